@@ -1,0 +1,38 @@
+/**
+ * Where a figure comes from, and how well it is known. One bibliography for the whole program, so that a document has
+ * one name; a citation adds the place in it and the standing of what was taken from there.
+ */
+
+/** How well a figure is known, strongest first. A derived figure has the weakest standing among its inputs. */
+export const STANDINGS = ["published", "user", "common-practice", "from-memory", "our-choice"] as const;
+export type Standing = (typeof STANDINGS)[number];
+
+/** A cited source: document, place in it, standing of the figure taken from it. */
+export interface Source {
+	readonly id: string;
+	readonly document: string;
+	readonly locator: string;
+	readonly standing: Standing;
+}
+
+/** Documents by id: title with edition, and the copy that was read where it was not the document itself. */
+export const BIBLIOGRAPHY = {
+	"our-choice": "This project's own choice",
+	"common-practice": "Common practice of the trade, no published source",
+	user: "Entered by the user",
+} as const satisfies Record<string, string>;
+
+export type DocumentId = keyof typeof BIBLIOGRAPHY;
+
+/** Cites a document of the bibliography. */
+export function cite(id: DocumentId, locator: string, standing: Standing): Source {
+	return { id, document: BIBLIOGRAPHY[id], locator, standing };
+}
+
+/** The weakest of several standings; `published` for none. */
+export function weakestStanding(standings: readonly Standing[]): Standing {
+	return standings.reduce<Standing>(
+		(weakest, next) => (STANDINGS.indexOf(next) > STANDINGS.indexOf(weakest) ? next : weakest),
+		"published",
+	);
+}
