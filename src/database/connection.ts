@@ -1,0 +1,13 @@
+/** What the rest of the program sees of the database: queries and transactions. */
+
+/** Runs SQL, on a connection of the pool or inside a transaction. */
+export interface Queryable {
+	/** Runs one statement and gives its rows. Values are passed as `$1`, `$2`, …; never written into the text. */
+	query<Row>(sql: string, values?: readonly unknown[]): Promise<Row[]>;
+}
+
+export interface Database extends Queryable {
+	/** Runs `work` in one READ COMMITTED transaction; commits when it returns, rolls back when it throws. */
+	transaction<Result>(work: (transaction: Queryable) => Promise<Result>): Promise<Result>;
+	close(): Promise<void>;
+}
