@@ -48,7 +48,7 @@ export const UNIT_SUFFIXES = {
 	PerH: "1/h",
 } as const;
 
-/** Units in which a reading of a check may stand, as the code stored in a record → the symbol shown to people. */
+/** Units in which a reading stands once converted: the code kept in records → the symbol shown to people. */
 export const READING_UNITS = {
 	lanes: "lanes",
 	"GT/s": "GT/s",
@@ -56,8 +56,8 @@ export const READING_UNITS = {
 	V: "V",
 	A: "A",
 	W: "W",
-	g: "g",
 	kg: "kg",
+	m: "m",
 	degC: "°C",
 	rpm: "rpm",
 	percent: "%",
@@ -69,9 +69,37 @@ export const READING_UNITS = {
 	h: "h",
 	runs: "runs",
 	starts: "starts",
-	m: "m",
-	mm: "mm",
+	one: "",
 } as const;
-
 /** Code of a reading's unit. */
 export type ReadingUnit = keyof typeof READING_UNITS;
+
+/**
+ * Units in which a person may type a reading, each with the reading unit it becomes and its factor. Decimal multiples
+ * by the SI (published, SI Brochure 9th edition, table 7); pound and ounce exact by definition (published, NIST
+ * Special Publication 811, appendix B.8, 2008).
+ */
+export const TYPED_UNITS = {
+	...(Object.fromEntries(
+		Object.entries(READING_UNITS).map(([unit, symbol]) => [unit, { unit, factor: 1, symbol }]),
+	) as { readonly [U in ReadingUnit]: { readonly unit: U; readonly factor: 1; readonly symbol: string } }),
+	mohm: { unit: "ohm", factor: 1e-3, symbol: "mΩ" },
+	kohm: { unit: "ohm", factor: 1e3, symbol: "kΩ" },
+	Mohm: { unit: "ohm", factor: 1e6, symbol: "MΩ" },
+	mV: { unit: "V", factor: 1e-3, symbol: "mV" },
+	mA: { unit: "A", factor: 1e-3, symbol: "mA" },
+	g: { unit: "kg", factor: 1e-3, symbol: "g" },
+	lb: { unit: "kg", factor: 0.45359237, symbol: "lb" },
+	oz: { unit: "kg", factor: 0.028349523125, symbol: "oz" },
+	mm: { unit: "m", factor: 1e-3, symbol: "mm" },
+	min: { unit: "s", factor: 60, symbol: "min" },
+	GiB: { unit: "MiB", factor: 1024, symbol: "GiB" },
+} as const satisfies Record<string, { unit: ReadingUnit; factor: number; symbol: string }>;
+/** Code of a unit that a reading may be typed in. */
+export type TypedUnit = keyof typeof TYPED_UNITS;
+
+/** A typed number in its reading unit. */
+export function toReadingUnit(value: number, typedUnit: TypedUnit): { value: number; unit: ReadingUnit } {
+	const { unit, factor } = TYPED_UNITS[typedUnit];
+	return { value: factor === 1 ? value : Number((value * factor).toPrecision(15)), unit };
+}
