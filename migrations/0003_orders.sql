@@ -32,7 +32,8 @@ CREATE TABLE repair_order (
 	contract_kind text NOT NULL CHECK (contract_kind IN ('repair', 'exchange', 'warranty-return')),
 	-- Agreed work, warranty terms, who contracts with the carrier; shape: contract/orders.ts, orderTerms.
 	terms jsonb NOT NULL,
-	created_at timestamptz NOT NULL DEFAULT clock_timestamp()
+	-- Milliseconds, so that a cursor written as RFC 3339 text compares exactly.
+	created_at timestamptz NOT NULL DEFAULT date_trunc('milliseconds', clock_timestamp())
 );
 
 CREATE TABLE consignment (
@@ -127,3 +128,12 @@ CREATE TABLE idempotent_creation (
 	created_at timestamptz NOT NULL DEFAULT clock_timestamp(),
 	PRIMARY KEY (caller_id, key)
 );
+
+-- Sealed packaging assessments: which leg each is about. What it says stands in sealed_entry.
+CREATE TABLE packaging_assessment (
+	id text PRIMARY KEY,
+	order_id text NOT NULL REFERENCES repair_order,
+	consignment_id text NOT NULL REFERENCES consignment,
+	created_at timestamptz NOT NULL DEFAULT clock_timestamp()
+);
+CREATE INDEX ON packaging_assessment (consignment_id);

@@ -55,6 +55,18 @@ export const ownCheck = z.strictObject({
 	equivalenceMargin: z.number().positive().optional(),
 });
 
+/** How readings name an instrument that is described in the record itself. */
+const ownInstrumentId = z.string().regex(/^meter-[1-5]$/);
+
+export const ownInstrument = z.strictObject({
+	id: ownInstrumentId,
+	label: text(100),
+	unit: typedUnit,
+	percentOfReading: z.number().min(0).max(100).optional(),
+	counts: z.number().min(0).max(10_000).optional(),
+	resolution: z.number().positive().optional(),
+});
+
 export const readingInput = z
 	.strictObject({
 		check: z
@@ -64,7 +76,7 @@ export const readingInput = z
 		definition: ownCheck.optional(),
 		condition: z.enum(CONDITIONS).optional(),
 		provenance: z.enum(PROVENANCES).optional(),
-		instrumentId: id("ins").optional(),
+		instrumentId: z.union([id("ins"), ownInstrumentId]).optional(),
 		leadsNulled: z.boolean().optional(),
 		values: z.array(typedQuantity).min(1).max(50).optional(),
 		count: z.number().int().min(0).max(1e12).optional(),
@@ -129,6 +141,7 @@ export const recordContent = z.strictObject({
 			controlAfter: z.boolean().optional(),
 		})
 		.optional(),
+	ownInstruments: z.array(ownInstrument).max(5).optional(),
 	readings: z.array(readingInput).max(200).optional(),
 	link: linkObservation.optional(),
 	exhibits: z
@@ -210,6 +223,8 @@ export const recordView = z.strictObject({
 		})
 		.nullable(),
 });
+
+export type RecordView = z.infer<typeof recordView>;
 
 export const recordList = z.strictObject({ records: z.array(recordView) });
 export const receiptView = jsonObject;

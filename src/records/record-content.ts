@@ -52,6 +52,16 @@ export interface OwnCheckContent {
 	readonly equivalenceMargin?: number | undefined;
 }
 
+/** An instrument described in the record itself; readings name it `meter-1` … `meter-5`. */
+export interface OwnInstrument {
+	readonly id: string;
+	readonly label: string;
+	readonly unit: TypedUnit;
+	readonly percentOfReading?: number | undefined;
+	readonly counts?: number | undefined;
+	readonly resolution?: number | undefined;
+}
+
 export interface ReadingContent {
 	/** Check id of the catalogue, or `own-1` … `own-5`. */
 	readonly check: string;
@@ -108,6 +118,8 @@ export interface RecordContent {
 				readonly controlAfter?: boolean | undefined;
 		  }
 		| undefined;
+	/** Instruments that are not in the shop's list, such as the owner's own meter. */
+	readonly ownInstruments?: readonly OwnInstrument[] | undefined;
 	readonly readings?: readonly ReadingContent[] | undefined;
 	readonly link?: LinkObservation | undefined;
 	readonly exhibits?:

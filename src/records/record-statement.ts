@@ -37,7 +37,7 @@ export interface ClaimedTime {
 	readonly offsetMinutes: number;
 }
 
-/** An instrument as it stood when the record was sealed. `Text` is a commitment when sealed, a text (or null) when opened. */
+/** An instrument (the shop's by id, the record's own as `meter-1` …) as it stood when the record was sealed. `Text` is a commitment when sealed, a text (or null) when opened. */
 export interface StatementInstrument<Text> {
 	readonly id: string;
 	readonly label: Text;

@@ -1,0 +1,61 @@
+/**
+ * The exhibit store: files by their SHA-256 in one folder, `ab/abcdef…`. A file is written beside its place, synced,
+ * renamed, and its folder synced, so that a name that exists always has its whole content, also after a power cut.
+ */
+import { createHash, randomUUID } from "node:crypto";
+import { access, mkdir, open, readFile, rename, rm } from "node:fs/promises";
+import { dirname, join } from "node:path";
+
+/** Stores bytes and gives their SHA-256; bytes that are there already are not written again. */
+export async function storeExhibit(folder: string, bytes: Uint8Array): Promise<string> {
+	const sha256 = createHash("sha256").update(bytes).digest("hex");
+	const place = placeOf(folder, sha256);
+	if (await exists(place)) return sha256;
+	await mkdir(dirname(place), { recursive: true });
+	const temporary = join(folder, `.incoming-${randomUUID()}`);
+	try {
+		const file = await open(temporary, "wx", 0o600);
+		try {
+			await file.writeFile(bytes);
+			await file.sync();
+		} finally {
+			await file.close();
+		}
+		await rename(temporary, place);
+	} catch (error) {
+		await rm(temporary, { force: true });
+		throw error;
+	}
+	await syncFolder(dirname(place));
+	await syncFolder(folder);
+	return sha256;
+}
+
+/** The bytes of an exhibit. @throws Error when the store lost it or its bytes changed */
+export async function readExhibit(folder: string, sha256: string): Promise<Buffer> {
+	const bytes = await readFile(placeOf(folder, sha256));
+	if (createHash("sha256").update(bytes).digest("hex") !== sha256)
+		throw new Error(`exhibit ${sha256} has changed on disk`);
+	return bytes;
+}
+
+function placeOf(folder: string, sha256: string): string {
+	if (!/^[0-9a-f]{64}$/.test(sha256)) throw new Error("not a SHA-256");
+	return join(folder, sha256.slice(0, 2), sha256);
+}
+
+async function exists(path: string): Promise<boolean> {
+	return access(path).then(
+		() => true,
+		() => false,
+	);
+}
+
+async function syncFolder(path: string): Promise<void> {
+	const folder = await open(path, "r");
+	try {
+		await folder.sync();
+	} finally {
+		await folder.close();
+	}
+}

@@ -1,0 +1,81 @@
+/** Bringing a file to a record, and fetching it. */
+import type { Caller } from "../../access/caller.ts";
+import { type ExhibitRow, exhibitsOfRecord, insertExhibit, recordById, usesOfExhibit } from "../../database/records.ts";
+import { readExhibit, storeExhibit } from "../../exhibits/store.ts";
+import { fault, invalid } from "../../faults.ts";
+import type { Deps } from "../deps.ts";
+import { callerId, mustReadOrder, mustWriteRecord } from "../may.ts";
+import { mediaTypeOf, SHOWN_INLINE } from "./media-type.ts";
+
+export interface ExhibitView {
+	readonly sha256: string;
+	readonly sizeBytes: number;
+	readonly mediaType: string;
+	readonly fileName: string;
+}
+
+/**
+ * Stores a file for a record that is still a draft. The bytes are on disk before the row is, so an acknowledged
+ * exhibit is never half there.
+ */
+export async function bringExhibit(
+	deps: Deps,
+	caller: Caller,
+	recordId: string,
+	file: { readonly fileName: string; readonly bytes: Uint8Array },
+): Promise<ExhibitView> {
+	const record = await recordById(deps.database, recordId);
+	if (record === null) throw fault("not-found");
+	mustWriteRecord(caller, record);
+	if (record.state !== "draft") throw fault("already-sealed");
+	if (file.bytes.length === 0) throw invalid([{ path: "/file", code: "empty-file" }]);
+	const mediaType = await mediaTypeOf(file.bytes);
+	if (mediaType === null) throw fault("unsupported-type");
+	const sha256 = await storeExhibit(deps.exhibitFolder, file.bytes);
+	await deps.database.transaction((transaction) =>
+		insertExhibit(transaction, {
+			sha256,
+			size_bytes: file.bytes.length,
+			media_type: mediaType,
+			file_name: file.fileName,
+			record_id: record.id,
+			order_id: record.order_id,
+			broughtBy: callerId(caller),
+		}),
+	);
+	return { sha256, sizeBytes: file.bytes.length, mediaType, fileName: file.fileName };
+}
+
+/** The files brought to a record. */
+export async function listExhibits(deps: Deps, caller: Caller, recordId: string): Promise<ExhibitView[]> {
+	const record = await recordById(deps.database, recordId);
+	if (record === null) throw fault("not-found");
+	if (record.state === "draft") mustWriteRecord(caller, record);
+	else mustReadOrder(caller, record.order_id);
+	return (await exhibitsOfRecord(deps.database, recordId)).map(exhibitViewOf);
+}
+
+/** A file's bytes, for whoever may see a record that it was brought to. */
+export async function fetchExhibit(
+	deps: Deps,
+	caller: Caller,
+	sha256: string,
+): Promise<ExhibitView & { readonly bytes: Buffer; readonly inline: boolean }> {
+	for (const use of await usesOfExhibit(deps.database, sha256)) {
+		if (!(await maySee(deps, caller, use))) continue;
+		const bytes = await readExhibit(deps.exhibitFolder, sha256);
+		return { ...exhibitViewOf(use), bytes, inline: SHOWN_INLINE.has(use.media_type) };
+	}
+	throw fault("not-found");
+}
+
+async function maySee(deps: Deps, caller: Caller, use: ExhibitRow): Promise<boolean> {
+	if (caller.kind === "account") return true;
+	if (caller.kind === "nobody" || caller.orderId !== use.order_id) return false;
+	if (caller.recordId === use.record_id) return true;
+	return (await recordById(deps.database, use.record_id))?.state === "sealed";
+}
+
+function exhibitViewOf(row: ExhibitRow): ExhibitView {
+	return { sha256: row.sha256, sizeBytes: row.size_bytes, mediaType: row.media_type, fileName: row.file_name };
+}

@@ -1,0 +1,71 @@
+/** Takes an order in: parties, item, terms. */
+import type { Caller } from "../../access/caller.ts";
+import type { ItemInput, OrderInput, OrderView, PartyInput } from "../../contract/orders.ts";
+import type { Queryable } from "../../database/connection.ts";
+import { insertItem, insertOrder, insertParty, partyById } from "../../database/orders.ts";
+import { invalid } from "../../faults.ts";
+import { createOnce } from "../create-once.ts";
+import type { Deps } from "../deps.ts";
+import { mustBeShop } from "../may.ts";
+import { orderViewById } from "./order-view.ts";
+
+/** Creates the order, or gives the one that the same key created before. */
+export async function createOrder(
+	deps: Deps,
+	caller: Caller,
+	input: OrderInput,
+	idempotencyKey: string | null,
+): Promise<OrderView> {
+	mustBeShop(caller);
+	const orderId = await createOnce(deps, caller, idempotencyKey, input, async (transaction) => {
+		const repairerId = await partyIdOf(deps, transaction, input.repairer, "/repairer/id");
+		const ownerId = await partyIdOf(deps, transaction, input.owner, "/owner/id");
+		const itemId = await addItem(deps, transaction, input.item);
+		const id = deps.newId("ord");
+		await insertOrder(transaction, {
+			id,
+			repairer_id: repairerId,
+			owner_id: ownerId,
+			item_id: itemId,
+			contract_kind: input.contractKind,
+			terms: input.terms,
+		});
+		return id;
+	});
+	return orderViewById(deps.database, orderId);
+}
+
+async function addItem(deps: Deps, transaction: Queryable, item: ItemInput): Promise<string> {
+	const id = deps.newId("itm");
+	await insertItem(transaction, {
+		id,
+		class: item.class,
+		maker: item.maker,
+		model: item.model,
+		serial_number: item.serialNumber ?? null,
+		details: item,
+	});
+	return id;
+}
+
+async function partyIdOf(
+	deps: Deps,
+	transaction: Queryable,
+	party: PartyInput | { readonly id: string },
+	path: string,
+): Promise<string> {
+	if ("id" in party) {
+		if ((await partyById(transaction, party.id)) === null) throw invalid([{ path, code: "unknown-id" }]);
+		return party.id;
+	}
+	const id = deps.newId("pty");
+	await insertParty(transaction, {
+		id,
+		kind: party.kind,
+		country: party.country,
+		name: party.name,
+		email: party.email ?? null,
+		address: party.address ?? null,
+	});
+	return id;
+}

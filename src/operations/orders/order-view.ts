@@ -1,0 +1,73 @@
+/** Rows of an order as the view that the API and the pages give. */
+import type {
+	ConsignmentFacts,
+	ConsignmentView,
+	ItemInput,
+	OrderTerms,
+	OrderView,
+	PartyView,
+} from "../../contract/orders.ts";
+import type { Queryable } from "../../database/connection.ts";
+import {
+	type ConsignmentRow,
+	consignmentsOfOrder,
+	itemById,
+	type OrderRow,
+	orderById,
+	type PartyRow,
+	partyById,
+} from "../../database/orders.ts";
+import { fault } from "../../faults.ts";
+
+/** The order with its parties, item and legs. @throws not-found */
+export async function orderViewById(database: Queryable, orderId: string): Promise<OrderView> {
+	const order = await orderById(database, orderId);
+	if (order === null) throw fault("not-found");
+	return orderViewOf(database, order);
+}
+
+/** The view of a row. */
+export async function orderViewOf(database: Queryable, order: OrderRow): Promise<OrderView> {
+	const [repairer, owner, item, consignments] = await Promise.all([
+		partyById(database, order.repairer_id),
+		partyById(database, order.owner_id),
+		itemById(database, order.item_id),
+		consignmentsOfOrder(database, order.id),
+	]);
+	if (repairer === null || owner === null || item === null) throw new Error(`order ${order.id} lacks a part`);
+	return {
+		id: order.id,
+		createdAt: order.created_at.toISOString(),
+		contractKind: order.contract_kind,
+		repairer: partyViewOf(repairer),
+		owner: partyViewOf(owner),
+		item: { ...(item.details as ItemInput), id: item.id },
+		terms: order.terms as OrderTerms,
+		consignments: consignments.map((consignment) => consignmentViewOf(consignment, order)),
+	};
+}
+
+/** The view of a leg; its direction follows from who consigns it. */
+export function consignmentViewOf(row: ConsignmentRow, order: Pick<OrderRow, "owner_id">): ConsignmentView {
+	return {
+		id: row.id,
+		orderId: row.order_id,
+		leg: row.leg,
+		direction: row.consignor_id === order.owner_id ? "to-repairer" : "to-owner",
+		consignorId: row.consignor_id,
+		consigneeId: row.consignee_id,
+		facts: row.facts as ConsignmentFacts,
+		version: row.version,
+	};
+}
+
+export function partyViewOf(row: PartyRow): PartyView {
+	return {
+		id: row.id,
+		kind: row.kind,
+		country: row.country,
+		name: row.name,
+		...(row.email === null ? {} : { email: row.email }),
+		...(row.address === null ? {} : { address: row.address }),
+	};
+}

@@ -1,0 +1,54 @@
+/** Saves or discards a draft. */
+import type { Caller } from "../../access/caller.ts";
+import type { RecordContentInput, RecordView } from "../../contract/records.ts";
+import type { Queryable } from "../../database/connection.ts";
+import { closeDraft, lockRecord, type RecordRow, updateDraft } from "../../database/records.ts";
+import { fault } from "../../faults.ts";
+import { appendToLog } from "../append-to-log.ts";
+import type { Deps } from "../deps.ts";
+import { callerId, mustWriteRecord } from "../may.ts";
+import { readRecord } from "./read-record.ts";
+
+/** Replaces a draft's content. @throws version-stale where it was saved elsewhere since; already-sealed */
+export async function saveDraft(
+	deps: Deps,
+	caller: Caller,
+	recordId: string,
+	version: number,
+	content: RecordContentInput,
+): Promise<RecordView> {
+	await deps.database.transaction(async (transaction) => {
+		await lockDraft(transaction, caller, recordId, version);
+		await updateDraft(transaction, recordId, content);
+	});
+	return readRecord(deps, caller, recordId);
+}
+
+/** Discards a draft: its content goes, the log keeps that it was opened and discarded. */
+export async function discardDraft(deps: Deps, caller: Caller, recordId: string, version: number): Promise<void> {
+	await deps.database.transaction(async (transaction) => {
+		await lockDraft(transaction, caller, recordId, version);
+		await closeDraft(transaction, recordId, "discarded");
+		await appendToLog(transaction, {
+			kind: "record-discarded",
+			subject: recordId,
+			byId: callerId(caller),
+			statementBytes: null,
+		});
+	});
+}
+
+/** The draft, locked, if the caller may write it and no one else saved it since. */
+export async function lockDraft(
+	transaction: Queryable,
+	caller: Caller,
+	recordId: string,
+	version: number,
+): Promise<RecordRow> {
+	const record = await lockRecord(transaction, recordId);
+	if (record === null) throw fault("not-found");
+	mustWriteRecord(caller, record);
+	if (record.state !== "draft") throw fault(record.state === "sealed" ? "already-sealed" : "discarded");
+	if (record.version !== version) throw fault("version-stale");
+	return record;
+}

@@ -1,0 +1,74 @@
+/** What a draft must say before it may be sealed. */
+import { ITEM_CLASSES } from "../catalogue/codes.ts";
+import type { RecordContent } from "./record-content.ts";
+import type { RecordHeader } from "./record-statement.ts";
+
+/** A draft's shortcoming: JSON Pointer of the member and a permanent code; the words for code and mend are texts. */
+export interface Shortcoming {
+	readonly path: string;
+	readonly code: string;
+}
+
+/** A content that says everything that sealing asks for. */
+export type SealableContent = RecordContent & Required<Pick<RecordContent, "observedAt" | "state">>;
+
+/** Claimed times may run ahead of the server's clock by this much; our choice, for clocks that are a little off. */
+const CLOCK_TOLERANCE_MINUTES = 10;
+
+/**
+ * All shortcomings of a draft at once; none when it may be sealed. Checks that were not entered are no shortcoming:
+ * sealing records them as not tested.
+ */
+export function shortcomings(
+	header: Pick<RecordHeader, "stage" | "provenance" | "itemClass">,
+	content: RecordContent,
+	known: {
+		readonly checkIds: ReadonlySet<string>;
+		readonly instrumentIds: ReadonlySet<string>;
+		readonly exhibitSha256s: ReadonlySet<string>;
+	},
+	now: Date,
+): Shortcoming[] {
+	const found: Shortcoming[] = [];
+	const add = (path: string, code: string) => found.push({ path, code });
+	if (!ITEM_CLASSES.includes(header.itemClass)) add("/itemClass", "unknown-class");
+
+	if (content.observedAt === undefined) add("/observedAt", "missing");
+	else if (isAhead(content.observedAt, now)) add("/observedAt", "in-the-future");
+	if (content.state === undefined) add("/state", "missing");
+	const { serialNumber, marks } = content.identity ?? {};
+	if (serialNumber === undefined && (marks ?? []).length === 0) add("/identity/serialNumber", "no-identity");
+
+	if (header.provenance === "reported-to" && content.reported === undefined) add("/reported", "missing");
+	if (header.provenance !== "reported-to" && content.reported !== undefined) add("/reported", "not-a-report");
+	if (content.reported !== undefined && isAhead(content.reported.receivedAt, now)) {
+		add("/reported/receivedAt", "in-the-future");
+	}
+	for (const name of ["deliveredAt", "inHandAt"] as const) {
+		const time = content.parcel?.[name];
+		if (time !== undefined && isAhead(time, now)) add(`/parcel/${name}`, "in-the-future");
+	}
+
+	const seen = new Set<string>();
+	(content.readings ?? []).forEach((reading, index) => {
+		const path = `/readings/${index}`;
+		if (!known.checkIds.has(reading.check) && reading.definition === undefined) add(`${path}/check`, "unknown-check");
+		const key = `${reading.check} ${reading.condition ?? "unknown"}`;
+		if (seen.has(key)) add(`${path}/check`, "twice");
+		seen.add(key);
+		if (reading.instrumentId !== undefined && !known.instrumentIds.has(reading.instrumentId)) {
+			add(`${path}/instrumentId`, "unknown-id");
+		}
+		if (reading.importSha256 !== undefined && !known.exhibitSha256s.has(reading.importSha256)) {
+			add(`${path}/importSha256`, "unknown-exhibit");
+		}
+	});
+	(content.exhibits ?? []).forEach((exhibit, index) => {
+		if (!known.exhibitSha256s.has(exhibit.sha256)) add(`/exhibits/${index}/sha256`, "unknown-exhibit");
+	});
+	return found;
+}
+
+function isAhead(time: string, now: Date): boolean {
+	return !(new Date(time).getTime() <= now.getTime() + CLOCK_TOLERANCE_MINUTES * 60_000);
+}
