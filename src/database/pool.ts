@@ -1,0 +1,53 @@
+/** A pool of PostgreSQL connections as the `Database` that the rest of the program uses. */
+import pg from "pg";
+import type { Database, Queryable } from "./connection.ts";
+
+/** Type numbers of PostgreSQL: bigint comes as text; every bigint here is a count, an index or a size below 2^53. */
+const BIGINT_TYPE = 20;
+
+/** Opens a pool. Connections are made when first needed. */
+export function openPool(connectionString: string, options: { readonly maxConnections?: number } = {}): Database {
+	const types = {
+		getTypeParser: (type: number, format?: "text" | "binary") =>
+			type === BIGINT_TYPE ? safeInteger : pg.types.getTypeParser(type, format ?? "text"),
+	} as pg.CustomTypesConfig;
+	const pool = new pg.Pool({ connectionString, max: options.maxConnections ?? 10, types });
+	// A connection that dies while idle is replaced at the next query; without a listener it would end the process.
+	pool.on("error", () => {});
+	return {
+		query: async <Row>(sql: string, values: readonly unknown[] = []) =>
+			(await pool.query(sql, values as unknown[])).rows as Row[],
+		transaction: (work) => runTransaction(pool, work),
+		close: () => pool.end(),
+	};
+}
+
+async function runTransaction<Result>(
+	pool: pg.Pool,
+	work: (transaction: Queryable) => Promise<Result>,
+): Promise<Result> {
+	const client = await pool.connect();
+	let broken: Error | undefined;
+	try {
+		await client.query("BEGIN ISOLATION LEVEL READ COMMITTED");
+		const result = await work({
+			query: async <Row>(sql: string, values: readonly unknown[] = []) =>
+				(await client.query(sql, values as unknown[])).rows as Row[],
+		});
+		await client.query("COMMIT");
+		return result;
+	} catch (error) {
+		await client.query("ROLLBACK").catch((failure: Error) => {
+			broken = failure;
+		});
+		throw error;
+	} finally {
+		client.release(broken);
+	}
+}
+
+function safeInteger(text: string): number {
+	const value = Number(text);
+	if (!Number.isSafeInteger(value)) throw new Error(`bigint ${text} is beyond 2^53`);
+	return value;
+}
