@@ -1,6 +1,7 @@
 /** Seals a draft: closes it for good, in the log, in one transaction. */
 import type { Caller } from "../../access/caller.ts";
-import { CATALOGUE_VERSION, type CheckDefinition, checksOf } from "../../catalogue/checks/checks.ts";
+import type { CheckDefinition } from "../../catalogue/checks/check.ts";
+import { CATALOGUE_VERSION, checksOf } from "../../catalogue/checks/checks.ts";
 import type { ItemClass } from "../../catalogue/codes.ts";
 import type { InstrumentFacts } from "../../contract/benches.ts";
 import { instrumentsById } from "../../database/benches.ts";

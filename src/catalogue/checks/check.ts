@@ -1,0 +1,42 @@
+/** The shape of a check in the catalogue. Data only; the words stand in `texts/<language>/checks.ts`. */
+import type { ComparedCheck, Limits } from "../../calculations/comparison/types.ts";
+import type { TypedUnit } from "../../calculations/quantities.ts";
+import type { Source } from "../../calculations/sources.ts";
+import type { Condition } from "../codes.ts";
+
+/** Who can do a check with what they have. */
+export type CheckMeans = "no-instruments" | "software" | "meter" | "repairer-only";
+
+/** A limit for every item of the class, with where it comes from. */
+export interface SourcedLimits extends Limits {
+	readonly source: Source;
+}
+
+/** A margin within which a difference does not matter, with where it comes from. */
+export interface SourcedMargin {
+	readonly absolute?: number;
+	readonly percentOfDeparture?: number;
+	readonly source: Source;
+}
+
+export interface CheckDefinition extends ComparedCheck {
+	/** Permanent; the same ids as the importers give (`contract.md`). */
+	readonly id: string;
+	/** Text keys: the name in a table, and how it is done in one or two sentences. */
+	readonly nameKey: string;
+	readonly hintKey: string;
+	/** Units that its numbers may be typed in, the usual one first; limits and margins stand in its reading unit. Empty where nothing is measured. */
+	readonly typedUnits: readonly TypedUnit[];
+	/** Counts only: units of the exposure, the usual one first. */
+	readonly exposureUnits: readonly TypedUnit[];
+	readonly condition?: Condition;
+	readonly limits?: SourcedLimits;
+	readonly margin?: SourcedMargin;
+	readonly whoCan: CheckMeans;
+	/** Text keys of cautions that stand where the act is. */
+	readonly cautionKeys: readonly string[];
+	/** Belongs to the short record. */
+	readonly short: boolean;
+	/** Where the comparability class and the way of doing it come from. */
+	readonly source: Source;
+}
