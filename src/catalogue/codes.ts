@@ -76,6 +76,10 @@ export type ExhibitView = (typeof EXHIBIT_VIEWS)[number];
 export const DELIVERY_MANNERS = ["handed-over", "left", "locker", "neighbour", "pick-up-point"] as const;
 export type DeliveryManner = (typeof DELIVERY_MANNERS)[number];
 
+/** How the parcel's temperature is known. */
+export const TEMPERATURE_BASES = ["measured", "weather", "guess"] as const;
+export type TemperatureBasis = (typeof TEMPERATURE_BASES)[number];
+
 /** What was seen of the parcel's outside. */
 export const OUTER_DAMAGE = ["none-seen", "seen", "not-looked"] as const;
 export type OuterDamage = (typeof OUTER_DAMAGE)[number];

@@ -14,6 +14,7 @@ import {
 	REPORT_CHANNELS,
 	STAGES,
 	STOP_SIGNS,
+	TEMPERATURE_BASES,
 } from "../catalogue/codes.ts";
 import { typedUnit } from "./benches.ts";
 import { dateTime, id, sha256, text } from "./common.ts";
@@ -136,6 +137,7 @@ export const recordContent = z.strictObject({
 			driver: text(200).optional(),
 			load: text(300).optional(),
 			ambient: typedQuantity.optional(),
+			humidity: typedQuantity.optional(),
 			platforms: z.number().int().min(0).max(20).optional(),
 			controlBefore: z.boolean().optional(),
 			controlAfter: z.boolean().optional(),
@@ -151,6 +153,8 @@ export const recordContent = z.strictObject({
 	parcel: z
 		.strictObject({
 			mass: typedQuantity.optional(),
+			temperature: typedQuantity.optional(),
+			temperatureBasis: z.enum(TEMPERATURE_BASES).optional(),
 			outerDamage: z.enum(OUTER_DAMAGE).optional(),
 			sealsIntact: z.boolean().optional(),
 			indicatorTripped: z.boolean().optional(),

@@ -14,6 +14,7 @@ import type {
 	Provenance,
 	ReportChannel,
 	StopSign,
+	TemperatureBasis,
 } from "../catalogue/codes.ts";
 
 /** A number as someone typed it. `typed` keeps the digits; without it they are taken from `value`. */
@@ -111,6 +112,8 @@ export interface RecordContent {
 				readonly driver?: string | undefined;
 				readonly load?: string | undefined;
 				readonly ambient?: TypedQuantity | undefined;
+				/** Relative humidity of the air around, in percent. */
+				readonly humidity?: TypedQuantity | undefined;
 				/** On how many different computers it was tried. */
 				readonly platforms?: number | undefined;
 				/** Whether another item known to be good worked in the same place: before and after. */
@@ -128,6 +131,9 @@ export interface RecordContent {
 	readonly parcel?:
 		| {
 				readonly mass?: TypedQuantity | undefined;
+				/** When it came in from outside, and how that is known. */
+				readonly temperature?: TypedQuantity | undefined;
+				readonly temperatureBasis?: TemperatureBasis | undefined;
 				readonly outerDamage?: OuterDamage | undefined;
 				readonly sealsIntact?: boolean | undefined;
 				readonly indicatorTripped?: boolean | undefined;

@@ -101,6 +101,7 @@ export interface RecordStatement<Text> {
 		readonly driver?: Text;
 		readonly load?: Text;
 		readonly ambient?: SealedQuantity;
+		readonly humidity?: SealedQuantity;
 		readonly platforms?: number;
 		readonly controlBefore?: boolean;
 		readonly controlAfter?: boolean;
@@ -118,6 +119,8 @@ export interface RecordStatement<Text> {
 	}[];
 	readonly parcel?: {
 		readonly mass?: SealedQuantity;
+		readonly temperature?: SealedQuantity;
+		readonly temperatureBasis?: string;
 		readonly outerDamage?: string;
 		readonly sealsIntact?: boolean;
 		readonly indicatorTripped?: boolean;
@@ -214,6 +217,7 @@ export function recordStatement(
 			driver: text(setUp.driver),
 			load: text(setUp.load),
 			ambient: sealedQuantity(setUp.ambient),
+			humidity: sealedQuantity(setUp.humidity),
 		},
 		instruments: resolved.instruments.map((instrument) => ({
 			...instrument,
@@ -235,6 +239,8 @@ export function recordStatement(
 		}),
 		parcel: parcel && {
 			mass: sealedQuantity(parcel.mass),
+			temperature: sealedQuantity(parcel.temperature),
+			temperatureBasis: parcel.temperatureBasis,
 			outerDamage: parcel.outerDamage,
 			sealsIntact: parcel.sealsIntact,
 			indicatorTripped: parcel.indicatorTripped,
