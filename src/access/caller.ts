@@ -1,16 +1,12 @@
 /** Who calls: nobody we know, an account of the shop, or the holder of a link. */
 
-/** Scope of a link: `record` drafts and seals the one record named, `settle` reads the order and answers, `reader` reads. */
-export const LINK_SCOPES = ["record", "settle", "reader"] as const;
-export type LinkScope = (typeof LINK_SCOPES)[number];
-
 export type Caller =
 	| { readonly kind: "nobody" }
 	| { readonly kind: "account"; readonly accountId: string; readonly via: "session" | "token" }
 	| {
 			readonly kind: "link";
 			readonly linkId: string;
-			readonly scope: LinkScope;
+			readonly scope: "record" | "settle" | "reader";
 			readonly orderId: string;
 			/** The record that a `record` link is for; null in the other scopes. */
 			readonly recordId: string | null;

@@ -109,3 +109,7 @@ export const ENTRY_KINDS = [
 	"link-used",
 ] as const;
 export type EntryKind = (typeof ENTRY_KINDS)[number];
+
+/** Scope of a link: `record` drafts and seals the one record named, `settle` reads the order and answers, `reader` reads. */
+export const LINK_SCOPES = ["record", "settle", "reader"] as const;
+export type LinkScope = (typeof LINK_SCOPES)[number];

@@ -1,0 +1,58 @@
+/** Tokens, codes and passphrases: how they are made and how they are kept. */
+import { createHash, randomInt, scrypt, timingSafeEqual } from "node:crypto";
+
+/** scrypt parameters for passphrases: N 2^15, r 8, p 1. Source: from memory, OWASP Password Storage Cheat Sheet. */
+const PASSPHRASE_COST = { N: 2 ** 15, r: 8, p: 1, maxmem: 64 * 1024 * 1024 };
+const KEY_BYTES = 32;
+
+/** A token of 256 random bits, for URLs, cookies and headers. */
+export function makeToken(randomBytes: (count: number) => Buffer): string {
+	return randomBytes(32).toString("base64url");
+}
+
+/** What is kept of a token. It has 256 random bits, so a plain hash cannot be guessed back. */
+export function tokenHash(token: string): string {
+	return createHash("sha256").update(token).digest("hex");
+}
+
+/** A six-digit code. */
+export function makeCode(): string {
+	return String(randomInt(0, 1_000_000)).padStart(6, "0");
+}
+
+/** What is kept of a passphrase or code: `scrypt$N$r$p$salt$key`, hex. */
+export async function hashSecret(secret: string, salt: Buffer): Promise<string> {
+	const { N, r, p } = PASSPHRASE_COST;
+	const key = await derive(secret, salt, PASSPHRASE_COST);
+	return ["scrypt", N, r, p, salt.toString("hex"), key.toString("hex")].join("$");
+}
+
+/** Whether a secret is the one that was hashed; takes the same time whether it is or not. */
+export async function secretMatches(secret: string, hash: string): Promise<boolean> {
+	const [, N, r, p, salt, key] = hash.split("$");
+	if (salt === undefined || key === undefined) throw new Error("not a hash of ours");
+	const cost = { N: Number(N), r: Number(r), p: Number(p), maxmem: PASSPHRASE_COST.maxmem };
+	return timingSafeEqual(await derive(secret, Buffer.from(salt, "hex"), cost), Buffer.from(key, "hex"));
+}
+
+/** A hash that no secret matches, to spend the same time on a name that does not exist. */
+export const NO_ACCOUNT_HASH = `scrypt$${PASSPHRASE_COST.N}$8$1$${"00".repeat(16)}$${"00".repeat(KEY_BYTES)}`;
+
+/** The token that a page's forms carry: bound to the session's cookie, so another site cannot know it. */
+export function formTokenOf(sessionToken: string): string {
+	return createHash("sha256").update("form ").update(sessionToken).digest("base64url");
+}
+
+/** Whether a form carried the token of the session. */
+export function formTokenMatches(sessionToken: string, formToken: unknown): boolean {
+	if (typeof formToken !== "string") return false;
+	const expected = Buffer.from(formTokenOf(sessionToken));
+	const given = Buffer.from(formToken);
+	return expected.length === given.length && timingSafeEqual(expected, given);
+}
+
+function derive(secret: string, salt: Buffer, cost: typeof PASSPHRASE_COST): Promise<Buffer> {
+	return new Promise((resolve, reject) => {
+		scrypt(secret.normalize("NFKC"), salt, KEY_BYTES, cost, (error, key) => (error ? reject(error) : resolve(key)));
+	});
+}
