@@ -52,6 +52,9 @@ export const arrival = {
 	"arrival.stop-title": "You noted a stop sign. Do not switch it on again.",
 	"arrival.stop-text":
 		"Pull the plug of the computer first, then leave everything as it is. Do not try it in a second computer. Go on to the end of this record: what could not be tried is noted as not tested, and that never counts as a failure.",
+	"arrival.stop-wet-title": "You noted wetness. Do not switch it on.",
+	"arrival.stop-wet-text":
+		"Leave the board off, take photos of what is wet before it dries, finish this record and speak with the shop before anything else. What could not be tried is noted as not tested, and that never counts as a failure.",
 	"arrival.stop-cell":
 		"A swollen, leaking or hot cell: do not press, charge or open it. Take it outdoors if you can do so safely, keep away from it, and ask your local fire or waste service what to do.",
 
@@ -117,7 +120,8 @@ export const arrival = {
 	"arrival.parcel-temperature-basis.measured": "Measured on the parcel",
 	"arrival.parcel-temperature-basis.weather": "The weather where it was",
 	"arrival.parcel-temperature-basis.guess": "A guess",
-	"arrival.wetness-outside": "Is the parcel wet, or was it?",
+	"arrival.wetness-outside": "Is or was anything wet?",
+	"arrival.wetness-outside-hint": "The box, its underside, the tape.",
 	"arrival.wait-compute": "Save and work out the wait",
 	"arrival.wait-title": "When to open, when to switch on",
 	"arrival.wait-open": "Open the parcel from",
@@ -133,8 +137,6 @@ export const arrival = {
 	"arrival.wait-never":
 		"In this room the wait would never end: the air is too damp for its temperature. Dry or warm the room first, or take the closed parcel to a drier room, then enter it again.",
 	"arrival.wait-not-yet": "Enter the two temperatures, and the wait is worked out here.",
-	"arrival.wait-wet":
-		"You noted wetness. Do not switch the board on. Take photos, finish this record and speak with the shop before anything else.",
 	"arrival.wait-frozen":
 		"It came in below 0 °C. Ice melts late and inside, so the time before switching on is longer than the one before opening.",
 
@@ -151,11 +153,12 @@ export const arrival = {
 	"arrival.opening.static":
 		"Static can damage a board without a spark that you feel. Touch bare metal that is earthed first, hold the board by its edges, leave it on its bag, keep it off carpet and foam. A wrist strap is no protection against mains: never wear one while you work on live mains.",
 	"arrival.opening.children": "Keep coin cells and drying bags away from children; swallowing either is dangerous.",
-	"arrival.wetness-inside": "Is anything wet inside, or does a humidity card show wet?",
-	"arrival.pack-note": "What did you find inside?",
-	"arrival.pack-note-hint": "Gaps, crushed or moved foam, a torn bag, loose parts.",
+	"arrival.wetness-inside": "Is or was anything wet, outside or inside, or does a humidity card show wet?",
+	"arrival.pack-note": "Your notes on the parcel and the pack",
+	"arrival.pack-note-hint": "Add what you found inside: gaps, crushed or moved foam, a torn bag, loose parts.",
 
 	// Step: identity.
+	"arrival.identity-departure": "Which board it is",
 	"arrival.identity": "Is it the same board?",
 	"arrival.identity.text":
 		"Copy the serial number from the board's own label, letter by letter, and photograph the label. A sticker, a scratch or a repaired spot that you know counts too.",
@@ -174,7 +177,7 @@ export const arrival = {
 	"arrival.visual": "What you see",
 	"arrival.visual.text":
 		"In good light, before any power: both sides, the connectors, the edges, the cooler. Turn it gently and listen for something loose. Bent, cracked, loose or melted parts: note it, photograph it, and do not power the board.",
-	"arrival.board-mass": "Mass of the board alone",
+	"arrival.own-scale": "own scale",
 	"arrival.stop-signs": "Did you notice any of these?",
 	"arrival.stop-signs-hint": "Any one of them means: no power, or no further power.",
 	"arrival.stop-sign.smell-or-smoke": "Smell of burning, or smoke",
@@ -230,6 +233,7 @@ export const arrival = {
 	"arrival.check.count": "How many",
 	"arrival.check.exposure": "Over how long",
 	"arrival.check.value": "Value",
+	"arrival.check.resolution": "Smallest step of your scale",
 	"arrival.check.not-tested": "Not tested, because",
 	"arrival.check.remark": "Remark",
 	"arrival.check.file": "from your file",
@@ -283,7 +287,7 @@ export const arrival = {
 	"arrival.excluded": "Excluded by what you entered",
 	"arrival.excluded-none": "Nothing yet.",
 	"arrival.open": "Not excluded",
-	"arrival.cause.supply": "the power supply and its leads",
+	"arrival.cause.supply": "the power supply and its leads, where the other part needs as much power",
 	"arrival.cause.slot": "the slot",
 	"arrival.cause.screen": "the screen and its cable",
 	"arrival.cause.seating": "the board not being fully seated",
@@ -293,7 +297,8 @@ export const arrival = {
 	"arrival.platform-next":
 		"A try in a second computer of another maker would separate these best. Only where there was no stop sign, and only if you have one at hand.",
 
-	// Step of the owner's departure: packing.
+	// Steps of the owner's departure.
+	"arrival.fault": "What is wrong with it",
 	"arrival.pack": "Packing",
 	"arrival.pack.text":
 		"Photograph the board in its bag, each layer of the pack before you close it, and the closed parcel from all sides. Then weigh the closed parcel.",
@@ -344,6 +349,8 @@ export const arrival = {
 	"arrival.bad.time": "Enter a date and a time, for example 2026-03-05T14:30.",
 	"arrival.bad.clock": "Choose what your clock shows, so that the time is clear.",
 	"arrival.bad.choice": "Choose one of the answers in the list.",
+	"arrival.bad.too-many": "At most {maximum} values, please.",
+	"arrival.bad.too-many-lines": "At most {maximum} lines, please.",
 	"arrival.bad.too-long": "This is too long; the most is {maximum} characters.",
 	"arrival.bad.text": "This holds characters that cannot be kept. Type it again in plain text.",
 	"arrival.bad.tries": "No more can go well than were tried.",

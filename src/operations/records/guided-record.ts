@@ -1,0 +1,39 @@
+/** What the guided pages need beside the record itself: the order, the leg, the checks that need no instruments. */
+import type { Caller } from "../../access/caller.ts";
+import type { CheckDefinition } from "../../catalogue/checks/check.ts";
+import { checksOf } from "../../catalogue/checks/checks.ts";
+import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
+import type { RecordView } from "../../contract/records.ts";
+import type { Deps } from "../deps.ts";
+import { type ExhibitView, listExhibits } from "../exhibits/exhibits.ts";
+import { readOrder } from "../orders/read-orders.ts";
+import { readRecord } from "./read-record.ts";
+
+/** A check as someone without instruments is asked for it. */
+export type GuidedCheck = CheckDefinition;
+
+export interface GuidedRecord {
+	readonly record: RecordView;
+	readonly order: OrderView;
+	readonly consignment: ConsignmentView | null;
+	readonly checks: readonly GuidedCheck[];
+	readonly exhibits: readonly ExhibitView[];
+}
+
+/** The record with its surroundings, for whoever may read it. */
+export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: string): Promise<GuidedRecord> {
+	const record = await readRecord(deps, caller, recordId);
+	const [order, exhibits] = await Promise.all([
+		readOrder(deps, caller, record.orderId),
+		listExhibits(deps, caller, recordId),
+	]);
+	return {
+		record,
+		order,
+		consignment: order.consignments.find((consignment) => consignment.id === record.consignmentId) ?? null,
+		checks: checksOf(order.item.class).filter(
+			(check) => check.whoCan === "no-instruments" || check.whoCan === "software",
+		),
+		exhibits,
+	};
+}

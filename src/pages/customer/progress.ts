@@ -1,0 +1,31 @@
+/** How far a guided record is, and whether something in it forbids power. */
+import type { RecordContentInput } from "../../contract/records.ts";
+import type { GuidedCheck } from "../../operations/records/guided-record.ts";
+import { readingOf } from "./checks-form.ts";
+import { answerAt } from "./field.ts";
+import type { Step } from "./steps.ts";
+
+/** Why the board must not get power (again): a stop sign, or wetness; null where neither was noted. */
+export function powerStop(content: RecordContentInput): "sign" | "cell" | "wet" | null {
+	const signs = content.firstPowerOn?.stopSigns ?? [];
+	if (signs.includes("swollen-cell")) return "cell";
+	if (signs.length > 0) return "sign";
+	return content.firstPowerOn?.wetnessSeen === true ? "wet" : null;
+}
+
+/** Whether anything was entered at a step. */
+export function isEntered(step: Step, content: RecordContentInput, checks: readonly GuidedCheck[]): boolean {
+	if (step.fields.some((field) => answerAt(content, field.name) !== undefined)) return true;
+	if (checks.some((check) => step.checks?.(check) === true && readingOf(check, content) !== undefined)) return true;
+	const views = step.parts.includes("file") ? ["diagnostic-output"] : step.views.filter((view) => view !== "other");
+	return (content.exhibits ?? []).some((exhibit) => views.includes(exhibit.view));
+}
+
+/** The first step at which nothing was entered yet: where someone who comes back goes on. */
+export function nextStep(steps: readonly Step[], content: RecordContentInput, checks: readonly GuidedCheck[]): Step {
+	const entered = steps.map((step) => isEntered(step, content, checks));
+	const last = entered.lastIndexOf(true);
+	const next = steps[Math.min(last + 1, steps.length - 1)];
+	if (next === undefined) throw new Error("a guided record has steps");
+	return next;
+}
