@@ -1,0 +1,24 @@
+/** The serving role may add to sealed tables and do nothing else to them; the service does not start otherwise. */
+import type { Queryable } from "./connection.ts";
+
+/** Tables that migrations guarded (`guard_sealed_table`). */
+const SEALED_TABLES = `SELECT c.oid, c.relname, c.relowner FROM pg_class c
+	WHERE c.relkind = 'r' AND EXISTS (SELECT FROM pg_trigger t WHERE t.tgrelid = c.oid AND t.tgname = 'sealed_rows')`;
+
+/** @throws Error when the current role owns a sealed table, is a superuser, or may change one */
+export async function refuseMightyRole(database: Queryable): Promise<void> {
+	const rows = await database.query<{ relname: string; mighty: boolean }>(
+		`SELECT s.relname,
+			pg_has_role(current_user, s.relowner, 'MEMBER')
+			OR has_table_privilege(s.oid, 'UPDATE') OR has_table_privilege(s.oid, 'DELETE')
+			OR has_table_privilege(s.oid, 'TRUNCATE') OR has_table_privilege(s.oid, 'TRIGGER') AS mighty
+		 FROM (${SEALED_TABLES}) s`,
+	);
+	if (rows.length === 0) throw new Error("the database has no sealed table: it was not migrated");
+	const mighty = rows.filter((row) => row.mighty !== false);
+	if (mighty.length > 0) {
+		throw new Error(
+			`the role of DATABASE_URL may change ${mighty.map((row) => row.relname).join(", ")}: use the serving role handover_service, which owns nothing`,
+		);
+	}
+}

@@ -1,0 +1,129 @@
+/**
+ * Who may call a route. Every route declares it (`openTo`), one hook enforces it, and a route that declares nothing
+ * cannot be registered. The caller is found once per request; operations get it and check which order or record it may
+ * touch.
+ */
+import type { FastifyContextConfig, FastifyInstance, FastifyRequest } from "fastify";
+import type { Caller } from "../access/caller.ts";
+import { callerByApiToken, callerByLinkSession, callerBySession } from "../access/resolve-caller.ts";
+import { formTokenMatches, formTokenOf } from "../access/secrets.ts";
+import { fault } from "../faults.ts";
+import type { Deps } from "../operations/deps.ts";
+
+/** Kinds of callers; `nobody` opens a route to everyone. */
+export const CALLER_CLASSES = ["nobody", "account", "link:record", "link:settle", "link:reader"] as const;
+export type CallerClass = (typeof CALLER_CLASSES)[number];
+
+interface Declared {
+	readonly callers: readonly CallerClass[];
+}
+
+/** A route's declaration: `app.get(path, { ...openTo("account") }, handler)`. */
+export function openTo(...callers: readonly CallerClass[]): { config: FastifyContextConfig } {
+	return { config: { callers } as FastifyContextConfig };
+}
+
+/** What a route declared; null where it declared nothing. */
+export function callersOf(config: unknown): readonly CallerClass[] | null {
+	return (config as Partial<Declared> | undefined)?.callers ?? null;
+}
+
+const found = new WeakMap<FastifyRequest, Caller>();
+
+/** The caller of a request, after the hook below. */
+export function callerOf(request: FastifyRequest): Caller {
+	return found.get(request) ?? { kind: "nobody" };
+}
+
+/** Names of our cookies; over HTTPS the browser then accepts them from this very host only. */
+export function cookieNames(publicUrl: string): { session: string; link: string } {
+	const prefix = publicUrl.startsWith("https:") ? "__Host-" : "";
+	return { session: `${prefix}session`, link: `${prefix}link` };
+}
+
+/** The token that forms on a page for this request carry; empty where no cookie came. */
+export function formTokenFor(request: FastifyRequest, publicUrl: string): string {
+	const cookie = cookieOf(request, publicUrl, callerOf(request));
+	return cookie === null ? "" : formTokenOf(cookie);
+}
+
+/** Adds the hooks. Call before any route is registered. */
+export function enforceCallers(app: FastifyInstance, deps: Deps): void {
+	app.addHook("onRoute", (route) => {
+		if (callersOf(route.config) === null) throw new Error(`${route.method} ${route.url} does not say who may call it`);
+	});
+	app.addHook("onRequest", async (request) => {
+		const callers = callersOf(request.routeOptions.config);
+		if (callers === null) return;
+		const candidates = await candidatesOf(request, deps);
+		const allowed = candidates.find((caller) => callers.includes(classOf(caller)));
+		const caller = allowed ?? candidates[0] ?? { kind: "nobody" };
+		if (allowed === undefined && !callers.includes("nobody")) {
+			throw fault(caller.kind === "nobody" ? "not-signed-in" : "forbidden");
+		}
+		if (changesSomething(request) && !isBearer(request)) refuseOtherSites(request);
+		found.set(request, caller);
+	});
+	app.addHook("preHandler", async (request) => {
+		if (!changesSomething(request) || isBearer(request) || !isForm(request)) return;
+		const cookie = cookieOf(request, deps.publicUrl, callerOf(request));
+		// Without a cookie there is nothing that another site could borrow.
+		if (cookie === null) return;
+		if (!formTokenMatches(cookie, formFieldOf(request.body))) throw fault("form-expired");
+	});
+}
+
+/** The class of a caller, as routes declare it. */
+export function classOf(caller: Caller): CallerClass {
+	return caller.kind === "link" ? `link:${caller.scope}` : caller.kind;
+}
+
+async function candidatesOf(request: FastifyRequest, deps: Deps): Promise<Caller[]> {
+	const { authorization } = request.headers;
+	if (authorization !== undefined) {
+		const token = /^Bearer ([A-Za-z0-9_-]{43})$/.exec(authorization)?.[1];
+		const caller = token === undefined ? null : await callerByApiToken(deps.database, token);
+		if (caller === null) throw fault("not-signed-in");
+		return [caller];
+	}
+	const names = cookieNames(deps.publicUrl);
+	const { [names.session]: session, [names.link]: link } = request.cookies;
+	const callers = await Promise.all([
+		session === undefined ? null : callerBySession(deps.database, session, deps.now()),
+		link === undefined ? null : callerByLinkSession(deps.database, link, deps.now()),
+	]);
+	return callers.filter((caller) => caller !== null);
+}
+
+function cookieOf(request: FastifyRequest, publicUrl: string, caller: Caller): string | null {
+	const names = cookieNames(publicUrl);
+	if (caller.kind === "nobody") return null;
+	return request.cookies[caller.kind === "link" ? names.link : names.session] ?? null;
+}
+
+function changesSomething(request: FastifyRequest): boolean {
+	return !["GET", "HEAD", "OPTIONS"].includes(request.method);
+}
+
+function isBearer(request: FastifyRequest): boolean {
+	return request.headers.authorization !== undefined;
+}
+
+function isForm(request: FastifyRequest): boolean {
+	return /^(application\/x-www-form-urlencoded|multipart\/form-data)/i.test(request.headers["content-type"] ?? "");
+}
+
+/** A browser says where a request comes from; one that comes with cookies from elsewhere is refused. */
+function refuseOtherSites(request: FastifyRequest): void {
+	const site = request.headers["sec-fetch-site"];
+	if (site !== undefined && site !== "same-origin" && site !== "none") throw fault("cross-site");
+	const { origin, host } = request.headers;
+	if (origin !== undefined && (!URL.canParse(origin) || new URL(origin).host !== host)) throw fault("cross-site");
+}
+
+function formFieldOf(body: unknown): unknown {
+	if (body === null || typeof body !== "object") return undefined;
+	const field = (body as Record<string, unknown>).formToken;
+	// Multipart fields come as objects with their value.
+	return field !== null && typeof field === "object" && "value" in field ? field.value : field;
+}

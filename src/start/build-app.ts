@@ -1,0 +1,130 @@
+/** Builds the app, ready to listen or to be asked directly by a test. Everything is registered here, in order. */
+import cookie from "@fastify/cookie";
+import formbody from "@fastify/formbody";
+import multipart from "@fastify/multipart";
+import rateLimit from "@fastify/rate-limit";
+import swagger from "@fastify/swagger";
+import fastify, { type FastifyBaseLogger, type FastifyInstance } from "fastify";
+import { jsonSchemaTransform, serializerCompiler } from "fastify-type-provider-zod";
+import { fault } from "../faults.ts";
+import { registerAccess } from "../http/access.ts";
+import { registerCalculations } from "../http/calculations.ts";
+import { callersOf, enforceCallers } from "../http/callers.ts";
+import { registerHealth } from "../http/health.ts";
+import { faultOf, sendProblem } from "../http/problems.ts";
+import { parseStrictJson } from "../http/strict-json.ts";
+import { validate } from "../http/validate.ts";
+import type { Deps } from "../operations/deps.ts";
+
+export interface AppOptions {
+	readonly trustProxy?: boolean;
+	readonly logger?: FastifyBaseLogger;
+	/** Requests per minute and address to what is open to everyone; per process. */
+	readonly requestsPerMinute?: number;
+}
+
+const BODY_LIMIT = 1024 * 1024;
+/** A photo upload's form on a page: the photo's limit and some fields. */
+const UPLOAD_LIMIT = 20 * 1024 * 1024;
+
+export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<FastifyInstance> {
+	const app = fastify({
+		...(options.logger === undefined ? { logger: false } : { loggerInstance: options.logger }),
+		trustProxy: options.trustProxy ?? false,
+		bodyLimit: BODY_LIMIT,
+		disableRequestLogging: true,
+		// Addresses may hold the token of a link, so only the route's pattern is logged (below).
+		routerOptions: { maxParamLength: 200 },
+	});
+	refuseLooseness(app);
+	app.addHook("onResponse", async (request, reply) => {
+		request.log.info(
+			{
+				method: request.method,
+				route: request.routeOptions.url ?? "none",
+				status: reply.statusCode,
+				ms: Math.round(reply.elapsedTime),
+			},
+			"request",
+		);
+	});
+	app.addHook("onSend", async (_request, reply) => {
+		reply.header("X-Content-Type-Options", "nosniff");
+		reply.header("Referrer-Policy", "no-referrer");
+		reply.header("Cross-Origin-Opener-Policy", "same-origin");
+		reply.header("Content-Security-Policy", CONTENT_SECURITY_POLICY);
+		if (deps.publicUrl.startsWith("https:")) reply.header("Strict-Transport-Security", "max-age=31536000");
+	});
+	app.setErrorHandler((error: Error, request, reply) => sendProblem(reply, faultOf(error, request), request.url));
+	app.setNotFoundHandler((request, reply) => sendProblem(reply, fault("not-found"), request.url));
+
+	await app.register(cookie);
+	await app.register(formbody, { bodyLimit: BODY_LIMIT });
+	await app.register(multipart, {
+		attachFieldsToBody: true,
+		limits: { fileSize: UPLOAD_LIMIT, files: 20, fields: 300, fieldSize: 256 * 1024 },
+	});
+	await app.register(rateLimit, {
+		max: options.requestsPerMinute ?? 600,
+		timeWindow: "1 minute",
+		errorResponseBuilder: (_request, context) => fault("too-many", { retryAfterS: Math.ceil(context.ttl / 1000) }),
+	});
+	await app.register(swagger, {
+		openapi: {
+			openapi: "3.1.0",
+			info: {
+				title: "handover-risk",
+				version: "1",
+				description: "States of boards at each hand-over, their packaging, and what changed.",
+			},
+		},
+		transform: (document) => {
+			const transformed = jsonSchemaTransform(document);
+			const callers = callersOf(document.route.config) ?? [];
+			return { ...transformed, schema: { ...transformed.schema, "x-callers": callers } as typeof transformed.schema };
+		},
+	});
+	enforceCallers(app, deps);
+
+	registerHealth(app, deps);
+	registerCalculations(app);
+	registerAccess(app, deps);
+	app.get(
+		"/api/v1/openapi.json",
+		{
+			config: { callers: ["nobody", "account", "link:record", "link:settle", "link:reader"] } as object,
+			schema: { hide: true },
+		},
+		async () => app.swagger(),
+	);
+	await app.ready();
+	return app;
+}
+
+const CONTENT_SECURITY_POLICY = [
+	"default-src 'none'",
+	"style-src 'self'",
+	"img-src 'self' data: blob:",
+	"script-src 'self'",
+	"connect-src 'self'",
+	"form-action 'self'",
+	"frame-ancestors 'none'",
+	"base-uri 'none'",
+].join("; ");
+
+/**
+ * Fastify by itself turns null into 0 and drops members it does not know. Here a body is text, then strict JSON, then
+ * a strict shape; the framework's own validation is not used for bodies.
+ */
+function refuseLooseness(app: FastifyInstance): void {
+	app.removeContentTypeParser(["application/json", "text/plain"]);
+	app.addContentTypeParser("application/json", { parseAs: "string" }, (_request, body, done) => {
+		try {
+			done(null, parseStrictJson(body as string));
+		} catch (error) {
+			done(error as Error);
+		}
+	});
+	app.setValidatorCompiler(({ schema }) => (value) => ({ value: validate(schema as never, value) }));
+	app.setSerializerCompiler(serializerCompiler);
+}

@@ -1,0 +1,18 @@
+/** Makes what operations are given from outside: the only place where clock and randomness are read. */
+import { randomBytes } from "node:crypto";
+import type { Deps, IdPrefix } from "../operations/deps.ts";
+
+/** Crockford's alphabet: no letters that are read for digits. */
+const ALPHABET = "0123456789abcdefghjkmnpqrstvwxyz";
+
+export function makeDeps(parts: Pick<Deps, "database" | "log" | "publicUrl" | "exhibitFolder">): Deps {
+	return { ...parts, now: () => new Date(), randomBytes, newId };
+}
+
+/** Prefix, underscore, 20 characters of 5 random bits each. */
+export function newId(prefix: IdPrefix): string {
+	return `${prefix}_${[...randomBytes(20)].map((byte) => ALPHABET[byte % 32]).join("")}`;
+}
+
+/** A log that says nothing, for tests and tools. */
+export const SILENT: Deps["log"] = { info() {}, warn() {}, error() {} };

@@ -1,0 +1,77 @@
+/** The settings, read once from the environment, checked, with their defaults. Nothing else reads the environment. */
+import { homedir } from "node:os";
+import { join, resolve } from "node:path";
+import { z } from "zod";
+
+const LOG_LEVELS = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
+
+export interface Settings {
+	readonly host: string;
+	readonly port: number;
+	readonly dataDir: string;
+	/** Both null: the built-in database. */
+	readonly databaseUrl: string | null;
+	readonly databaseMigrationUrl: string | null;
+	readonly publicUrl: string;
+	readonly trustProxy: boolean;
+	readonly logLevel: (typeof LOG_LEVELS)[number];
+}
+
+const postgresUrl = z.url({ protocol: /^postgres(ql)?$/, error: "must be a postgres:// address" });
+
+const environment = z.object({
+	HOST: z.string().min(1, "must be an address to listen on").default("127.0.0.1"),
+	PORT: z
+		.string()
+		.regex(/^[0-9]{1,5}$/, "must be a port number")
+		.transform(Number)
+		.refine((port) => port <= 65535, "must be a port number up to 65535")
+		.default(8080),
+	DATA_DIR: z.string().min(1, "must be a folder").optional(),
+	DATABASE_URL: postgresUrl.optional(),
+	DATABASE_MIGRATION_URL: postgresUrl.optional(),
+	PUBLIC_URL: z.url({ protocol: /^https?$/, error: "must be an http:// or https:// address" }).optional(),
+	TRUST_PROXY: z.enum(["true", "false"], "must be true or false").default("false"),
+	LOG_LEVEL: z.enum(LOG_LEVELS, `must be one of ${LOG_LEVELS.join(", ")}`).default("info"),
+});
+
+/**
+ * The settings of an environment. An empty variable counts as not set.
+ * @throws Error with one line that names the first wrong setting and the mend
+ */
+export function readSettings(variables: Readonly<Record<string, string | undefined>>): Settings {
+	const given = Object.fromEntries(Object.entries(variables).filter(([, value]) => value !== ""));
+	const outcome = environment.safeParse(given);
+	if (!outcome.success) {
+		const issue = outcome.error.issues[0];
+		throw new Error(
+			`setting ${String(issue?.path[0])} ${issue?.message}; it is ${JSON.stringify(given[String(issue?.path[0])])}`,
+		);
+	}
+	const read = outcome.data;
+	if ((read.DATABASE_URL === undefined) !== (read.DATABASE_MIGRATION_URL === undefined)) {
+		throw new Error(
+			"settings DATABASE_URL and DATABASE_MIGRATION_URL come together: set both, or neither for the built-in database",
+		);
+	}
+	return {
+		host: read.HOST,
+		port: read.PORT,
+		dataDir: resolve(read.DATA_DIR ?? defaultDataDir(given)),
+		databaseUrl: read.DATABASE_URL ?? null,
+		databaseMigrationUrl: read.DATABASE_MIGRATION_URL ?? null,
+		publicUrl: (
+			read.PUBLIC_URL ?? `http://${read.HOST.includes(":") ? `[${read.HOST}]` : read.HOST}:${read.PORT}`
+		).replace(/\/+$/, ""),
+		trustProxy: read.TRUST_PROXY === "true",
+		logLevel: read.LOG_LEVEL,
+	};
+}
+
+/** `handover-risk` in the user's data directory; for root a folder of the system, since the database does not run as root. */
+function defaultDataDir(variables: Readonly<Record<string, string | undefined>>): string {
+	if (process.platform === "win32") return join(variables.LOCALAPPDATA ?? homedir(), "handover-risk");
+	if (process.platform === "darwin") return join(homedir(), "Library", "Application Support", "handover-risk");
+	if (process.getuid?.() === 0) return "/var/lib/handover-risk";
+	return join(variables.XDG_DATA_HOME ?? join(homedir(), ".local", "share"), "handover-risk");
+}

@@ -1,0 +1,64 @@
+/** The app on a database of its own, with an account signed in by token, for tests that speak HTTP. */
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { FastifyInstance, InjectOptions, LightMyRequestResponse } from "fastify";
+import { makeApiToken } from "../../src/operations/access/sessions.ts";
+import { makeSetUpLink, setUpShop } from "../../src/operations/access/set-up.ts";
+import type { Deps } from "../../src/operations/deps.ts";
+import { buildApp } from "../../src/start/build-app.ts";
+import { makeDeps, SILENT } from "../../src/start/deps.ts";
+import { type TestDatabase, testDatabase } from "./test-database.ts";
+
+export interface TestApp {
+	readonly app: FastifyInstance;
+	readonly deps: Deps;
+	readonly db: TestDatabase;
+	readonly accountId: string;
+	/** Cookie header of the account's session, and its API token. */
+	readonly sessionCookie: string;
+	readonly token: string;
+	/** Asks as the account, by token; a body is sent as JSON. */
+	ask(
+		method: InjectOptions["method"],
+		url: string,
+		body?: unknown,
+		headers?: Record<string, string>,
+	): Promise<LightMyRequestResponse>;
+	close(): Promise<void>;
+}
+
+export async function testApp(): Promise<TestApp> {
+	const db = await testDatabase();
+	const exhibitFolder = await mkdtemp(join(tmpdir(), "handover-risk-exhibits-"));
+	const deps = makeDeps({ database: db.database, log: SILENT, publicUrl: "http://localhost", exhibitFolder });
+	const app = await buildApp(deps, { requestsPerMinute: 1_000_000 });
+	const setUpToken = (await makeSetUpLink(deps))?.split("/").at(-1) ?? "";
+	const session = await setUpShop(deps, { token: setUpToken, name: "bench", passphrase: "a passphrase for tests" });
+	const caller = { kind: "account", accountId: session.accountId, via: "session" } as const;
+	const { token } = await makeApiToken(deps, caller, "tests");
+	return {
+		app,
+		deps,
+		db,
+		accountId: session.accountId,
+		sessionCookie: `session=${session.token}`,
+		token,
+		ask: (method, url, body, headers = {}) =>
+			app.inject({
+				...(method === undefined ? {} : { method }),
+				url,
+				headers: {
+					authorization: `Bearer ${token}`,
+					...(body === undefined ? {} : { "content-type": "application/json" }),
+					...headers,
+				},
+				...(body === undefined ? {} : { payload: JSON.stringify(body) }),
+			}),
+		async close() {
+			await app.close();
+			await db.close();
+			await rm(exhibitFolder, { recursive: true, force: true });
+		},
+	};
+}
