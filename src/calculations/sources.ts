@@ -20,6 +20,13 @@ export const BIBLIOGRAPHY = {
 	"our-choice": "This project's own choice",
 	"common-practice": "Common practice of the trade, no published source",
 	user: "Entered by the user",
+	"jcgm-100": "JCGM 100:2008, Guide to the expression of uncertainty in measurement",
+	"jcgm-106": "JCGM 106:2012, The role of measurement uncertainty in conformity assessment",
+	"iso-14253-1": "ISO 14253-1, Decision rules for verifying conformity or nonconformity with specifications",
+	"r-stats": "R, package stats: reference examples of its tests (read in the R sources)",
+	"poisson-limits-1936": "Fiducial limits for the Poisson distribution, Biometrika 28, 1936 (read as quoted elsewhere)",
+	"proportion-difference-1998":
+		"Interval estimation for the difference between independent proportions, Statistics in Medicine 17, 1998",
 } as const satisfies Record<string, string>;
 
 export type DocumentId = keyof typeof BIBLIOGRAPHY;

@@ -1,5 +1,7 @@
 /** All English sentences, by key. One file per subject in `english/`; a key begins with its subject. */
+import { arrival } from "./english/arrival.ts";
+import { comparison } from "./english/comparison.ts";
 import { faults } from "./english/faults.ts";
 import { general } from "./english/general.ts";
 
-export const english = { ...faults, ...general };
+export const english = { ...arrival, ...comparison, ...faults, ...general };

@@ -18,11 +18,14 @@ describe("published values", () => {
 		[0.9, 17.382126, 34.91608],
 		[0.95, 16.178682, 36.904932],
 		[0.99, 13.995374, 41.000413],
-	])("P02, Garwood 1936 for 25 events (printed to 0.01, seen as quoted): %f, 1e-6", (confidence, low, high) => {
-		const got = garwood(25, 1, confidence);
-		within(got[0], low, 1e-6);
-		within(got[1], high, 1e-6);
-	});
+	])(
+		"P02, Fiducial limits for the Poisson distribution (1936), 25 events (printed to 0.01, seen as quoted): %f, 1e-6",
+		(confidence, low, high) => {
+			const got = garwood(25, 1, confidence);
+			within(got[0], low, 1e-6);
+			within(got[1], high, 1e-6);
+		},
+	);
 
 	test("P03, one-sided 95 % bounds; the first is printed 2.996 and its two-sided 3.689 in the manual of epitools: 1e-6", () => {
 		[2.995732, 4.743865, 6.295794, 7.753657, 9.153519, 10.513035].forEach((bound, count) => {

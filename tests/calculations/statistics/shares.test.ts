@@ -13,9 +13,15 @@ const within = (got: number | null, wanted: number, tolerance: number) =>
 
 describe("published values, 1e-6", () => {
 	test.each([
-		["B_81_263, Newcombe 1998 table I (from memory)", 81, 263, [0.2527367, 0.3676219], [0.2552885, 0.3662096]],
-		["B_0_20, Newcombe 1998 (from memory)", 0, 20, [0, 0.1684335], [0, 0.1611252]],
-		["B_1_29, Newcombe 1998 (from memory)", 1, 29, [0.0008726, 0.1776443], [0.0061132, 0.1717552]],
+		[
+			"B_81_263, Two-sided confidence intervals for the single proportion (1998), table I (from memory)",
+			81,
+			263,
+			[0.2527367, 0.3676219],
+			[0.2552885, 0.3662096],
+		],
+		["B_0_20, the same (from memory)", 0, 20, [0, 0.1684335], [0, 0.1611252]],
+		["B_1_29, the same (from memory)", 1, 29, [0.0008726, 0.1776443], [0.0061132, 0.1717552]],
 		["B_4_20, Boost.Math documentation, NIST e-Handbook 7.2.4.1", 4, 20, [0.057334, 0.436614], [0.0806577, 0.4160174]],
 	])("%s", (_, successes, trials, exact, score) => {
 		clopperPearson(successes, trials, 0.95).forEach((bound, index) => {
@@ -26,7 +32,7 @@ describe("published values, 1e-6", () => {
 		});
 	});
 
-	test("B_newc, Newcombe 1998, comparison of two proportions, method 10 (.0524 .3339, from memory)", () => {
+	test("B_newc, Interval estimation for the difference between independent proportions (1998), method 10 (.0524 .3339, from memory)", () => {
 		const [low, high] = newcombeDifference([56, 70], [48, 80], 0.95);
 		within(low, 0.0524315, 1e-6);
 		within(high, 0.3338727, 1e-6);
