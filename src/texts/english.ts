@@ -3,5 +3,6 @@ import { arrival } from "./english/arrival.ts";
 import { comparison } from "./english/comparison.ts";
 import { faults } from "./english/faults.ts";
 import { general } from "./english/general.ts";
+import { layout } from "./english/layout.ts";
 
-export const english = { ...arrival, ...comparison, ...faults, ...general };
+export const english = { ...arrival, ...comparison, ...faults, ...general, ...layout };

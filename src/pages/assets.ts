@@ -1,0 +1,24 @@
+/** The stylesheet and the little script, as built into `dist/pages/browser/`; read once. */
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import type { FastifyInstance } from "fastify";
+import { openTo } from "../http/callers.ts";
+
+const BUILT = fileURLToPath(new URL("../../dist/pages/browser/", import.meta.url));
+
+export function registerAssets(app: FastifyInstance): void {
+	const assets = [{ path: "/assets/style.css", file: "style.css", type: "text/css; charset=utf-8" }];
+	for (const asset of assets) {
+		const content = readFileSync(`${BUILT}${asset.file}`);
+		app.get(
+			asset.path,
+			{ ...openTo("nobody", "account", "link:record", "link:settle", "link:reader"), schema: { hide: true } },
+			async (_request, reply) =>
+				reply
+					.type(asset.type)
+					.header("Cache-Control", "public, max-age=300")
+					.serializer((bytes: unknown) => bytes as Buffer)
+					.send(content),
+		);
+	}
+}
