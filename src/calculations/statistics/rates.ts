@@ -45,7 +45,7 @@ export function rateRatioInterval(
 	if (count1 + count2 === 0) return [0, null];
 	const [low, high] = clopperPearson(count1, count1 + count2, confidence);
 	const scale = exposure2 / exposure1;
-	return [(low / (1 - low)) * scale, high === 1 ? null : (high / (1 - high)) * scale];
+	return [low < 1 ? (low / (1 - low)) * scale : null, high < 1 ? (high / (1 - high)) * scale : null];
 }
 
 /** P(X ≥ k), from the smaller tail's side so that small values keep their digits. */

@@ -29,7 +29,7 @@ export function wilson(successes: number, trials: number, confidence: number): [
 	return [Math.max(0, (centre - half) / scale), Math.min(1, (centre + half) / scale)];
 }
 
-/** Hybrid score interval of the difference share1 − share2 (Newcombe 1998, method 10). */
+/** Hybrid score interval of the difference share1 − share2 (Newcombe, method 10). */
 export function newcombeDifference(
 	[successes1, trials1]: readonly [number, number],
 	[successes2, trials2]: readonly [number, number],

@@ -1,4 +1,5 @@
 /** The calculations that the API offers, in the order of the contract page. */
 import type { CalculationOperation } from "./calculation.ts";
+import { readingComparison } from "./reading-comparison.ts";
 
-export const CALCULATIONS: readonly CalculationOperation[] = [];
+export const CALCULATIONS: readonly CalculationOperation[] = [readingComparison];
