@@ -79,3 +79,8 @@ export function fault(code: FaultCode, details?: ConstructorParameters<typeof Fa
 export function invalid(members: readonly BadMember[]): Fault {
 	return new Fault("bad-input", { members });
 }
+
+/** A member name as a step of a JSON Pointer (RFC 6901). */
+export function escapePointer(name: string): string {
+	return name.replaceAll("~", "~0").replaceAll("/", "~1");
+}

@@ -1,6 +1,8 @@
 /** Setting up, signing in, tokens for programs, links for the other side. */
 import type { FastifyInstance, FastifyReply } from "fastify";
 import { z } from "zod";
+import { callerOf, OPEN_TO_ALL, openTo } from "../access/callers.ts";
+import { cookieNames, cookieOptions } from "../access/cookies.ts";
 import {
 	linkEntryInput,
 	linkEntryView,
@@ -26,38 +28,22 @@ import {
 } from "../operations/access/sessions.ts";
 import { setUpShop } from "../operations/access/set-up.ts";
 import type { Deps } from "../operations/deps.ts";
-import { callerOf, cookieNames, openTo } from "./callers.ts";
-import { validate } from "./validate.ts";
-
-/** Sets a cookie that scripts cannot read and other sites cannot send. */
-export function setCookie(
-	reply: FastifyReply,
-	deps: Deps,
-	name: "session" | "link",
-	token: string,
-	expires: Date,
-): void {
-	reply.setCookie(cookieNames(deps.publicUrl)[name], token, {
-		path: "/",
-		httpOnly: true,
-		sameSite: "lax",
-		secure: deps.publicUrl.startsWith("https:"),
-		expires,
-	});
-}
+import { validate } from "../operations/validate.ts";
 
 export function registerAccess(app: FastifyInstance, deps: Deps): void {
 	const begun = (reply: FastifyReply, session: OpenedSession) => {
-		setCookie(reply, deps, "session", session.token, session.expiresAt);
+		reply.setCookie(
+			cookieNames(deps.publicUrl).session,
+			session.token,
+			cookieOptions(deps.publicUrl, session.expiresAt),
+		);
 		reply.status(201);
 		return { accountId: session.accountId, name: session.name, expiresAt: session.expiresAt.toISOString() };
 	};
-	const everyone = openTo("nobody", "account", "link:record", "link:settle", "link:reader");
-
 	app.post(
 		"/api/v1/set-up",
 		{
-			...everyone,
+			...OPEN_TO_ALL,
 			schema: {
 				summary: "Make the first account with the link printed at first start.",
 				body: setUpInput,
@@ -69,7 +55,7 @@ export function registerAccess(app: FastifyInstance, deps: Deps): void {
 	app.post(
 		"/api/v1/session",
 		{
-			...everyone,
+			...OPEN_TO_ALL,
 			schema: { summary: "Sign in; sets the session's cookie.", body: signInInput, response: { 201: sessionView } },
 		},
 		async (request, reply) => begun(reply, await signIn(deps, validate(signInInput, request.body))),
@@ -143,7 +129,7 @@ export function registerAccess(app: FastifyInstance, deps: Deps): void {
 	app.post(
 		"/api/v1/links/enter",
 		{
-			...everyone,
+			...OPEN_TO_ALL,
 			schema: {
 				summary: "Enter a link with its code; sets the link session's cookie.",
 				body: linkEntryInput,
@@ -152,7 +138,7 @@ export function registerAccess(app: FastifyInstance, deps: Deps): void {
 		},
 		async (request, reply) => {
 			const { sessionToken, link, expiresAt } = await enterLink(deps, validate(linkEntryInput, request.body));
-			setCookie(reply, deps, "link", sessionToken, expiresAt);
+			reply.setCookie(cookieNames(deps.publicUrl).link, sessionToken, cookieOptions(deps.publicUrl, expiresAt));
 			return { scope: link.scope, orderId: link.orderId, recordId: link.recordId, expiresAt: link.expiresAt };
 		},
 	);

@@ -1,11 +1,11 @@
 /** The calculations: stateless, open to everyone, limited in rate. */
 import type { FastifyInstance } from "fastify";
 import { z } from "zod";
+import { OPEN_TO_ALL } from "../access/callers.ts";
 import { STANDINGS } from "../contract/sources.ts";
 import { CALCULATIONS } from "../operations/calculations/list.ts";
+import { validate } from "../operations/validate.ts";
 import { speak } from "../texts/say.ts";
-import { openTo } from "./callers.ts";
-import { validate } from "./validate.ts";
 
 const support = {
 	cautions: z.array(z.string()),
@@ -29,7 +29,7 @@ export function registerCalculations(app: FastifyInstance): void {
 		app.post(
 			`/api/v1/calculations/${operation.name}`,
 			{
-				...openTo("nobody", "account", "link:record", "link:settle", "link:reader"),
+				...OPEN_TO_ALL,
 				schema: {
 					summary: operation.summary,
 					body: operation.request.meta({ examples: [operation.example.request] }),

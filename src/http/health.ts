@@ -1,21 +1,21 @@
 /** Whether the process lives, and whether it can serve. */
 import type { FastifyInstance } from "fastify";
 import { z } from "zod";
+import { OPEN_TO_ALL } from "../access/callers.ts";
 import type { Deps } from "../operations/deps.ts";
-import { openTo } from "./callers.ts";
 
 const status = z.strictObject({ status: z.enum(["ok", "unavailable"]) });
 
 export function registerHealth(app: FastifyInstance, deps: Deps): void {
 	app.get(
 		"/healthz",
-		{ ...openTo("nobody"), schema: { summary: "The process lives.", response: { 200: status } } },
+		{ ...OPEN_TO_ALL, schema: { summary: "The process lives.", response: { 200: status } } },
 		async () => ({ status: "ok" }),
 	);
 	app.get(
 		"/readyz",
 		{
-			...openTo("nobody"),
+			...OPEN_TO_ALL,
 			schema: { summary: "The database answers.", response: { 200: status, 503: status } },
 		},
 		async (_request, reply) => {

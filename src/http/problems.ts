@@ -2,7 +2,7 @@
 import { STATUS_CODES } from "node:http";
 import type { FastifyError, FastifyReply, FastifyRequest } from "fastify";
 import { Fault, fault } from "../faults.ts";
-import { isTextKey, say, type TextKey, type TextValues } from "../texts/say.ts";
+import { badMemberWords, faultWords } from "../texts/fault-words.ts";
 
 export interface ProblemDetails {
 	readonly type: string;
@@ -29,20 +29,10 @@ export function problemOf(found: Fault, instance: string): ProblemDetails {
 		type: `urn:handover-risk:fault:${found.code}`,
 		title: STATUS_CODES[found.status] ?? "Error",
 		status: found.status,
-		detail: `${words(`fault.${found.code}`, found.facts)} ${words(`fault.${found.code}.mend`, found.facts)}`,
+		detail: faultWords(found.code, found.facts),
 		instance,
 		...(members.length > 0 ? { errors: members } : {}),
 	};
-}
-
-/** What is wrong with a member, and how to mend it. */
-export function badMemberWords(code: string, facts: TextValues = {}): { message: string; mend: string } {
-	return { message: words(`bad.${code}`, facts), mend: words(`bad.${code}.mend`, facts) };
-}
-
-function words(key: string, facts: TextValues): string {
-	if (!isTextKey(key)) throw new Error(`no text for ${key}`);
-	return say(key as TextKey, facts);
 }
 
 /** Any error as a fault: ours as it is, the framework's by its status, everything else as `internal` and logged. */

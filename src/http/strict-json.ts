@@ -3,7 +3,7 @@
  * one name and rounds numbers that a double cannot hold, silently; both are refused here, all at once.
  */
 import { type MemberNode, parse, type ValueNode } from "@humanwhocodes/momoa";
-import { type BadMember, fault, invalid } from "../faults.ts";
+import { type BadMember, escapePointer, fault, invalid } from "../faults.ts";
 
 /** Nesting that is taken; the contract's limit. */
 const DEEPEST = 32;
@@ -57,11 +57,6 @@ function inspect(node: ValueNode, path: string, text: string, bad: BadMember[]):
 
 function nameOf(member: MemberNode): string {
 	return member.name.type === "String" ? member.name.value : member.name.name;
-}
-
-/** A member name as a step of a JSON Pointer (RFC 6901). */
-export function escapePointer(name: string): string {
-	return name.replaceAll("~", "~0").replaceAll("/", "~1");
 }
 
 function depthOf(text: string): number {

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { FastifyInstance } from "fastify";
-import { openTo } from "../http/callers.ts";
+import { OPEN_TO_ALL } from "../access/callers.ts";
 
 const BUILT = fileURLToPath(new URL("../../dist/pages/browser/", import.meta.url));
 
@@ -10,15 +10,8 @@ export function registerAssets(app: FastifyInstance): void {
 	const assets = [{ path: "/assets/style.css", file: "style.css", type: "text/css; charset=utf-8" }];
 	for (const asset of assets) {
 		const content = readFileSync(`${BUILT}${asset.file}`);
-		app.get(
-			asset.path,
-			{ ...openTo("nobody", "account", "link:record", "link:settle", "link:reader"), schema: { hide: true } },
-			async (_request, reply) =>
-				reply
-					.type(asset.type)
-					.header("Cache-Control", "public, max-age=300")
-					.serializer((bytes: unknown) => bytes as Buffer)
-					.send(content),
+		app.get(asset.path, { ...OPEN_TO_ALL, schema: { hide: true } }, async (_request, reply) =>
+			reply.type(asset.type).header("Cache-Control", "public, max-age=300").send(content),
 		);
 	}
 }

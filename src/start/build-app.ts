@@ -6,15 +6,16 @@ import rateLimit from "@fastify/rate-limit";
 import swagger from "@fastify/swagger";
 import fastify, { type FastifyBaseLogger, type FastifyInstance } from "fastify";
 import { jsonSchemaTransform, serializerCompiler } from "fastify-type-provider-zod";
+import { callersOf, OPEN_TO_ALL } from "../access/callers.ts";
 import { fault } from "../faults.ts";
 import { registerAccess } from "../http/access.ts";
 import { registerCalculations } from "../http/calculations.ts";
-import { callersOf, enforceCallers } from "../http/callers.ts";
+import { enforceCallers } from "../http/enforce-callers.ts";
 import { registerHealth } from "../http/health.ts";
 import { faultOf, sendProblem } from "../http/problems.ts";
 import { parseStrictJson } from "../http/strict-json.ts";
-import { validate } from "../http/validate.ts";
 import type { Deps } from "../operations/deps.ts";
+import { validate } from "../operations/validate.ts";
 
 export interface AppOptions {
 	readonly trustProxy?: boolean;
@@ -89,14 +90,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerHealth(app, deps);
 	registerCalculations(app);
 	registerAccess(app, deps);
-	app.get(
-		"/api/v1/openapi.json",
-		{
-			config: { callers: ["nobody", "account", "link:record", "link:settle", "link:reader"] } as object,
-			schema: { hide: true },
-		},
-		async () => app.swagger(),
-	);
+	app.get("/api/v1/openapi.json", { ...OPEN_TO_ALL, schema: { hide: true } }, async () => app.swagger());
 	await app.ready();
 	return app;
 }

@@ -98,9 +98,10 @@ export function TextField(
 				<input
 					id={props.name}
 					name={props.name}
-					type={props.type ?? "text"}
+					// The types of preact tell input kinds apart by their role; all of these take the same attributes.
+					type={(props.type ?? "text") as "text"}
 					class={props.width ?? "long"}
-					inputMode={props.inputMode}
+					inputMode={props.inputMode ?? "text"}
 					autoComplete={props.autoComplete ?? "off"}
 					value={props.values[props.name] ?? ""}
 					aria-describedby={describedBy(props)}

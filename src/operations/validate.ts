@@ -1,7 +1,6 @@
 /** The second stage at the door: the shape. Every fault is told at once, each with the place of its member. */
 import type { z } from "zod";
-import { type BadMember, invalid } from "../faults.ts";
-import { escapePointer } from "./strict-json.ts";
+import { type BadMember, escapePointer, invalid } from "../faults.ts";
 
 /** The value, if it has the shape. @throws Fault bad-input with a JSON Pointer for each fault */
 export function validate<Shape>(schema: z.ZodType<Shape>, value: unknown): Shape {

@@ -1,51 +1,12 @@
-/**
- * Who may call a route. Every route declares it (`openTo`), one hook enforces it, and a route that declares nothing
- * cannot be registered. The caller is found once per request; operations get it and check which order or record it may
- * touch.
- */
-import type { FastifyContextConfig, FastifyInstance, FastifyRequest } from "fastify";
+/** Holds what routes declare: who calls is found once, before the body is read, and the rest is refused. */
+import type { FastifyInstance, FastifyRequest } from "fastify";
 import type { Caller } from "../access/caller.ts";
+import { callerOf, callersOf, classOf, noteCaller } from "../access/callers.ts";
+import { cookieNames } from "../access/cookies.ts";
 import { callerByApiToken, callerByLinkSession, callerBySession } from "../access/resolve-caller.ts";
 import { formTokenMatches, formTokenOf } from "../access/secrets.ts";
 import { fault } from "../faults.ts";
 import type { Deps } from "../operations/deps.ts";
-
-/** Kinds of callers; `nobody` opens a route to everyone. */
-export const CALLER_CLASSES = ["nobody", "account", "link:record", "link:settle", "link:reader"] as const;
-export type CallerClass = (typeof CALLER_CLASSES)[number];
-
-interface Declared {
-	readonly callers: readonly CallerClass[];
-}
-
-/** A route's declaration: `app.get(path, { ...openTo("account") }, handler)`. */
-export function openTo(...callers: readonly CallerClass[]): { config: FastifyContextConfig } {
-	return { config: { callers } as FastifyContextConfig };
-}
-
-/** What a route declared; null where it declared nothing. */
-export function callersOf(config: unknown): readonly CallerClass[] | null {
-	return (config as Partial<Declared> | undefined)?.callers ?? null;
-}
-
-const found = new WeakMap<FastifyRequest, Caller>();
-
-/** The caller of a request, after the hook below. */
-export function callerOf(request: FastifyRequest): Caller {
-	return found.get(request) ?? { kind: "nobody" };
-}
-
-/** Names of our cookies; over HTTPS the browser then accepts them from this very host only. */
-export function cookieNames(publicUrl: string): { session: string; link: string } {
-	const prefix = publicUrl.startsWith("https:") ? "__Host-" : "";
-	return { session: `${prefix}session`, link: `${prefix}link` };
-}
-
-/** The token that forms on a page for this request carry; empty where no cookie came. */
-export function formTokenFor(request: FastifyRequest, publicUrl: string): string {
-	const cookie = cookieOf(request, publicUrl, callerOf(request));
-	return cookie === null ? "" : formTokenOf(cookie);
-}
 
 /** Adds the hooks. Call before any route is registered. */
 export function enforceCallers(app: FastifyInstance, deps: Deps): void {
@@ -62,7 +23,8 @@ export function enforceCallers(app: FastifyInstance, deps: Deps): void {
 			throw fault(caller.kind === "nobody" ? "not-signed-in" : "forbidden");
 		}
 		if (changesSomething(request) && !isBearer(request)) refuseOtherSites(request);
-		found.set(request, caller);
+		const cookie = cookieOf(request, deps.publicUrl, caller);
+		noteCaller(request, caller, cookie === null ? "" : formTokenOf(cookie));
 	});
 	app.addHook("preHandler", async (request) => {
 		if (!changesSomething(request) || isBearer(request) || !isForm(request)) return;
@@ -71,11 +33,6 @@ export function enforceCallers(app: FastifyInstance, deps: Deps): void {
 		if (cookie === null) return;
 		if (!formTokenMatches(cookie, formFieldOf(request.body))) throw fault("form-expired");
 	});
-}
-
-/** The class of a caller, as routes declare it. */
-export function classOf(caller: Caller): CallerClass {
-	return caller.kind === "link" ? `link:${caller.scope}` : caller.kind;
 }
 
 async function candidatesOf(request: FastifyRequest, deps: Deps): Promise<Caller[]> {
