@@ -46,9 +46,9 @@ SELECT guard_sealed_table('sealed_entry');
 -- The order has no gap and time never runs back. The writer holds the log's lock, so the newest row is the one before.
 CREATE FUNCTION refuse_gap() RETURNS trigger LANGUAGE plpgsql AS $$
 DECLARE
-	newest sealed_entry%ROWTYPE;
+	newest record;
 BEGIN
-	SELECT * INTO newest FROM sealed_entry ORDER BY index DESC LIMIT 1;
+	SELECT s.index, s.sealed_at INTO newest FROM sealed_entry s ORDER BY s.index DESC LIMIT 1;
 	IF NEW.index <> coalesce(newest.index + 1, 0) THEN
 		RAISE EXCEPTION 'log entry % would leave a gap after %', NEW.index, newest.index;
 	END IF;

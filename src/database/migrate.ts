@@ -7,6 +7,9 @@ import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Database } from "./connection.ts";
 
+/** Key of the advisory lock around the table of migrations; unlike the log's. */
+const MIGRATION_LOCK = 4_862_202;
+
 interface MigrationFile {
 	readonly number: number;
 	readonly name: string;
@@ -31,7 +34,8 @@ export async function readMigrations(folder: string): Promise<MigrationFile[]> {
  */
 export async function migrate(database: Database, folder: string): Promise<string[]> {
 	const files = await readMigrations(folder);
-	await database.query(
+	await alone(
+		database,
 		`CREATE TABLE IF NOT EXISTS migration (
 			number int PRIMARY KEY, name text NOT NULL, sha256 text NOT NULL, applied_at timestamptz NOT NULL DEFAULT clock_timestamp()
 		)`,
@@ -50,8 +54,18 @@ export async function migrate(database: Database, folder: string): Promise<strin
 		});
 		if (now) applied.push(file.name);
 	}
-	await database.query("GRANT SELECT ON migration TO handover_service");
+	// Once more, for what another instance applied meanwhile.
+	await refuseForeign(database, files);
+	await alone(database, "GRANT SELECT ON migration TO handover_service");
 	return applied;
+}
+
+/** Runs a statement that fails when two instances run it at the same moment. */
+async function alone(database: Database, sql: string): Promise<void> {
+	await database.transaction(async (transaction) => {
+		await transaction.query("SELECT pg_advisory_xact_lock($1)", [MIGRATION_LOCK]);
+		await transaction.query(sql);
+	});
 }
 
 /** Whether every migration of the folder is applied; asked as the serving role. */

@@ -44,9 +44,10 @@ export function readSettings(variables: Readonly<Record<string, string | undefin
 	const outcome = environment.safeParse(given);
 	if (!outcome.success) {
 		const issue = outcome.error.issues[0];
-		throw new Error(
-			`setting ${String(issue?.path[0])} ${issue?.message}; it is ${JSON.stringify(given[String(issue?.path[0])])}`,
-		);
+		const name = String(issue?.path[0]);
+		// An address of a database holds a password, which belongs in no log.
+		const value = name.startsWith("DATABASE_") ? "it is something else" : `it is ${JSON.stringify(given[name])}`;
+		throw new Error(`setting ${name} ${issue?.message}; ${value}`);
 	}
 	const read = outcome.data;
 	if ((read.DATABASE_URL === undefined) !== (read.DATABASE_MIGRATION_URL === undefined)) {
