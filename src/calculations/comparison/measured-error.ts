@@ -9,8 +9,8 @@ import type { NormalPart, UncertaintyParts } from "../statistics/uncertainty.ts"
 import type { ReadingEnd, ReadingInstrument } from "./types.ts";
 
 /**
- * Correlation of one instrument's scale error between the two ends. Our choice: the reference page asks for a
- * correlation instead of independence and gives no figure; 0.9 leaves a tenth of the variance to drift, temperature
+ * Correlation of one instrument's scale error between the two ends. Our choice: independence would
+ * overstate the uncertainty and no source gives a figure; 0.9 leaves a tenth of the variance to drift, temperature
  * and reseated probes.
  */
 export const SAME_INSTRUMENT_CORRELATION = 0.9;

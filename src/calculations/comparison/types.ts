@@ -128,6 +128,8 @@ export interface ComparedCheck {
 	readonly condition?: string | undefined;
 	/** The item itself reports the value: read without error beyond this resolution (0: exact). */
 	readonly itemReportsResolution?: number | undefined;
+	/** Ohms read through two test leads: what leads add that were not nulled goes into the uncertainty. */
+	readonly readThroughLeads?: boolean | undefined;
 	/** Symbol of the unit, for sentences only. */
 	readonly unitSymbol?: string | undefined;
 }
@@ -138,6 +140,8 @@ export interface StateReading extends ReadingEnd {
 	/** `cold`, `warm`, `idle`, `load`, `unknown`. */
 	readonly condition: string;
 	readonly provenance?: string | undefined;
+	/** Whether the test leads were nulled; anything but true counts as not. */
+	readonly leadsNulled?: boolean | undefined;
 	/** The definition of a shop's own check (`own-1` …), sealed with the reading. */
 	readonly definition?: ComparedCheck | undefined;
 	/** Name of the own check: two ends answer the same check only under the same name. */

@@ -91,7 +91,7 @@ describe("published decision rules", () => {
 		within(enNumber(0.0007, end(10.0005, 0.0004), end(10.0012, 0.0006), 0.9545), 0.970725343, 1e-4);
 	});
 
-	test("bench practice 1.3, meters of ±(0.8 % + 2 digits): ±0.204 at 0.5 Ω, ±0.70 at 62.5, ±12.4 at 1300", () => {
+	test("manual of a 3½-digit hand meter, 200 Ω and 2 kΩ ranges, ±(0.8 % + 2 digits): ±0.204 at 0.5 Ω, ±0.70 at 62.5, ±12.4 at 1300", () => {
 		const half = (value: number, resolution: number) => {
 			const { scale, counts } = measuredError({
 				values: [value],
@@ -186,7 +186,7 @@ describe("what is not known is not invented", () => {
 		expect(got.conformity.arrival).toMatchObject({ verdict: "proven-bad", upperBound: null });
 	});
 
-	test("un-nulled leads: 0.5 against 0.8 ohm with two hand meters shows nothing (bench practice 1.3)", () => {
+	test("un-nulled leads: 0.5 against 0.8 ohm with two hand meters shows nothing", () => {
 		const end = (value: number, id: string) => ({
 			values: [value],
 			instrument: { id, percentOfReading: 0.8, counts: 2, resolution: 0.1, leadOffset: 0.5 },

@@ -1,6 +1,5 @@
 /**
- * Independent recomputation: anchors worked out with mpmath at 40 digits (reference collection on measurement, section
- * 7). Tolerance: 1e-12 relative, a few thousand units in the last place of a double, far below what any verdict needs.
+ * Independent recomputation: anchors worked out with mpmath at 40 digits (special-function anchors). Tolerance: 1e-12 relative, a few thousand units in the last place of a double, far below what any verdict needs.
  */
 import { describe, expect, test } from "vitest";
 import {
