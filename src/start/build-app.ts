@@ -4,18 +4,23 @@ import formbody from "@fastify/formbody";
 import multipart from "@fastify/multipart";
 import rateLimit from "@fastify/rate-limit";
 import swagger from "@fastify/swagger";
-import fastify, { type FastifyBaseLogger, type FastifyInstance } from "fastify";
+import fastify, { type FastifyBaseLogger, type FastifyInstance, LogController } from "fastify";
 import { jsonSchemaTransform, serializerCompiler } from "fastify-type-provider-zod";
 import { callersOf, OPEN_TO_ALL } from "../access/callers.ts";
 import { fault } from "../faults.ts";
 import { registerAccess } from "../http/access.ts";
+import { registerBenches } from "../http/benches.ts";
 import { registerCalculations } from "../http/calculations.ts";
 import { enforceCallers } from "../http/enforce-callers.ts";
+import { registerExhibits } from "../http/exhibits.ts";
 import { registerHealth } from "../http/health.ts";
+import { registerOrders } from "../http/orders.ts";
 import { faultOf, sendProblem } from "../http/problems.ts";
+import { registerRecords } from "../http/records.ts";
 import { parseStrictJson } from "../http/strict-json.ts";
 import type { Deps } from "../operations/deps.ts";
 import { validate } from "../operations/validate.ts";
+import { registerAssets } from "../pages/assets.ts";
 
 export interface AppOptions {
 	readonly trustProxy?: boolean;
@@ -33,7 +38,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 		...(options.logger === undefined ? { logger: false } : { loggerInstance: options.logger }),
 		trustProxy: options.trustProxy ?? false,
 		bodyLimit: BODY_LIMIT,
-		disableRequestLogging: true,
+		logController: new LogController({ disableRequestLogging: true }),
 		// Addresses may hold the token of a link, so only the route's pattern is logged (below).
 		routerOptions: { maxParamLength: 200 },
 	});
@@ -90,6 +95,11 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerHealth(app, deps);
 	registerCalculations(app);
 	registerAccess(app, deps);
+	registerOrders(app, deps);
+	registerRecords(app, deps);
+	registerExhibits(app, deps);
+	registerBenches(app, deps);
+	registerAssets(app);
 	app.get("/api/v1/openapi.json", { ...OPEN_TO_ALL, schema: { hide: true } }, async () => app.swagger());
 	await app.ready();
 	return app;

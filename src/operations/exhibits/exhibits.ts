@@ -1,18 +1,12 @@
 /** Bringing a file to a record, and fetching it. */
 import type { Caller } from "../../access/caller.ts";
+import type { ExhibitView } from "../../contract/exhibits.ts";
 import { type ExhibitRow, exhibitsOfRecord, insertExhibit, recordById, usesOfExhibit } from "../../database/records.ts";
 import { readExhibit, storeExhibit } from "../../exhibits/store.ts";
 import { fault, invalid } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustReadOrder, mustWriteRecord } from "../may.ts";
 import { mediaTypeOf, SHOWN_INLINE } from "./media-type.ts";
-
-export interface ExhibitView {
-	readonly sha256: string;
-	readonly sizeBytes: number;
-	readonly mediaType: string;
-	readonly fileName: string;
-}
 
 /**
  * Stores a file for a record that is still a draft. The bytes are on disk before the row is, so an acknowledged

@@ -1,0 +1,44 @@
+/** `npm run demo`: a service of its own with new data, played from end to end over HTTP, then left running to look at. */
+import { mkdir, mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
+import { playScenarios } from "./demo/play-scenarios.ts";
+import { freePort, type ServiceProcess, startServiceProcess } from "./demo/service-process.ts";
+
+const { values: options } = parseArgs({ options: { exit: { type: "boolean" }, out: { type: "string" } } });
+const dataFolder = await mkdtemp(join(tmpdir(), "handover-risk-demo-"));
+// Ctrl-C reaches the service too; this process then only waits for its end and clears away.
+for (const signal of ["SIGINT", "SIGTERM"] as const) process.on(signal, () => service?.stop());
+
+let service: ServiceProcess | null = null;
+try {
+	const outFolder = options.out === undefined ? null : resolve(options.out);
+	if (outFolder !== null) await mkdir(outFolder, { recursive: true });
+	service = await startServiceProcess({
+		program: fileURLToPath(new URL("server.js", import.meta.url)),
+		variables: {
+			...process.env,
+			DATA_DIR: dataFolder,
+			PORT: process.env.PORT ?? String(await freePort()),
+			LOG_LEVEL: process.env.LOG_LEVEL ?? "warn",
+			DATABASE_URL: "",
+			DATABASE_MIGRATION_URL: "",
+		},
+	});
+	if (service.setUpLink === null) throw new Error("a new service printed no set-up link");
+	for (const link of await playScenarios({ url: service.url, setUpLink: service.setUpLink, outFolder })) {
+		console.log(`${link.title}\n  ${link.url}${link.secret === undefined ? "" : `   (${link.secret})`}`);
+	}
+	if (outFolder !== null) console.log(`What the parties get lies in ${outFolder}`);
+	if (options.exit === true) await service.stop();
+	else console.log("The demo keeps serving; Ctrl-C stops it and removes its data");
+	await service.ended;
+} catch (error) {
+	console.error(`the demo failed: ${(error as Error).message}`);
+	process.exitCode = 1;
+	await service?.stop();
+} finally {
+	await rm(dataFolder, { recursive: true, force: true });
+}
