@@ -9,24 +9,18 @@ import { freePort, type ServiceProcess, startServiceProcess } from "./demo/servi
 
 const { values: options } = parseArgs({ options: { exit: { type: "boolean" }, out: { type: "string" } } });
 const dataFolder = await mkdtemp(join(tmpdir(), "handover-risk-demo-"));
+const starting = startService();
 // Ctrl-C reaches the service too; this process then only waits for its end and clears away.
-for (const signal of ["SIGINT", "SIGTERM"] as const) process.on(signal, () => service?.stop());
+for (const signal of ["SIGINT", "SIGTERM"] as const) {
+	process.on(signal, () => {
+		starting.then((service) => service.stop()).catch(() => {});
+	});
+}
 
-let service: ServiceProcess | null = null;
 try {
 	const outFolder = options.out === undefined ? null : resolve(options.out);
 	if (outFolder !== null) await mkdir(outFolder, { recursive: true });
-	service = await startServiceProcess({
-		program: fileURLToPath(new URL("server.js", import.meta.url)),
-		variables: {
-			...process.env,
-			DATA_DIR: dataFolder,
-			PORT: process.env.PORT ?? String(await freePort()),
-			LOG_LEVEL: process.env.LOG_LEVEL ?? "warn",
-			DATABASE_URL: "",
-			DATABASE_MIGRATION_URL: "",
-		},
-	});
+	const service = await starting;
 	if (service.setUpLink === null) throw new Error("a new service printed no set-up link");
 	for (const link of await playScenarios({ url: service.url, setUpLink: service.setUpLink, outFolder })) {
 		console.log(`${link.title}\n  ${link.url}${link.secret === undefined ? "" : `   (${link.secret})`}`);
@@ -38,7 +32,25 @@ try {
 } catch (error) {
 	console.error(`the demo failed: ${(error as Error).message}`);
 	process.exitCode = 1;
-	await service?.stop();
+	await starting.then(
+		(service) => service.stop(),
+		() => {},
+	);
 } finally {
 	await rm(dataFolder, { recursive: true, force: true });
+}
+
+async function startService(): Promise<ServiceProcess> {
+	return startServiceProcess({
+		program: fileURLToPath(new URL("server.js", import.meta.url)),
+		variables: {
+			...process.env,
+			DATA_DIR: dataFolder,
+			PORT: process.env.PORT ?? String(await freePort()),
+			LOG_LEVEL: process.env.LOG_LEVEL ?? "warn",
+			DATABASE_URL: "",
+			DATABASE_MIGRATION_URL: "",
+		},
+		log: (line) => console.error(line),
+	});
 }

@@ -22,6 +22,8 @@ export interface ServiceProcessOptions {
 	readonly variables: Readonly<Record<string, string | undefined>>;
 	/** Gets a process group of its own, as in a terminal. */
 	readonly ownGroup?: boolean;
+	/** Gets what the service prints while it runs, line by line: its log, and what it complains of. */
+	readonly log?: (line: string) => void;
 }
 
 /**
@@ -36,7 +38,10 @@ export async function startServiceProcess(options: ServiceProcessOptions): Promi
 	});
 	const ended = once(child, "exit").then(([code]) => code as number | null);
 	const complaints: string[] = [];
-	child.stderr.setEncoding("utf8").on("data", (text: string) => complaints.push(text));
+	createInterface({ input: child.stderr }).on("line", (line) => {
+		complaints.push(line);
+		options.log?.(line);
+	});
 	let setUpLink: string | null = null;
 	const lines = createInterface({ input: child.stdout });
 	const url = await new Promise<string>((resolve, reject) => {
@@ -44,9 +49,10 @@ export async function startServiceProcess(options: ServiceProcessOptions): Promi
 			setUpLink = /^\s+(https?:\S+\/set-up\/\S+)$/.exec(line)?.[1] ?? setUpLink;
 			const serves = /^handover-risk serves (\S+), /.exec(line)?.[1];
 			if (serves !== undefined) resolve(serves);
+			if (line.startsWith("{")) options.log?.(line);
 		});
 		child.once("error", reject);
-		child.once("close", () => reject(new Error(complaints.join("").trim() || "the service ended without a word")));
+		child.once("close", () => reject(new Error(complaints.join("\n") || "the service ended without a word")));
 	});
 	if (child.pid === undefined) throw new Error("a process that printed has a number");
 	return {
