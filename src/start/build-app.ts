@@ -21,6 +21,7 @@ import { parseStrictJson } from "../http/strict-json.ts";
 import type { Deps } from "../operations/deps.ts";
 import { validate } from "../operations/validate.ts";
 import { registerAssets } from "../pages/assets.ts";
+import { registerCustomerPages } from "../pages/customer/register-customer-pages.ts";
 
 export interface AppOptions {
 	readonly trustProxy?: boolean;
@@ -68,7 +69,10 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	await app.register(formbody, { bodyLimit: BODY_LIMIT });
 	await app.register(multipart, {
 		attachFieldsToBody: true,
-		limits: { fileSize: UPLOAD_LIMIT, files: 20, fields: 300, fieldSize: 256 * 1024 },
+		// A file over the limit is cut one byte past it and refused by the act that takes it, so that the rest of its
+		// form is not lost.
+		throwFileSizeLimit: false,
+		limits: { fileSize: UPLOAD_LIMIT + 1, files: 20, fields: 300, fieldSize: 256 * 1024 },
 	});
 	await app.register(rateLimit, {
 		max: options.requestsPerMinute ?? 600,
@@ -100,6 +104,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerExhibits(app, deps);
 	registerBenches(app, deps);
 	registerAssets(app);
+	registerCustomerPages(app, deps);
 	app.get("/api/v1/openapi.json", { ...OPEN_TO_ALL, schema: { hide: true } }, async () => app.swagger());
 	await app.ready();
 	return app;

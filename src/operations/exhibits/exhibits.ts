@@ -8,6 +8,9 @@ import type { Deps } from "../deps.ts";
 import { callerId, mustReadOrder, mustWriteRecord } from "../may.ts";
 import { mediaTypeOf, SHOWN_INLINE } from "./media-type.ts";
 
+/** The largest file that is taken. Source: the contract page. */
+const EXHIBIT_MOST_BYTES = 20 * 1024 * 1024;
+
 /**
  * Stores a file for a record that is still a draft. The bytes are on disk before the row is, so an acknowledged
  * exhibit is never half there.
@@ -22,6 +25,7 @@ export async function bringExhibit(
 	if (record === null) throw fault("not-found");
 	mustWriteRecord(caller, record);
 	if (record.state !== "draft") throw fault("already-sealed");
+	if (file.bytes.length > EXHIBIT_MOST_BYTES) throw fault("too-large");
 	if (file.bytes.length === 0) throw invalid([{ path: "/file", code: "empty-file" }]);
 	const mediaType = await mediaTypeOf(file.bytes);
 	if (mediaType === null) throw fault("unsupported-type");

@@ -2,10 +2,11 @@
 import type { Caller } from "../../access/caller.ts";
 import type { CheckDefinition } from "../../catalogue/checks/check.ts";
 import { checksOf } from "../../catalogue/checks/checks.ts";
+import type { ExhibitView } from "../../contract/exhibits.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { RecordView } from "../../contract/records.ts";
 import type { Deps } from "../deps.ts";
-import { type ExhibitView, listExhibits } from "../exhibits/exhibits.ts";
+import { listExhibits } from "../exhibits/exhibits.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readRecord } from "./read-record.ts";
 
@@ -16,7 +17,9 @@ export interface GuidedRecord {
 	readonly record: RecordView;
 	readonly order: OrderView;
 	readonly consignment: ConsignmentView | null;
+	/** Those that need no instruments; `allChecks` has the class's other checks too. */
 	readonly checks: readonly GuidedCheck[];
+	readonly allChecks: readonly GuidedCheck[];
 	readonly exhibits: readonly ExhibitView[];
 }
 
@@ -27,13 +30,13 @@ export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: str
 		readOrder(deps, caller, record.orderId),
 		listExhibits(deps, caller, recordId),
 	]);
+	const allChecks = checksOf(order.item.class);
 	return {
 		record,
 		order,
 		consignment: order.consignments.find((consignment) => consignment.id === record.consignmentId) ?? null,
-		checks: checksOf(order.item.class).filter(
-			(check) => check.whoCan === "no-instruments" || check.whoCan === "software",
-		),
+		checks: allChecks.filter((check) => check.whoCan === "no-instruments" || check.whoCan === "software"),
+		allChecks,
 		exhibits,
 	};
 }

@@ -1,138 +1,131 @@
 /** One question of the guided record as form controls. */
-import type { ComponentChildren } from "preact";
-import { say, type TextKey } from "../../texts/say.ts";
-import type { Field, Form, Problem } from "./field.ts";
+import { isTextKey, say, type TextKey } from "../../texts/say.ts";
+import {
+	CheckField,
+	ChoiceField,
+	type FieldErrors,
+	type FormValues,
+	SelectField,
+	TextArea,
+	TextField,
+} from "../components/form.tsx";
+import type { Field, Problem } from "./field.ts";
 import { CLOCK } from "./fill-form.ts";
 import { minutesOf, offsetOf, showTime } from "./shown-time.ts";
 import { unitSymbol } from "./unit-symbol.ts";
 
-interface ControlProps {
+/** The controls of a field, filled. `hintValues` are what the hint names. */
+export function FieldControl({
+	field,
+	values,
+	errors,
+	hintValues = {},
+}: {
 	readonly field: Field;
-	readonly form: Form;
-	readonly problems: readonly Problem[];
-	/** Values that the hint names. */
+	readonly values: FormValues;
+	readonly errors: FieldErrors;
 	readonly hintValues?: Readonly<Record<string, string | number>>;
-}
-
-/** The controls of a field, filled, with hint and problem tied to them for screen readers. */
-export function FieldControl({ field, form, problems, hintValues = {} }: ControlProps) {
-	const problem = problems.find((candidate) => candidate.name === field.name);
-	const id = controlId(field.name);
-	const ties = {
-		"aria-describedby": [field.hint && `${id}-hint`, problem && `${id}-problem`].filter(Boolean).join(" ") || undefined,
-		"aria-invalid": problem === undefined ? undefined : ("true" as const),
+}) {
+	const common = {
+		name: field.name,
+		label: say(field.label),
+		hint: field.hint === undefined ? undefined : say(field.hint, hintValues),
+		values: { ...values, [field.name]: values[field.name] ?? "" },
+		errors,
 	};
-	const notes = (
-		<>
-			{field.hint && (
-				<p class="hint" id={`${id}-hint`}>
-					{say(field.hint, hintValues)}
-				</p>
-			)}
-			{problem && <ProblemText problem={problem} />}
-		</>
-	);
-	const label = say(field.label);
+	const optionsOf = (from: Extract<Field, { kind: "choice" | "choices" }>) =>
+		from.codes.map((code) => ({ value: code, label: say(`${from.options}.${code}` as TextKey) }));
+	const noAnswer = { value: "", label: say("arrival.no-answer") };
 	switch (field.kind) {
 		case "yes-no":
 			return (
-				<Group legend={label} notes={notes} id={id}>
-					<Radio name={field.name} value="" form={form} label={say("arrival.no-answer")} />
-					<Radio name={field.name} value="yes" form={form} label={say("arrival.yes")} />
-					<Radio name={field.name} value="no" form={form} label={say("arrival.no")} />
-				</Group>
+				<ChoiceField
+					{...common}
+					choices={[{ value: "yes", label: say("arrival.yes") }, { value: "no", label: say("arrival.no") }, noAnswer]}
+				/>
 			);
 		case "choice":
-			return (
-				<Group legend={label} notes={notes} id={id}>
-					<Radio name={field.name} value="" form={form} label={say("arrival.no-answer")} />
-					{field.codes.map((code) => (
-						<Radio
-							key={code}
-							name={field.name}
-							value={code}
-							form={form}
-							label={say(`${field.options}.${code}` as TextKey)}
-						/>
-					))}
-				</Group>
-			);
+			return <ChoiceField {...common} choices={[...optionsOf(field), noAnswer]} />;
 		case "choices":
 			return (
-				<Group legend={label} notes={notes} id={id}>
-					{field.codes.map((code) => (
-						<label class="choice" key={code}>
-							<input
-								type="checkbox"
-								name={`${field.name}.${code}`}
-								value="yes"
-								checked={form[`${field.name}.${code}`] === "yes"}
-							/>
-							<span>{say(`${field.options}.${code}` as TextKey)}</span>
-						</label>
+				<fieldset class="field choices" id={field.name}>
+					<legend>{common.label}</legend>
+					{common.hint && <p class="hint">{common.hint}</p>}
+					{optionsOf(field).map(({ value, label }) => (
+						<CheckField key={value} name={`${field.name}.${value}`} label={label} values={values} errors={errors} />
 					))}
-				</Group>
+				</fieldset>
 			);
-		default:
-			return (
-				<div class="field" id={id}>
-					<label for={`${id}-control`}>{label}</label>
-					{notes}
-					<Input field={field} form={form} id={`${id}-control`} ties={ties} />
-				</div>
-			);
+		case "lines":
+			return <TextArea {...common} />;
+		case "text":
+			return field.long === true ? <TextArea {...common} /> : <TextField {...common} />;
+		case "time":
+			return <TextField {...common} type="datetime-local" />;
+		case "number":
+			return <TextField {...common} inputMode="decimal" width="short" />;
+		case "quantity":
+			return <Quantity {...common} units={field.units} />;
 	}
 }
 
-/** What is wrong with a control. */
-export function ProblemText({ problem }: { readonly problem: Problem }) {
+/** A number with its unit: a list of units, or the symbol alone where there is one. */
+export function Quantity({
+	units,
+	...field
+}: {
+	readonly name: string;
+	readonly label: string;
+	readonly hint?: string | undefined;
+	readonly values: FormValues;
+	readonly errors: FieldErrors;
+	readonly units: readonly string[];
+}) {
+	const [only = ""] = units;
+	if (units.length <= 1) {
+		return (
+			<>
+				<TextField {...field} inputMode="decimal" width="short" unit={unitSymbol(only)} />
+				<input type="hidden" name={`${field.name}.unit`} value={only} />
+			</>
+		);
+	}
 	return (
-		<p class="problem" id={`${controlId(problem.name)}-problem`}>
-			{problemWords(problem)}
-		</p>
+		<div class="row">
+			<TextField {...field} inputMode="decimal" />
+			<SelectField
+				name={`${field.name}.unit`}
+				label={say("arrival.unit")}
+				values={field.values}
+				errors={field.errors}
+				choices={units.map((unit) => ({ value: unit, label: unitSymbol(unit) }))}
+			/>
+		</div>
 	);
 }
 
-/** The words for a problem; a code without words of its own is named. */
-export function problemWords(problem: Problem): string {
-	const key = `arrival.bad.${problem.code}`;
-	try {
-		return say(key as TextKey, problem.facts);
-	} catch {
-		return say("arrival.bad.other", { code: problem.code });
-	}
-}
-
-/** The id of a control's block, for links from the list of problems. */
-export function controlId(name: string): string {
-	return `q-${name.replaceAll(".", "-")}`;
-}
-
 /** How far the clock is from UTC: asked as what the clock shows, so that nobody needs to know the difference. */
-export function ClockControl({ form, now }: { readonly form: Form; readonly now: Date }) {
-	const chosen = form[CLOCK] ?? "";
+export function ClockControl({
+	values,
+	errors,
+	now,
+}: {
+	readonly values: FormValues;
+	readonly errors: FieldErrors;
+	readonly now: Date;
+}) {
+	const chosen = values[CLOCK] ?? "";
+	const offsets = chosen === "" || OFFSETS.includes(chosen) ? OFFSETS : [...OFFSETS, chosen];
 	return (
-		<div class="field" id={controlId(CLOCK)}>
-			<label for="q-clock-control">{say("arrival.clock")}</label>
-			<p class="hint" id="q-clock-hint">
-				{say("arrival.clock-hint")}
-			</p>
-			<select id="q-clock-control" name={CLOCK} aria-describedby="q-clock-hint">
-				<option value="" selected={chosen === ""}>
-					{say("arrival.clock-choose")}
-				</option>
-				{OFFSETS.map((offset) => (
-					<option key={offset} value={offset} selected={chosen === offset}>
-						{showTime(now, offset)}
-					</option>
-				))}
-				{chosen !== "" && !OFFSETS.includes(chosen) && (
-					<option value={chosen} selected>
-						{showTime(now, chosen)}
-					</option>
-				)}
-			</select>
-		</div>
+		<SelectField
+			name={CLOCK}
+			label={say("arrival.clock")}
+			hint={say("arrival.clock-hint")}
+			values={values}
+			errors={errors}
+			empty={say("arrival.clock-choose")}
+			choices={offsets.map((offset) => ({ value: offset, label: showTime(now, offset) }))}
+		/>
 	);
 }
 
@@ -147,113 +140,13 @@ const OFFSETS: readonly string[] = [
 	.sort((a, b) => a - b)
 	.map(offsetOf);
 
-function Group({
-	legend,
-	notes,
-	id,
-	children,
-}: {
-	readonly legend: string;
-	readonly notes: ComponentChildren;
-	readonly id: string;
-	readonly children: ComponentChildren;
-}) {
-	return (
-		<fieldset class="field" id={id}>
-			<legend>{legend}</legend>
-			{notes}
-			{children}
-		</fieldset>
-	);
+/** Problems by control name, in words, as the shared parts of forms take them. */
+export function errorsOf(problems: readonly Problem[]): FieldErrors {
+	return Object.fromEntries(problems.map((problem) => [problem.name, problemWords(problem)]));
 }
 
-function Radio({
-	name,
-	value,
-	form,
-	label,
-}: {
-	readonly name: string;
-	readonly value: string;
-	readonly form: Form;
-	readonly label: string;
-}) {
-	return (
-		<label class="choice">
-			<input type="radio" name={name} value={value} checked={(form[name] ?? "") === value} />
-			<span>{label}</span>
-		</label>
-	);
-}
-
-function Input({
-	field,
-	form,
-	id,
-	ties,
-}: {
-	readonly field: Exclude<Field, { kind: "yes-no" | "choice" | "choices" }>;
-	readonly form: Form;
-	readonly id: string;
-	readonly ties: object;
-}) {
-	const value = form[field.name] ?? "";
-	switch (field.kind) {
-		case "lines":
-			return (
-				<textarea id={id} name={field.name} rows={4} {...ties}>
-					{value}
-				</textarea>
-			);
-		case "text":
-			return field.long === true ? (
-				<textarea id={id} name={field.name} rows={5} {...ties}>
-					{value}
-				</textarea>
-			) : (
-				<input id={id} name={field.name} type="text" value={value} autocomplete="off" {...ties} />
-			);
-		case "time":
-			return <input id={id} name={field.name} type="datetime-local" value={value} {...ties} />;
-		case "number":
-			return <input id={id} name={field.name} type="text" inputmode="decimal" value={value} {...ties} />;
-		case "quantity":
-			return (
-				<span class="quantity">
-					<input id={id} name={field.name} type="text" inputmode="decimal" value={value} {...ties} />
-					<UnitControl name={`${field.name}.unit`} units={field.units} form={form} />
-				</span>
-			);
-	}
-}
-
-/** The unit of a number: a list, or the symbol alone where there is one unit. */
-export function UnitControl({
-	name,
-	units,
-	form,
-}: {
-	readonly name: string;
-	readonly units: readonly string[];
-	readonly form: Form;
-}) {
-	const [only] = units;
-	if (only === undefined) return null;
-	if (units.length === 1) {
-		return (
-			<>
-				<input type="hidden" name={name} value={only} />
-				<span>{unitSymbol(only)}</span>
-			</>
-		);
-	}
-	return (
-		<select name={name} aria-label={say("arrival.unit")}>
-			{units.map((unit) => (
-				<option key={unit} value={unit} selected={form[name] === unit}>
-					{unitSymbol(unit)}
-				</option>
-			))}
-		</select>
-	);
+/** The words for a problem; a code without words of its own is named. */
+function problemWords(problem: Problem): string {
+	const key = `arrival.bad.${problem.code}`;
+	return isTextKey(key) ? say(key, problem.facts) : say("arrival.bad.other", { code: problem.code });
 }

@@ -1,0 +1,123 @@
+/** One check of the catalogue as form controls: a result, or the reason why it was not tested. */
+import type { RecordContentInput } from "../../contract/records.ts";
+import type { GuidedCheck } from "../../operations/records/guided-record.ts";
+import { isTextKey, say } from "../../texts/say.ts";
+import {
+	Caution,
+	ChoiceField,
+	type FieldErrors,
+	type FormValues,
+	SelectField,
+	TextField,
+} from "../components/form.tsx";
+import { controlName, isFromFile, REASONS, readingOf } from "./checks-form.ts";
+import { Quantity } from "./field-control.tsx";
+import { readingWords } from "./reading-words.ts";
+
+interface CheckProps {
+	readonly check: GuidedCheck;
+	readonly content: RecordContentInput;
+	readonly values: FormValues;
+	readonly errors: FieldErrors;
+}
+
+export function CheckControl({ check, content, values, errors }: CheckProps) {
+	const reading = readingOf(check, content);
+	return (
+		<section class="check">
+			<h3>{checkName(check)}</h3>
+			{isTextKey(check.hintKey) && <p>{say(check.hintKey)}</p>}
+			{check.cautionKeys.filter(isTextKey).map((key) => (
+				<Caution key={key}>{say(key)}</Caution>
+			))}
+			{reading !== undefined && isFromFile(reading) ? (
+				<p>
+					{readingWords(reading)} ({say("arrival.check.file")})
+				</p>
+			) : (
+				<Controls check={check} values={values} errors={errors} />
+			)}
+		</section>
+	);
+}
+
+/** The name of a check in words. */
+export function checkName(check: Pick<GuidedCheck, "id" | "nameKey">): string {
+	return isTextKey(check.nameKey) ? say(check.nameKey) : check.id;
+}
+
+type ControlsProps = Omit<CheckProps, "content">;
+
+function Controls(props: ControlsProps) {
+	const { check, values, errors } = props;
+	return (
+		<>
+			<Result {...props} />
+			<div class="row">
+				<SelectField
+					name={controlName(check, "reason")}
+					label={say("arrival.check.not-tested")}
+					values={values}
+					errors={errors}
+					empty="–"
+					choices={REASONS.map((reason) => ({ value: reason, label: say(`arrival.not-tested.${reason}`) }))}
+				/>
+				<TextField
+					name={controlName(check, "remark")}
+					label={say("arrival.check.remark")}
+					values={values}
+					errors={errors}
+				/>
+			</div>
+		</>
+	);
+}
+
+function Result({ check, values, errors }: ControlsProps) {
+	const control = (part: string) => ({ name: controlName(check, part), values, errors });
+	switch (check.kind) {
+		case "visual": {
+			const field = control("result");
+			return (
+				<ChoiceField
+					{...field}
+					label={say("arrival.check.result")}
+					values={{ ...values, [field.name]: values[field.name] ?? "" }}
+					choices={[
+						{ value: "good", label: say("arrival.check.good") },
+						{ value: "bad", label: say("arrival.check.bad") },
+						{ value: "", label: say("arrival.no-answer") },
+					]}
+				/>
+			);
+		}
+		case "outcome":
+			return (
+				<div class="row">
+					<TextField {...control("trials")} label={say("arrival.check.trials")} inputMode="numeric" />
+					<TextField {...control("successes")} label={say("arrival.check.successes")} inputMode="numeric" />
+				</div>
+			);
+		case "count":
+			return (
+				<>
+					<TextField {...control("count")} label={say("arrival.check.count")} inputMode="numeric" width="short" />
+					<Quantity {...control("exposure")} label={say("arrival.check.exposure")} units={check.exposureUnits} />
+				</>
+			);
+		default:
+			return (
+				<>
+					<Quantity {...control("value")} label={say("arrival.check.value")} units={check.typedUnits} />
+					{check.id === "mass" && (
+						<TextField
+							{...control("resolution")}
+							label={say("arrival.check.resolution")}
+							inputMode="decimal"
+							width="short"
+						/>
+					)}
+				</>
+			);
+	}
+}

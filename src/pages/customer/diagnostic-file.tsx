@@ -1,0 +1,61 @@
+/** The file that a diagnostic program wrote: kept as an exhibit, and read where its format is known. */
+import type { GuidedRecord } from "../../operations/records/guided-record.ts";
+import { say } from "../../texts/say.ts";
+import { ChoiceField, type FieldErrors, FileField, Submit } from "../components/form.tsx";
+import { checkName } from "./check-control.tsx";
+import { ExhibitList, type RefusedFile } from "./photos.tsx";
+import { readingWords } from "./reading-words.ts";
+
+/** View of the exhibit. */
+export const DIAGNOSTIC = "diagnostic-output";
+/** Names of the controls. */
+export const FILE = { upload: "file.upload", load: "file.load" };
+export const LOADS = ["load", "idle", "unknown"] as const;
+
+export function DiagnosticFile({
+	guided,
+	errors,
+	refused,
+}: {
+	readonly guided: GuidedRecord;
+	readonly errors: FieldErrors;
+	readonly refused: readonly RefusedFile[];
+}) {
+	const content = guided.record.content ?? {};
+	const read = (content.readings ?? []).filter((reading) => reading.importSha256 !== undefined);
+	return (
+		<section>
+			<ExhibitList views={[DIAGNOSTIC]} content={content} exhibits={guided.exhibits} removable />
+			{refused.map((file) => (
+				<p class="error" key={file.fileName}>
+					{say("arrival.file-refused", { file: file.fileName, why: file.why })}
+				</p>
+			))}
+			{read.length > 0 && (
+				<dl class="facts">
+					{read.map((reading) => (
+						<>
+							<dt>
+								{checkName(guided.allChecks.find((check) => check.id === reading.check) ?? unnamed(reading.check))}
+							</dt>
+							<dd>{readingWords(reading)}</dd>
+						</>
+					))}
+				</dl>
+			)}
+			<ChoiceField
+				name={FILE.load}
+				label={say("arrival.file.load")}
+				values={{ [FILE.load]: "unknown" }}
+				errors={errors}
+				choices={LOADS.map((load) => ({ value: load, label: say(`arrival.file.load.${load}`) }))}
+			/>
+			<FileField name={FILE.upload} label={say("arrival.file.add")} values={{}} errors={errors} />
+			<Submit label={say("arrival.file.add")} name="act" value="stay" kind="quiet" />
+		</section>
+	);
+}
+
+function unnamed(id: string) {
+	return { id, nameKey: "" };
+}

@@ -1,0 +1,13 @@
+/** The pages of the customer's side, and those that both sides read. What goes wrong on them is told as a page. */
+import type { FastifyInstance } from "fastify";
+import type { Deps } from "../../operations/deps.ts";
+import { registerLinkEntry, sendClosed } from "./entry-routes.tsx";
+import { registerGuidedRecord } from "./guided-routes.tsx";
+
+export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
+	app.register(async (pages) => {
+		pages.setErrorHandler(sendClosed);
+		registerLinkEntry(pages, deps);
+		registerGuidedRecord(pages, deps);
+	});
+}

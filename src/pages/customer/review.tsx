@@ -1,0 +1,136 @@
+/** Everything that the record will say, with what is still missing, and the seal. */
+import type { RecordContentInput } from "../../contract/records.ts";
+import type { GuidedRecord } from "../../operations/records/guided-record.ts";
+import { say, type TextKey } from "../../texts/say.ts";
+import { CheckField, type FieldErrors, type FormValues, Submit } from "../components/form.tsx";
+import { checkName } from "./check-control.tsx";
+import { readingOf } from "./checks-form.ts";
+import { answerAt, type Field } from "./field.ts";
+import { ExhibitList } from "./photos.tsx";
+import { PlatformNote } from "./platform-note.tsx";
+import { quantityWords, readingWords } from "./reading-words.ts";
+import { showTime } from "./shown-time.ts";
+import { type Step, stepsOf } from "./steps.ts";
+
+/** Name of the box that must be ticked to seal. */
+export const CONFIRM = "confirm";
+
+export function Review({
+	guided,
+	values,
+	errors,
+}: {
+	readonly guided: GuidedRecord;
+	readonly values: FormValues;
+	readonly errors: FieldErrors;
+}) {
+	const { record } = guided;
+	const content = record.content ?? {};
+	const steps = stepsOf(record.stage).filter((step) => !step.parts.includes("review"));
+	const missing = missingFields(steps, content);
+	return (
+		<>
+			<PlatformNote content={content} />
+			{steps.map((step) => (
+				<Part key={step.id} step={step} guided={guided} />
+			))}
+			{missing.length > 0 ? (
+				<section class="error-summary">
+					<h2>{say("arrival.review.missing")}</h2>
+					<ul>
+						{missing.map(({ step, label }) => (
+							<li key={label}>
+								<a href={`/guided/${record.id}/${step.id}`}>{say(label)}</a>
+							</li>
+						))}
+					</ul>
+				</section>
+			) : (
+				<section>
+					<CheckField name={CONFIRM} label={say("arrival.review.confirm")} values={values} errors={errors} />
+					<p class="buttons">
+						<Submit label={say("arrival.review.seal")} name="act" value="seal" />
+					</p>
+				</section>
+			)}
+		</>
+	);
+}
+
+/** What sealing still asks for: needed answers, and something that says which item it is. */
+export function missingFields(
+	steps: readonly Step[],
+	content: RecordContentInput,
+): readonly { readonly step: Step; readonly label: TextKey }[] {
+	const identified = content.identity?.serialNumber !== undefined || (content.identity?.marks ?? []).length > 0;
+	return steps.flatMap((step) => [
+		...step.fields
+			.filter((field) => field.needed === true && answerAt(content, field.name) === undefined)
+			.map((field) => ({ step, label: field.label })),
+		...(!identified && step.id === "identity" ? [{ step, label: "arrival.bad.identity" as const }] : []),
+	]);
+}
+
+function Part({ step, guided }: { readonly step: Step; readonly guided: GuidedRecord }) {
+	const { record, checks, exhibits } = guided;
+	const content = record.content ?? {};
+	const views = step.parts.includes("file") ? ["diagnostic-output"] : step.views;
+	const own = checks.filter((check) => step.checks?.(check) === true);
+	return (
+		<section class="review-part">
+			<h2>
+				{say(step.title)}{" "}
+				<a
+					class="change"
+					href={`/guided/${record.id}/${step.id}`}
+					aria-label={`${say("arrival.review.change")}: ${say(step.title)}`}
+				>
+					{say("arrival.review.change")}
+				</a>
+			</h2>
+			<dl class="facts">
+				{step.fields.map((field) => (
+					<Fact key={field.name} term={say(field.label)} told={answerWords(field, content)} />
+				))}
+				{own.map((check) => {
+					const reading = readingOf(check, content);
+					const told =
+						reading === undefined ? null : [readingWords(reading), reading.remark].filter(Boolean).join(". ");
+					return <Fact key={check.id} term={checkName(check)} told={told} />;
+				})}
+			</dl>
+			<ExhibitList views={views} content={content} exhibits={exhibits} />
+		</section>
+	);
+}
+
+function Fact({ term, told }: { readonly term: string; readonly told: string | null }) {
+	return (
+		<>
+			<dt>{term}</dt>
+			<dd>{told ?? <span class="hint">{say("arrival.review.gap")}</span>}</dd>
+		</>
+	);
+}
+
+/** An answer in words; null where there is none. */
+export function answerWords(field: Field, content: RecordContentInput): string | null {
+	const answer = answerAt(content, field.name);
+	if (answer === undefined) return null;
+	switch (field.kind) {
+		case "yes-no":
+			return say(answer === true ? "arrival.yes" : "arrival.no");
+		case "choice":
+			return say(`${field.options}.${String(answer)}` as TextKey);
+		case "choices":
+			return (answer as readonly string[]).map((code) => say(`${field.options}.${code}` as TextKey)).join("; ");
+		case "lines":
+			return (answer as readonly string[]).join("; ");
+		case "quantity":
+			return quantityWords(answer as Parameters<typeof quantityWords>[0]);
+		case "time":
+			return showTime(String(answer), /[+-]\d\d:\d\d$/.exec(String(answer))?.[0]);
+		default:
+			return String(answer);
+	}
+}

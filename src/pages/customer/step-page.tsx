@@ -1,0 +1,187 @@
+/** One step of the guided record. Everything works without script; each step is one form that saves. */
+import type { GuidedRecord } from "../../operations/records/guided-record.ts";
+import { say } from "../../texts/say.ts";
+import { Caution, ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
+import { Layout } from "../layout.tsx";
+import { CheckControl } from "./check-control.tsx";
+import { DIAGNOSTIC, DiagnosticFile } from "./diagnostic-file.tsx";
+import { ClockControl, FieldControl } from "./field-control.tsx";
+import { offsetIn } from "./fill-form.ts";
+import { Photos, type RefusedFile } from "./photos.tsx";
+import { PlatformNote } from "./platform-note.tsx";
+import { isEntered, powerStop } from "./progress.ts";
+import { Review } from "./review.tsx";
+import { showTime } from "./shown-time.ts";
+import { type Step, stepsOf } from "./steps.ts";
+import { ASSUMED_HUMIDITY_PERCENT, type Wait, waitOf } from "./wait.ts";
+import { WaitNote } from "./wait-note.tsx";
+
+export interface StepPageProps {
+	readonly guided: GuidedRecord;
+	readonly step: Step;
+	readonly values: FormValues;
+	readonly errors: FieldErrors;
+	readonly refused: readonly RefusedFile[];
+	/** The draft was saved elsewhere since this form was opened. */
+	readonly stale: boolean;
+	readonly formToken: string;
+	readonly now: Date;
+}
+
+/** The address of a step. */
+export function stepPath(recordId: string, step: Pick<Step, "id">): string {
+	return `/guided/${recordId}/${step.id}`;
+}
+
+export function StepPage(props: StepPageProps) {
+	const { guided, step, values, errors, now } = props;
+	const { record, order } = guided;
+	const content = record.content ?? {};
+	const steps = stepsOf(record.stage);
+	const place = steps.findIndex((candidate) => candidate.id === step.id);
+	const before = steps[place - 1];
+	const wait = waitOf(content, now);
+	const checks = guided.checks.filter((check) => step.checks?.(check) === true);
+	const views = [...step.views, ...(step.parts.includes("file") ? [DIAGNOSTIC] : [])];
+	return (
+		<Layout title={say(step.title)}>
+			<p class="step-of">
+				{say("arrival.step-of", { number: place + 1, count: steps.length })} ·{" "}
+				{say(record.stage === "departure" ? "arrival.title-departure" : "arrival.title")}: {order.item.maker}{" "}
+				{order.item.model}
+			</p>
+			<ErrorSummary errors={errors} />
+			{props.stale && (
+				<div class="error-summary" role="alert">
+					<p>{say("arrival.stale")}</p>
+				</div>
+			)}
+			<Banners guided={guided} />
+			{step.texts.map((key) => (
+				<p key={key}>{say(key)}</p>
+			))}
+			{step.cautions.map((key) => (
+				<Caution key={key}>{say(key)}</Caution>
+			))}
+			{step.parts.includes("power-time") && <PowerTime wait={wait} now={now} offset={offsetIn(content)} />}
+			{step.parts.includes("wait") && <WaitNote wait={wait} content={content} now={now} />}
+			{step.parts.includes("platform") && <PlatformNote content={content} />}
+			<Form action={stepPath(record.id, step)} formToken={props.formToken} upload>
+				<input type="hidden" name="version" value={record.version} />
+				<DefaultSubmit />
+				{step.fields.map((field) => (
+					<FieldControl
+						key={field.name}
+						field={field}
+						values={values}
+						errors={errors}
+						hintValues={{ percent: ASSUMED_HUMIDITY_PERCENT }}
+					/>
+				))}
+				{step.fields.some((field) => field.kind === "time") && (
+					<ClockControl values={values} errors={errors} now={now} />
+				)}
+				{checks.map((check) => (
+					<CheckControl key={check.id} check={check} content={content} values={values} errors={errors} />
+				))}
+				{step.checks !== undefined && checks.length === 0 && step.id === "checks" && (
+					<p>{say("arrival.checks.none")}</p>
+				)}
+				{step.parts.includes("file") && <DiagnosticFile guided={guided} errors={errors} refused={props.refused} />}
+				{step.parts.includes("review") && <Review guided={guided} errors={errors} values={values} />}
+				{step.views.length > 0 && (
+					<Photos views={views} content={content} exhibits={guided.exhibits} refused={props.refused} errors={errors} />
+				)}
+				<Buttons step={step} />
+			</Form>
+			{before !== undefined && (
+				<p>
+					<a href={stepPath(record.id, before)}>
+						‹ {say("arrival.back")}: {say(before.title)}
+					</a>
+				</p>
+			)}
+			<AllSteps guided={guided} step={step} />
+		</Layout>
+	);
+}
+
+/** Pressing Enter in a control sends the form through its first button; this one saves, and removes no photo. */
+function DefaultSubmit() {
+	return <button type="submit" name="act" value="stay" class="unseen" tabIndex={-1} aria-hidden="true" />;
+}
+
+function Buttons({ step }: { readonly step: Step }) {
+	if (step.parts.includes("review")) return null;
+	if (step.parts.includes("wait")) {
+		return (
+			<p class="buttons">
+				<Submit label={say("arrival.wait-compute")} name="act" value="stay" />
+				<Submit label={say("arrival.save")} name="act" value="next" kind="quiet" />
+			</p>
+		);
+	}
+	return (
+		<>
+			<p class="hint">{say("arrival.skip-note")}</p>
+			<p class="buttons">
+				<Submit label={say("arrival.save")} name="act" value="next" />
+			</p>
+		</>
+	);
+}
+
+/** What must be seen on every step once it is known. */
+function Banners({ guided }: { readonly guided: GuidedRecord }) {
+	const content = guided.record.content ?? {};
+	const stop = powerStop(content);
+	const entered = content.identity?.serialNumber;
+	const expected = guided.order.item.serialNumber;
+	const mismatch = entered !== undefined && expected !== undefined && plain(entered) !== plain(expected);
+	return (
+		<>
+			{stop !== null && (
+				<Caution>
+					<strong>{say(stop === "wet" ? "arrival.stop-wet-title" : "arrival.stop-title")}</strong>{" "}
+					{say(stop === "wet" ? "arrival.stop-wet-text" : "arrival.stop-text")}
+					{stop === "cell" && <> {say("arrival.stop-cell")}</>}
+				</Caution>
+			)}
+			{mismatch && (
+				<Caution>
+					<strong>{say("arrival.identity.mismatch-title")}.</strong> {say("arrival.identity.mismatch", { entered })}
+				</Caution>
+			)}
+		</>
+	);
+}
+
+/** A serial number without what people add when they copy it. */
+function plain(serial: string): string {
+	return serial.replaceAll(/[\s-]/g, "").toUpperCase();
+}
+
+function PowerTime({ wait, now, offset }: { readonly wait: Wait; readonly now: Date; readonly offset: string | null }) {
+	if (wait.kind !== "wait" || wait.powerAt === null || !(now < wait.powerAt)) return null;
+	return <Caution>{say("arrival.first-power-on.wait", { time: showTime(wait.powerAt, offset ?? undefined) })}</Caution>;
+}
+
+function AllSteps({ guided, step }: { readonly guided: GuidedRecord; readonly step: Step }) {
+	const { record, checks } = guided;
+	return (
+		<details>
+			<summary>{say("arrival.steps")}</summary>
+			<ol class="steps-list">
+				{stepsOf(record.stage).map((other) => (
+					<li key={other.id}>
+						<a href={stepPath(record.id, other)} aria-current={other.id === step.id ? "step" : undefined}>
+							{say(other.title)}
+						</a>
+						{other.id === step.id && ` (${say("arrival.step-here")})`}
+						{isEntered(other, record.content ?? {}, checks) && ` ✓ ${say("arrival.step-done")}`}
+					</li>
+				))}
+			</ol>
+		</details>
+	);
+}

@@ -1,0 +1,61 @@
+/** When to open and when to switch on, with the reason. */
+import type { RecordContentInput } from "../../contract/records.ts";
+import { say } from "../../texts/say.ts";
+import { Caution } from "../components/form.tsx";
+import { offsetIn } from "./fill-form.ts";
+import { showTime } from "./shown-time.ts";
+import type { Wait } from "./wait.ts";
+
+export function WaitNote({
+	wait,
+	content,
+	now,
+}: {
+	readonly wait: Wait;
+	readonly content: RecordContentInput;
+	readonly now: Date;
+}) {
+	if (wait.kind === "not-entered") return <p class="hint">{say("arrival.wait-not-yet")}</p>;
+	if (wait.kind === "never") return <Caution>{say("arrival.wait-never")}</Caution>;
+	const offset = offsetIn(content) ?? undefined;
+	const when = (time: Date | null) =>
+		time === null || !(now < time) ? say("arrival.wait-now") : showTime(time, offset);
+	return (
+		<section class="note">
+			<h2>{say("arrival.wait-title")}</h2>
+			<dl class="facts">
+				<dt>{say("arrival.wait-open")}</dt>
+				<dd>
+					<strong>{when(wait.openAt)}</strong>
+				</dd>
+				<dt>{say("arrival.wait-power")}</dt>
+				<dd>
+					<strong>
+						{content.firstPowerOn?.wetnessSeen === true ? say("arrival.wait-power-wet") : when(wait.powerAt)}
+					</strong>
+				</dd>
+			</dl>
+			{wait.openAt === null ? (
+				<p>{say("arrival.wait-none-why", { dewPointDegC: wait.dewPointDegC.toFixed(1) })}</p>
+			) : (
+				<>
+					<p>
+						{say("arrival.wait-why", {
+							dewPointDegC: wait.dewPointDegC.toFixed(1),
+							modelWaitH: wait.modelWaitH.toFixed(1),
+						})}
+					</p>
+					<p>
+						{say(wait.countedFromNow ? "arrival.wait-counted-from-now" : "arrival.wait-counted-from", {
+							time: showTime(wait.countedFrom, offset),
+						})}
+					</p>
+				</>
+			)}
+			{wait.assumedHumidityPercent !== null && (
+				<p>{say("arrival.wait-humidity-assumed", { percent: wait.assumedHumidityPercent })}</p>
+			)}
+			{wait.frozen && wait.powerAt !== null && <p>{say("arrival.wait-frozen")}</p>}
+		</section>
+	);
+}
