@@ -23,6 +23,7 @@ export const BIBLIOGRAPHY = {
 	"jcgm-100": "JCGM 100:2008, Guide to the expression of uncertainty in measurement",
 	"jcgm-106": "JCGM 106:2012, The role of measurement uncertainty in conformity assessment",
 	"iso-14253-1": "ISO 14253-1, Decision rules for verifying conformity or nonconformity with specifications",
+	"repair-manual-graphics": "Repair shop manual, diagnostics of graphics cards (read; a shop's own, no standard)",
 	"r-stats": "R, package stats: reference examples of its tests (read in the R sources)",
 	"poisson-limits-1936": "Fiducial limits for the Poisson distribution, Biometrika 28, 1936 (read as quoted elsewhere)",
 	"proportion-difference-1998":

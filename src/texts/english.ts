@@ -1,8 +1,12 @@
 /** All English sentences, by key. One file per subject in `english/`; a key begins with its subject. */
 import { arrival } from "./english/arrival.ts";
+import { checks } from "./english/checks.ts";
 import { comparison } from "./english/comparison.ts";
+import { comparisonPage } from "./english/comparison-page.ts";
 import { faults } from "./english/faults.ts";
 import { general } from "./english/general.ts";
+import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
+import { slip } from "./english/slip.ts";
 
-export const english = { ...arrival, ...comparison, ...faults, ...general, ...layout };
+export const english = { ...arrival, ...checks, ...comparison, ...comparisonPage, ...faults, ...imports, ...general, ...layout, ...slip };

@@ -37,8 +37,14 @@ export function endOf(check: ComparedCheck, reading: StateReading | null, benchI
 		...reading,
 		benchId: reading.benchId ?? benchId,
 		instrument: instrumentOf(check, reading),
+		exposure: inHours(reading.exposure),
 		limits: check.limitsFromItem === true ? reading.limits : undefined,
 	};
+}
+
+/** Exposures in time stand in hours, so that minutes at one end compare with hours at the other. */
+function inHours(exposure: ReadingEnd["exposure"]): ReadingEnd["exposure"] {
+	return exposure?.unit === "s" ? { amount: exposure.amount / 3600, unit: "h" } : exposure;
 }
 
 function instrumentOf(check: ComparedCheck, reading: StateReading): ReadingInstrument | undefined {

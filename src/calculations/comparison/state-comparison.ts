@@ -99,6 +99,7 @@ function withContext(
 		return instead("not-comparable", sentence("comparison.other-condition"));
 	}
 	if (comparison.result.verdict === "not-tested") return comparison;
+	if (left.unit !== came.unit) return instead("not-comparable", sentence("comparison.other-unit"));
 	if (!sameDefinition(left, came)) return instead("not-comparable", sentence("comparison.other-definition"));
 	if (check.kind === "visual") return assessed({ ...comparison.result, ...visualDifference(left, came) }, comparison);
 	if (check.comparability === "same-bench" && comparison.result.verdict !== "not-comparable") {

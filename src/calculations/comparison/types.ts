@@ -140,6 +140,8 @@ export interface StateReading extends ReadingEnd {
 	/** `cold`, `warm`, `idle`, `load`, `unknown`. */
 	readonly condition: string;
 	readonly provenance?: string | undefined;
+	/** Unit of the values where the check allows several that do not convert (rpm, percent); two units do not compare. */
+	readonly unit?: string | undefined;
 	/** Whether the test leads were nulled; anything but true counts as not. */
 	readonly leadsNulled?: boolean | undefined;
 	/** The definition of a shop's own check (`own-1` …), sealed with the reading. */

@@ -32,6 +32,10 @@ export interface CheckDefinition extends ComparedCheck {
 	readonly condition?: Condition;
 	readonly limits?: SourcedLimits;
 	readonly margin?: SourcedMargin;
+	/** Range in which readings of sound boards were published; a value outside is asked about while typing, and never a fault. */
+	readonly plausible?: { readonly low?: number; readonly high?: number; readonly source: Source };
+	/** A value below this is a stop sign: the board is not powered. Shown where it is typed; no limit of conformity. */
+	readonly stopBelow?: { readonly value: number; readonly source: Source };
 	readonly whoCan: CheckMeans;
 	/** Text keys of cautions that stand where the act is. */
 	readonly cautionKeys: readonly string[];

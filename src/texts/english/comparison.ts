@@ -20,6 +20,7 @@ export const comparison = {
 		"The two ends counted over different kinds of exposure, so the rates cannot be compared.",
 	"comparison.other-condition":
 		"The reading was taken under another condition than this check asks for, so it does not answer it.",
+	"comparison.other-unit": "The two ends recorded it in units that do not convert into each other.",
 	"comparison.other-definition": "The two ends recorded different checks under this number.",
 	"comparison.other-set-up": "Bench or instrument agree, but the set-up does not: {what}. The two cannot be compared.",
 
