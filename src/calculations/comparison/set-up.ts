@@ -4,8 +4,11 @@ import type { ComparedState } from "./types.ts";
 /** Common practice, no published source: within 3 K. */
 export const AMBIENT_WITHIN_K = 3;
 
-/** Names of what both ends recorded and recorded differently; what one end did not record is not held against it. */
-export function setUpDifferences(departure: ComparedState | null, arrival: ComparedState | null): string[] {
+/** What both ends recorded and recorded differently; what one end did not record is not held against it. */
+export function setUpDifferences(
+	departure: ComparedState | null,
+	arrival: ComparedState | null,
+): ("driver" | "firmware" | "ambient")[] {
 	const apart = (["driver", "firmware"] as const).filter((name) => {
 		const [left, came] = [departure?.[name], arrival?.[name]];
 		return typeof left === "string" && typeof came === "string" && left.trim() !== came.trim();

@@ -34,29 +34,35 @@ const STATE_ORDER: readonly StateOfItem[] = ["does-not-start", "intermittent", "
 /** The comparison of two records; rows are given whatever the outcome, so that nothing recorded is hidden. */
 export function compareStates({ departure, arrival, checks }: StateComparisonInput): StateComparison {
 	const own = ownChecks(departure, arrival);
-	const rows = adjusted([...checks, ...own].map((check) => rowOf(check, departure, arrival)));
-	const identity = departure === null || arrival === null ? NO_IDENTITY : compareIdentity(departure, arrival);
-	return { ...outcomeOf(departure, arrival, identity, rows.rows), identity, ...rows };
+	const { rows, adjustedFor } = adjusted([...checks, ...own].map((check) => rowOf(check, departure, arrival)));
+	const both = departure !== null && arrival !== null;
+	const identity = both ? compareIdentity(departure, arrival) : NO_IDENTITY;
+	const better = both ? betterOnArrival(departure, arrival, rows) : [];
+	return {
+		...outcomeOf(departure, arrival, decisiveDifferences(identity).length > 0, better.length > 0),
+		identity,
+		rows,
+		betterOnArrival: better,
+		adjustedFor,
+	};
 }
 
 function outcomeOf(
 	departure: ComparedState | null,
 	arrival: ComparedState | null,
-	identity: IdentityComparison,
-	rows: readonly ComparisonRow[],
+	otherItem: boolean,
+	better: boolean,
 ): { outcome: ComparisonOutcome; why: Sentence } {
-	const because = (outcome: ComparisonOutcome, key: string, what: readonly string[] = []) => ({
+	const because = (outcome: ComparisonOutcome, key: string) => ({
 		outcome,
-		why: sentence(`comparison.outcome-${key}`, { what: what.join(", ") }),
+		why: sentence(`comparison.outcome-${key}`),
 	});
 	if (departure === null) return because("no-first-state", "no-departure");
 	if (arrival === null) return because("no-first-state", "no-arrival");
-	const apart = decisiveDifferences(identity);
-	if (apart.length > 0) return because("identity-mismatch", "identity-mismatch", apart);
+	if (otherItem) return because("identity-mismatch", "identity-mismatch");
 	if (arrival.workDoneBefore === true) return because("no-first-state", "work-before");
 	if (arrival.wetnessSeen === true) return because("moisture-hold", "moisture-hold");
-	const better = betterOnArrival(departure, arrival, rows);
-	if (better.length > 0) return because("state-conflict", "state-conflict", better);
+	if (better) return because("state-conflict", "state-conflict");
 	return because("compared", "compared");
 }
 
@@ -103,10 +109,8 @@ function withContext(
 	if (!sameDefinition(left, came)) return instead("not-comparable", sentence("comparison.other-definition"));
 	if (check.kind === "visual") return assessed({ ...comparison.result, ...visualDifference(left, came) }, comparison);
 	if (check.comparability === "same-bench" && comparison.result.verdict !== "not-comparable") {
-		const what = setUpDifferences(departure, arrival);
-		if (what.length > 0) {
-			return instead("not-comparable", sentence("comparison.other-set-up", { what: what.join(", ") }));
-		}
+		const [apart] = setUpDifferences(departure, arrival);
+		if (apart !== undefined) return instead("not-comparable", sentence(`comparison.other-${apart}`));
 	}
 	return comparison;
 }

@@ -209,6 +209,8 @@ export interface StateComparison {
 	readonly why: Sentence;
 	readonly identity: IdentityComparison;
 	readonly rows: readonly ComparisonRow[];
+	/** Check ids that were not good when the item left and are good on arrival; `state-of-item` for its state as a whole. */
+	readonly betterOnArrival: readonly string[];
 	/** How many differences were tested together; their p-values were adjusted for it (Holm). */
 	readonly adjustedFor: number;
 }

@@ -22,7 +22,10 @@ export const comparison = {
 		"The reading was taken under another condition than this check asks for, so it does not answer it.",
 	"comparison.other-unit": "The two ends recorded it in units that do not convert into each other.",
 	"comparison.other-definition": "The two ends recorded different checks under this number.",
-	"comparison.other-set-up": "Bench or instrument agree, but the set-up does not: {what}. The two cannot be compared.",
+	"comparison.other-driver": "The bench is the same, but the driver is not, so the two cannot be compared.",
+	"comparison.other-firmware": "The bench is the same, but the firmware is not, so the two cannot be compared.",
+	"comparison.other-ambient":
+		"The bench is the same, but the room was warmer at one end, so the two cannot be compared.",
 
 	"comparison.within-margin": "The difference, with its uncertainty, lies inside the margin of {margin}{unit}.",
 	"comparison.equal": "The two readings are equal.",
@@ -64,14 +67,13 @@ export const comparison = {
 
 	"comparison.outcome-compared": "The two records were compared check by check.",
 	"comparison.outcome-identity-mismatch":
-		"The two records name different items: {what}. As long as that stands, what follows compares two items.",
+		"Serial number or device id differ, so the two records name different items. As long as that stands, what follows compares two items.",
 	"comparison.outcome-no-departure": "There is no record from before dispatch, so nothing can be compared.",
 	"comparison.outcome-no-arrival": "There is no record from arrival yet.",
 	"comparison.outcome-work-before":
 		"Work was done on the item before it was first tested on arrival, so that record does not show the state in which it arrived.",
 	"comparison.outcome-state-conflict":
-		"On arrival something was good that was not good before dispatch: {what}. The two records do not fit together, so both are worth looking at again.",
+		"On arrival something was good that was not good before dispatch. The two records do not fit together, so both are worth looking at again.",
 	"comparison.outcome-moisture-hold":
 		"Moisture was seen. Do not power the item; it must dry first. Tests made before that say little.",
-	"comparison.state-of-item": "the state of the item",
 } as const;
