@@ -18,6 +18,9 @@ import type { Settings } from "./settings.ts";
 /** Where the migrations lie, from `src/start` and from `dist/start` alike. */
 export const MIGRATIONS = fileURLToPath(new URL("../../migrations", import.meta.url));
 
+/** For how long requests that have begun are waited for at a stop. Our choice: an upload of 20 MiB over a poor line. */
+const DRAIN_S = 30;
+
 export interface Service {
 	readonly app: FastifyInstance;
 	readonly deps: Deps;
@@ -46,12 +49,46 @@ export async function startService(settings: Settings): Promise<Service> {
 		await mkdir(exhibitFolder, { recursive: true, mode: 0o700 });
 		const deps = makeDeps({ database, log, publicUrl: settings.publicUrl, exhibitFolder });
 		const app = await buildApp(deps, { trustProxy: settings.trustProxy, logger: log });
-		undo.push(() => app.close());
-		await app.listen({ host: settings.host, port: settings.port });
+		undo.push(() => drain(app));
+		await listen(app, settings);
 		return { app, deps, stop };
 	} catch (error) {
 		await stop();
 		throw error;
+	}
+}
+
+/**
+ * Takes no more requests and waits for those that have begun. Connections are ended as they fall idle, since a browser
+ * keeps one open long after its last request; and all of them in the end, since a request may never be finished.
+ */
+async function drain(app: FastifyInstance): Promise<void> {
+	const sweep = setInterval(() => app.server.closeIdleConnections(), 100);
+	const last = setTimeout(() => app.server.closeAllConnections(), DRAIN_S * 1000);
+	try {
+		await app.close();
+	} finally {
+		clearInterval(sweep);
+		clearTimeout(last);
+	}
+}
+
+/** @throws Error that names the setting, where the address cannot be had */
+async function listen(app: FastifyInstance, { host, port }: Settings): Promise<void> {
+	try {
+		await app.listen({ host, port });
+	} catch (error) {
+		switch ((error as NodeJS.ErrnoException).code) {
+			case "EADDRINUSE":
+				throw new Error(`setting PORT: ${port} is taken on ${host}: stop the other program, or set another PORT`);
+			case "EACCES":
+				throw new Error(`setting PORT: ${port} may not be used by this user: set a PORT from 1024 on`);
+			case "EADDRNOTAVAIL":
+			case "ENOTFOUND":
+				throw new Error(`setting HOST: ${host} is no address of this machine: set one that is`);
+			default:
+				throw error;
+		}
 	}
 }
 
