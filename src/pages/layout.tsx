@@ -24,7 +24,7 @@ export function Layout(props: {
 			<head>
 				<meta charSet="utf-8" />
 				<meta name="viewport" content="width=device-width, initial-scale=1" />
-				<meta name="referrer" content="no-referrer" />
+				<meta name="referrer" content="same-origin" />
 				<title>{`${props.title} · handover-risk`}</title>
 				<link rel="stylesheet" href="/assets/style.css" />
 				<link rel="icon" href="data:," />

@@ -57,7 +57,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	});
 	app.addHook("onSend", async (_request, reply) => {
 		reply.header("X-Content-Type-Options", "nosniff");
-		reply.header("Referrer-Policy", "no-referrer");
+		reply.header("Referrer-Policy", "same-origin");
 		reply.header("Cross-Origin-Opener-Policy", "same-origin");
 		reply.header("Content-Security-Policy", CONTENT_SECURITY_POLICY);
 		if (deps.publicUrl.startsWith("https:")) reply.header("Strict-Transport-Security", "max-age=31536000");
