@@ -142,6 +142,29 @@ describe("scores: independent recomputation (R t.test), relative 1e-5", () => {
 	});
 });
 
+describe("one instrument at both ends (our choice of 0.9 for the correlation; by hand, 1e-12)", () => {
+	const volts = (id: string) => ({
+		kind: "measured" as const,
+		comparability: "stated-uncertainty" as const,
+		betterIs: "higher" as const,
+		departure: { values: [100], instrument: { id: "a", percentOfReading: 1 } },
+		arrival: { values: [101], instrument: { id, percentOfReading: 1 } },
+	});
+
+	test("its scale error cancels in part: half width 0.95 √(1 + 1.01² − 2·0.9·1.01), and no En number", () => {
+		const got = compared(volts("a"));
+		within(got.expandedUncertainty, 0.95 * Math.sqrt(1 + 1.01 ** 2 - 2 * 0.9 * 1.01), 1e-12);
+		expect(got).toMatchObject({ verdict: "differs", direction: "better", enNumber: null });
+	});
+
+	test("two instruments: 2.01 − √(0.2 · 1.01), and En over the root sum of squares", () => {
+		const got = compared(volts("b"));
+		within(got.expandedUncertainty, 2.01 - Math.sqrt(0.2 * 1.01), 1e-12);
+		within(got.enNumber, 1 / Math.hypot(0.95, 0.95 * 1.01), 1e-12);
+		expect(got.verdict).toBe("inconclusive");
+	});
+});
+
 describe("outcomes", () => {
 	const starts = { kind: "outcome", comparability: "any-bench", betterIs: "higher", limits: { low: 1 } } as const;
 
