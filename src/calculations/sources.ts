@@ -20,6 +20,8 @@ export const BIBLIOGRAPHY = {
 	"our-choice": "This project's own choice",
 	"common-practice": "Common practice of the trade, no published source",
 	user: "Entered by the user",
+	"link-rate-table": "PCI Express link rates, table in open notes on high-performance computing (0.25 to 63.0 GB/s)",
+	"smi-help-query": "nvidia-smi, help text of the queries (as pasted in an open issue tracker)",
 	"jcgm-100": "JCGM 100:2008, Guide to the expression of uncertainty in measurement",
 	"jcgm-106": "JCGM 106:2012, The role of measurement uncertainty in conformity assessment",
 	"iso-14253-1": "ISO 14253-1, Decision rules for verifying conformity or nonconformity with specifications",

@@ -18,6 +18,7 @@ import {
 } from "../catalogue/codes.ts";
 import { typedUnit } from "./benches.ts";
 import { dateTime, id, sha256, text } from "./common.ts";
+import { linkJudgementRequest } from "./link-judgement.ts";
 
 /** Digits as typed, with a point or a comma. */
 export const typedDigits = z.string().regex(/^-?[0-9]+([.,][0-9]+)?([eE][+-]?[0-9]+)?$/);
@@ -29,21 +30,6 @@ export const typedQuantity = z
 		path: ["typed"],
 		error: "the digits typed and the value must be the same number",
 	});
-
-const linkFacts = z.strictObject({
-	speedGTPerS: z.number().positive().max(1000),
-	width: z.number().int().min(1).max(32),
-});
-
-export const linkObservation = z.strictObject({
-	card: linkFacts,
-	function: linkFacts.optional(),
-	upstreamPath: z.array(linkFacts).max(16).optional(),
-	idle: linkFacts.optional(),
-	load: linkFacts.optional(),
-	slot: linkFacts.optional(),
-	control: linkFacts.optional(),
-});
 
 export const ownCheck = z.strictObject({
 	name: text(200),
@@ -145,7 +131,7 @@ export const recordContent = z.strictObject({
 		.optional(),
 	ownInstruments: z.array(ownInstrument).max(5).optional(),
 	readings: z.array(readingInput).max(200).optional(),
-	link: linkObservation.optional(),
+	link: linkJudgementRequest.optional(),
 	exhibits: z
 		.array(z.strictObject({ sha256, view: z.enum(EXHIBIT_VIEWS), note: text(500).optional() }))
 		.max(100)

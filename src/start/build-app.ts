@@ -14,6 +14,7 @@ import { registerCalculations } from "../http/calculations.ts";
 import { enforceCallers } from "../http/enforce-callers.ts";
 import { registerExhibits } from "../http/exhibits.ts";
 import { registerHealth } from "../http/health.ts";
+import { registerImports } from "../http/imports.ts";
 import { registerOrders } from "../http/orders.ts";
 import { faultOf, sendProblem } from "../http/problems.ts";
 import { registerRecords } from "../http/records.ts";
@@ -28,6 +29,8 @@ export interface AppOptions {
 	readonly logger?: FastifyBaseLogger;
 	/** Requests per minute and address to what is open to everyone; per process. */
 	readonly requestsPerMinute?: number;
+	/** Whether the service can serve; by default, whether the database answers. */
+	readonly isReady?: () => Promise<boolean>;
 }
 
 const BODY_LIMIT = 1024 * 1024;
@@ -77,6 +80,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	await app.register(rateLimit, {
 		max: options.requestsPerMinute ?? 600,
 		timeWindow: "1 minute",
+		allowList: (request) => callersOf(request.routeOptions.config)?.includes("nobody") === false,
 		errorResponseBuilder: (_request, context) => fault("too-many", { retryAfterS: Math.ceil(context.ttl / 1000) }),
 	});
 	await app.register(swagger, {
@@ -96,13 +100,15 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	});
 	enforceCallers(app, deps);
 
-	registerHealth(app, deps);
+	const answers = async () => (await deps.database.query("SELECT FROM sealed_entry LIMIT 1")).length >= 0;
+	registerHealth(app, options.isReady ?? answers);
 	registerCalculations(app);
 	registerAccess(app, deps);
 	registerOrders(app, deps);
 	registerRecords(app, deps);
 	registerExhibits(app, deps);
 	registerBenches(app, deps);
+	registerImports(app);
 	registerAssets(app);
 	registerCustomerPages(app, deps);
 	app.get("/api/v1/openapi.json", { ...OPEN_TO_ALL, schema: { hide: true } }, async () => app.swagger());

@@ -7,6 +7,18 @@ import { faults } from "./english/faults.ts";
 import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
+import { link } from "./english/link.ts";
 import { slip } from "./english/slip.ts";
 
-export const english = { ...arrival, ...checks, ...comparison, ...comparisonPage, ...faults, ...imports, ...general, ...layout, ...slip };
+export const english = {
+	...arrival,
+	...checks,
+	...comparison,
+	...comparisonPage,
+	...faults,
+	...imports,
+	...general,
+	...layout,
+	...link,
+	...slip,
+};

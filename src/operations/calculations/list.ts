@@ -1,5 +1,6 @@
 /** The calculations that the API offers, in the order of the contract page. */
 import type { CalculationOperation } from "./calculation.ts";
+import { linkJudgement } from "./link-judgement.ts";
 import { readingComparison } from "./reading-comparison.ts";
 
-export const CALCULATIONS: readonly CalculationOperation[] = [readingComparison];
+export const CALCULATIONS: readonly CalculationOperation[] = [readingComparison, linkJudgement];

@@ -1,0 +1,115 @@
+/** `lspci -vv`: wordings by pciutils' change log (ls-caps.c, ls-ecaps.c, versions 3.5 to 3.14); fixtures written from the format. */
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { judgeLink } from "../../src/calculations/link/link-judgement.ts";
+import { LANE_GBYTE_PER_S } from "../../src/catalogue/link-generations.ts";
+import { importDiagnostic } from "../../src/importers/import-diagnostic.ts";
+
+const fixture = (name: string) => readFileSync(new URL(`fixtures/${name}`, import.meta.url));
+const read = (text: string, condition: "idle" | "load" | "unknown" = "load") =>
+	importDiagnostic(Buffer.from(text), null, condition);
+const one = (
+	status: string,
+	capability = "\t\tLnkCap:\tPort #0, Speed 16GT/s, Width x16, ASPM L1, Exit Latency L1 <16us",
+) =>
+	`01:00.0 VGA compatible controller: Borealis Boards Lumen 7 (rev a1)\n\tCapabilities: [78] Express (v2) Legacy Endpoint, MSI 00\n${capability}\n${status}\n`;
+const values = (text: string) =>
+	Object.fromEntries(read(text).readings.map((reading) => [reading.check, reading.value ?? reading.nullReason]));
+
+describe("lspci -vv", () => {
+	it.each([
+		[
+			"3.5 and older, flags on the line",
+			"\t\tLnkSta:\tSpeed 16GT/s, Width x8, TrErr- Train- SlotClk+ DLActive- BWMgmt- ABWMgmt-",
+		],
+		["3.6, (ok) and (downgraded)", "\t\tLnkSta:\tSpeed 16GT/s (ok), Width x8 (downgraded)"],
+		["3.7, strange", "\t\tLnkSta:\tSpeed 16GT/s (strange), Width x8 (downgraded)"],
+		["3.8, only what is off", "\t\tLnkSta:\tSpeed 16GT/s, Width x8 (downgraded)"],
+		["3.8, overdriven", "\t\tLnkSta:\tSpeed 16GT/s (overdriven), Width x8"],
+	])("reads the status in the wording of %s", (_, status) => {
+		expect(values(one(status))).toMatchObject({
+			"link-width": 8,
+			"link-speed": 16,
+			"link-width-capability": 16,
+			"link-speed-capability": 16,
+		});
+	});
+
+	it("takes the first Express capability of the device's own header, and no LnkCap2 or LnkCtl", () => {
+		const text = `${one("\t\tLnkSta:\tSpeed 8GT/s, Width x16")}\t\tLnkCap2: Supported Link Speeds: 2.5-16GT/s, Width x1\n\t\tLnkCap:\tPort #0, Speed 2.5GT/s, Width x1, ASPM L1\n\t\tLnkSta:\tSpeed 2.5GT/s, Width x1\n`;
+		expect(values(text)).toMatchObject({ "link-width": 16, "link-speed": 8, "link-width-capability": 16 });
+	});
+
+	it("reads all ones as a device that is gone, not as 63 lanes", () => {
+		const result = read(
+			one("\t\tLnkSta:\tSpeed unknown, Width x63", "\t\tLnkCap:\tPort #255, Speed unknown, Width x63, ASPM L0s L1"),
+		);
+		expect(result.readings.map((reading) => [reading.value, reading.nullReason])).toEqual([
+			[null, "bus-lost"],
+			[null, "bus-lost"],
+		]);
+		expect(result.warnings.map((warning) => warning.code)).toContain("bus-lost");
+	});
+
+	it("says when the command lacked the rights, and gives no value", () => {
+		const result = read(
+			"01:00.0 VGA compatible controller: Borealis Boards Lumen 7\n\tCapabilities: <access denied>\n",
+		);
+		expect(result.readings.every((reading) => reading.nullReason === "access-denied")).toBe(true);
+		expect(result.warnings.map((warning) => warning.code)).toContain("access-denied");
+	});
+
+	it("follows the path to the root port, which makes half the lanes a finding", () => {
+		const result = importDiagnostic(fixture("lspci-width-reduced.txt"), null, "load");
+		const [link] = result.links;
+		expect(link).toMatchObject({
+			card: { speedGTPerS: 16, width: 16 },
+			function: { speedGTPerS: 16, width: 8 },
+			upstreamPath: [{ speedGTPerS: 16, width: 8 }],
+			slot: { speedGTPerS: 16, width: 16 },
+		});
+		expect(result.formatVersion).toBe("3.14");
+		expect(result.readings.find((reading) => reading.check === "aer-correctable-rxerr")?.value).toBe(1);
+		if (link === undefined) throw new Error("no link");
+		const judged = judgeLink(
+			{
+				card: link.card,
+				function: link.function,
+				upstreamPath: link.upstreamPath ?? undefined,
+				slot: link.slot ?? undefined,
+			},
+			LANE_GBYTE_PER_S,
+		);
+		expect(judged.result).toMatchObject({ judgement: "width-reduced", effective: { speedGTPerS: 16, width: 8 } });
+	});
+
+	it("sees the slot behind a switch on the card: the slowest point decides", () => {
+		// Shape of the case in bench practice 0.2: the function reports 32 GT/s x16, the card's own upstream port runs 16 GT/s x8.
+		const port = (address: string, kind: string, secondary: string, status: string) =>
+			`${address} PCI bridge: Example Silicon Port\n\tBus: primary=00, secondary=${secondary}, subordinate=03, sec-latency=0\n\tCapabilities: [58] Express (v2) ${kind}, MSI 00\n\t\tLnkCap:\tPort #0, Speed 32GT/s, Width x16, ASPM L1\n\t\tLnkSta:\tSpeed ${status}\n`;
+		const text = [
+			port("00:01.0", "Root Port (Slot+)", "01", "16GT/s, Width x8"),
+			port("01:00.0", "Upstream Port", "02", "16GT/s, Width x8"),
+			port("02:00.0", "Downstream Port (Slot-)", "03", "32GT/s, Width x16"),
+			"03:00.0 VGA compatible controller: Borealis Boards Lumen 9\n\tCapabilities: [64] Express (v2) Legacy Endpoint, MSI 00\n\t\tLnkCap:\tPort #0, Speed 32GT/s, Width x16, ASPM L1\n\t\tLnkSta:\tSpeed 32GT/s, Width x16\n",
+		].join("\n");
+		const [link] = read(text).links;
+		expect(link?.upstreamPath).toEqual([
+			{ speedGTPerS: 32, width: 16 },
+			{ speedGTPerS: 16, width: 8 },
+			{ speedGTPerS: 16, width: 8 },
+		]);
+		expect(link?.slot).toEqual({ speedGTPerS: 32, width: 16 });
+	});
+
+	it("warns that the path was not seen when the bridges are not in the file", () => {
+		const result = read(one("\t\tLnkSta:\tSpeed 16GT/s, Width x16"));
+		expect(result.links[0]?.upstreamPath).toBeNull();
+		expect(result.warnings.map((warning) => warning.code)).toContain("path-not-seen");
+	});
+
+	it("refuses a line it does not understand, with its number", () => {
+		const broken = one("\t\tLnkSta:\tSpeed 16G");
+		expect(() => read(broken)).toThrowError(expect.objectContaining({ code: "line-not-understood", line: 4 }));
+	});
+});
