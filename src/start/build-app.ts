@@ -11,6 +11,7 @@ import { fault } from "../faults.ts";
 import { registerAccess } from "../http/access.ts";
 import { registerBenches } from "../http/benches.ts";
 import { registerCalculations } from "../http/calculations.ts";
+import { registerComparison } from "../http/comparison.ts";
 import { enforceCallers } from "../http/enforce-callers.ts";
 import { registerExhibits } from "../http/exhibits.ts";
 import { registerHealth } from "../http/health.ts";
@@ -109,6 +110,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerExhibits(app, deps);
 	registerBenches(app, deps);
 	registerImports(app);
+	registerComparison(app, deps);
 	registerAssets(app);
 	registerCustomerPages(app, deps);
 	app.get("/api/v1/openapi.json", { ...OPEN_TO_ALL, schema: { hide: true } }, async () => app.swagger());

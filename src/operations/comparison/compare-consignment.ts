@@ -1,0 +1,110 @@
+/** Compares the two ends of a leg, and places every change of the order on the custody line. Nothing of it is stored. */
+import type { Caller } from "../../access/caller.ts";
+import { custodyLine } from "../../calculations/comparison/custody-line.ts";
+import { compareStates } from "../../calculations/comparison/state-comparison.ts";
+import type { CustodyLine, StateComparison } from "../../calculations/comparison/types.ts";
+import type { Judged } from "../../calculations/judged.ts";
+import { judgeLink, type LinkJudgement } from "../../calculations/link/link-judgement.ts";
+import { checksOf } from "../../catalogue/checks/checks.ts";
+import { LANE_GBYTE_PER_S } from "../../catalogue/link-generations.ts";
+import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
+import { consignmentById } from "../../database/orders.ts";
+import { fault } from "../../faults.ts";
+import type { LinkObservation } from "../../records/record-content.ts";
+import type { Deps } from "../deps.ts";
+import { mustReadOrder } from "../may.ts";
+import { orderViewById } from "../orders/order-view.ts";
+import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
+import { comparedState, custodyRecord } from "./compared-state.ts";
+
+/** The link's judgement at each end; null where nothing of it was recorded. */
+export interface LinkAtBothEnds {
+	readonly departure: Judged<LinkJudgement> | null;
+	readonly arrival: Judged<LinkJudgement> | null;
+}
+
+export interface ConsignmentComparison {
+	readonly order: OrderView;
+	readonly consignment: ConsignmentView;
+	/** The records compared: the newest sealed one of each end that no later one amends. */
+	readonly departure: SealedRecord | null;
+	readonly arrival: SealedRecord | null;
+	readonly comparison: StateComparison;
+	readonly link: LinkAtBothEnds;
+	/** The whole order's line, all records that no later one amends, bench records included. */
+	readonly line: CustodyLine;
+	readonly records: readonly SealedRecord[];
+}
+
+export async function compareConsignment(
+	deps: Deps,
+	caller: Caller,
+	consignmentId: string,
+): Promise<ConsignmentComparison> {
+	const row = await consignmentById(deps.database, consignmentId);
+	if (row === null) throw fault("not-found");
+	mustReadOrder(caller, row.order_id);
+	const [order, sealed] = await Promise.all([
+		orderViewById(deps.database, row.order_id),
+		sealedRecordsOfOrder(deps.database, row.order_id),
+	]);
+	const consignment = order.consignments.find((candidate) => candidate.id === consignmentId);
+	if (consignment === undefined) throw new Error(`order ${order.id} lacks its leg ${consignmentId}`);
+	const records = sealed.filter((record) => record.view.supersededBy === null);
+	const departure = endOf(records, consignmentId, "departure");
+	const arrival = endOf(records, consignmentId, "arrival");
+	return {
+		order,
+		consignment,
+		departure,
+		arrival,
+		comparison: compareStates({
+			departure: departure && comparedState(departure.statement),
+			arrival: arrival && comparedState(arrival.statement),
+			checks: checksOf(order.item.class),
+		}),
+		link: { departure: linkAt(departure), arrival: linkAt(arrival) },
+		line: lineOf(order, records),
+		records,
+	};
+}
+
+/** The custody line of an order from its sealed records. */
+export function lineOf(order: OrderView, records: readonly SealedRecord[]): CustodyLine {
+	return custodyLine(
+		records.map((record) => custodyRecord(record.statement)),
+		order.consignments.map((leg) => {
+			const facts = legFacts(leg, records);
+			return { consignmentId: leg.id, ...facts };
+		}),
+	);
+}
+
+/** Times of a leg: as noted by the shop, else as the consignee's record says. */
+function legFacts(leg: ConsignmentView, records: readonly SealedRecord[]) {
+	const parcel = records.find(({ view }) => view.consignmentId === leg.id && view.stage === "arrival")?.statement
+		.parcel;
+	return {
+		dispatchedAt: leg.facts.dispatchedAt,
+		deliveredAt: leg.facts.deliveredAt ?? parcel?.delivered?.at,
+		inHandAt: leg.facts.inHandAt ?? parcel?.inHand?.at,
+	};
+}
+
+/** The record that stands for an end. What the holder recorded goes before what the other side was told. */
+function endOf(
+	records: readonly SealedRecord[],
+	consignmentId: string,
+	stage: "departure" | "arrival",
+): SealedRecord | null {
+	const here = records.filter(({ view }) => view.consignmentId === consignmentId && view.stage === stage);
+	const own = here.filter(({ view }) => view.provenance === "recorded-by-holder");
+	// Departure: the last state before it left. Arrival: the first state after it came.
+	const candidates = own.length > 0 ? own : here;
+	return (stage === "departure" ? candidates.at(-1) : candidates[0]) ?? null;
+}
+
+function linkAt(record: SealedRecord | null): Judged<LinkJudgement> | null {
+	const link: LinkObservation | undefined = record?.statement.link;
+	return link === undefined ? null : judgeLink(link, LANE_GBYTE_PER_S);
+}
