@@ -2,6 +2,7 @@
 import { z } from "zod";
 import { sha256 } from "./common.ts";
 import { link } from "./link-judgement.ts";
+import { recordView } from "./records.ts";
 
 export const importQuery = z.strictObject({
 	kind: z.string().max(40).optional(),
@@ -38,5 +39,11 @@ export const importPreview = z.strictObject({
 	),
 	warnings: z.array(z.strictObject({ code: z.string(), message: z.string(), line: z.number().int().nullable() })),
 	sha256,
+});
+export const importIntoView = z.strictObject({
+	record: recordView,
+	preview: importPreview,
+	taken: z.array(z.string()),
+	identityDiffers: z.array(z.string()),
 });
 export type ImportPreview = z.infer<typeof importPreview>;

@@ -4,14 +4,18 @@ import { z } from "zod";
 import { callerOf, openTo } from "../access/callers.ts";
 import { text } from "../contract/common.ts";
 import { exhibitList, exhibitView } from "../contract/exhibits.ts";
+import { importIntoView, importQuery } from "../contract/imports.ts";
 import { fault } from "../faults.ts";
 import type { Deps } from "../operations/deps.ts";
 import { bringExhibit, fetchExhibit, listExhibits } from "../operations/exhibits/exhibits.ts";
+import { importIntoDraft } from "../operations/records/import-into-draft.ts";
 import { validate } from "../operations/validate.ts";
 import { SHOP_AND_LINKS } from "./orders.ts";
-import { pathId } from "./parts.ts";
+import { ifMatch, pathId, setVersion } from "./parts.ts";
 
 const EXHIBIT_LIMIT = 20 * 1024 * 1024;
+const IMPORT_LIMIT = 16 * 1024 * 1024;
+const importIntoQuery = importQuery.omit({ kind: true }).extend({ fileName: text(200) });
 const bringQuery = z.strictObject({ fileName: text(200) });
 
 export function registerExhibits(app: FastifyInstance, deps: Deps): void {
@@ -33,6 +37,26 @@ export function registerExhibits(app: FastifyInstance, deps: Deps): void {
 				const id = pathId(request, "rec");
 				const brought = await bringExhibit(deps, callerOf(request), id, { fileName, bytes: rawBody(request.body) });
 				return reply.status(201).header("Location", `/api/v1/exhibits/${brought.sha256}`).send(brought);
+			},
+		);
+		raw.post(
+			"/api/v1/records/:id/import",
+			{
+				...openTo("account", "link:record"),
+				bodyLimit: IMPORT_LIMIT,
+				schema: {
+					summary: "Bring a diagnostic output to a draft and take its readings; needs If-Match.",
+					querystring: importIntoQuery,
+					response: { 200: importIntoView },
+				},
+			},
+			async (request, reply) => {
+				const { fileName, load } = validate(importIntoQuery, request.query);
+				const id = pathId(request, "rec");
+				const file = { fileName, bytes: rawBody(request.body) };
+				const imported = await importIntoDraft(deps, callerOf(request), id, ifMatch(request), file, load);
+				setVersion(reply, imported.record.version);
+				return imported;
 			},
 		);
 	});
