@@ -20,7 +20,7 @@ export function ruleOf(check: ComparedCheck, departure: ReadingEnd | null): Read
 		kind: readingKindOf(check),
 		comparability: check.comparability,
 		betterIs: check.betterIs,
-		limits: check.limitsFromItem === true ? undefined : check.limits,
+		limits: check.limits,
 		equivalenceMargin: marginOf(check, departure),
 		unit: check.unitSymbol,
 	};

@@ -74,7 +74,7 @@ function conformityOfCount(end: ReadingEnd, { low, high }: Limits, coverage: num
 	return { verdict: held ? "held-as-tested" : "proven-bad", probability: null, ...bounded };
 }
 
-/** The limit is the share of attempts that must go well; 1 asks it of every attempt, and one miss is enough to break it. */
+/** The limit is the share of attempts that must go well; 1 asks it of every attempt, and one miss proves that it is less. */
 function conformityOfOutcome(end: ReadingEnd, { low = 0 }: Limits, coverage: number): Conformity {
 	const trials = end.trials ?? Number.NaN;
 	const successes = end.successes ?? Number.NaN;
@@ -89,7 +89,6 @@ function conformityOfOutcome(end: ReadingEnd, { low = 0 }: Limits, coverage: num
 
 function outcomeVerdict(successes: number, trials: number, low: number, coverage: number): ConformityVerdict {
 	if (successes === trials) return "held-as-tested";
-	if (low >= 1) return "proven-bad";
 	const [least, most] = clopperPearson(successes, trials, coverage);
 	if (most < low) return "proven-bad";
 	return least >= low ? "proven-good" : "inconclusive";

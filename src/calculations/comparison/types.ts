@@ -118,7 +118,7 @@ export interface ComparedCheck {
 	readonly betterIs: BetterIs;
 	/** Limits that hold for every item of the class. */
 	readonly limits?: Limits | undefined;
-	/** The limits are the item's own and come with the reading; without them there is no conformity. */
+	/** In place of `limits`: they are the item's own and come with the reading; without them there is no conformity. */
 	readonly limitsFromItem?: boolean | undefined;
 	/** The larger of an absolute margin and a share of the departure reading. */
 	readonly margin?:

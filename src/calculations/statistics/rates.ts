@@ -23,7 +23,6 @@ export function equalRatesP(count1: number, exposure1: number, count2: number, e
 	if (total === 0) return 1;
 	const share = exposure1 / (exposure1 + exposure2);
 	const mean = total * share;
-	if (count1 === mean) return 1;
 	const seen = binomialProbability(count1, total, share) * TIE_TOLERANCE;
 	// Beyond the mean the probabilities fall, so the far tail begins where a bisection finds it; counts may be huge.
 	if (count1 < mean) {

@@ -1,5 +1,5 @@
 /**
- * Size, mean and standard deviation (n − 1) of a sample, by the corrected two-pass algorithm: a sum of squares loses
+ * Size, mean and standard deviation (n − 1) of a sample, by two passes: a sum of squares loses
  * every digit of the NIST StRD sets NumAcc3 and NumAcc4.
  */
 
@@ -17,10 +17,8 @@ export function summary(values: readonly number[]): Summary {
 	const rough = sum(values) / n;
 	const mean = rough + sum(values.map((value) => value - rough)) / n;
 	if (n === 1) return { n, mean, standardDeviation: null };
-	const deviations = values.map((value) => value - mean);
-	// The second term is zero but for rounding, and takes the rounding of the mean back out.
-	const squares = sum(deviations.map((deviation) => deviation ** 2)) - sum(deviations) ** 2 / n;
-	return { n, mean, standardDeviation: Math.sqrt(Math.max(squares, 0) / (n - 1)) };
+	const squares = sum(values.map((value) => (value - mean) ** 2));
+	return { n, mean, standardDeviation: Math.sqrt(squares / (n - 1)) };
 }
 
 function sum(values: readonly number[]): number {

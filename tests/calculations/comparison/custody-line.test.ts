@@ -101,6 +101,16 @@ describe("changes", () => {
 		expect(of("link-width")[0]).toMatchObject({ kind: "lost", afterRecordId: "shop-out", beforeRecordId: "owner-in" });
 	});
 
+	test("a bench record after the departure record: work can have been done before it left", () => {
+		const line = [
+			record("a", "departure", "owner", "in", 1, { "starts-cold": "not-good" }),
+			record("b", "bench", "owner", null, 2, {}),
+			record("c", "arrival", "shop", "in", 5, { "starts-cold": "good" }),
+		];
+		const { changes } = custodyLine(line, []);
+		expect(changes[1]).toMatchObject({ kind: "mended", widenedBy: ["b"] });
+	});
+
 	test("better on arrival than when it left is a conflict", () => {
 		const line = [
 			record("a", "departure", "owner", "in", 1, { "starts-cold": "not-good" }),

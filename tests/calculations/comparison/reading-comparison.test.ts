@@ -76,10 +76,19 @@ describe("published decision rules", () => {
 			rectangular: [],
 			normal: [{ standardUncertainty: 0.03, degreesOfFreedom: Number.POSITIVE_INFINITY }],
 		});
-		const got = [11.48, 11.43, 11.33].map((value) =>
+		const got = [11.48, 11.43, 11.33, 11.36, 12.57, 12.63, 12.67].map((value) =>
 			conformityOfMeasured(value, error, { low: 11.4, high: 12.6 }, 0.9545),
 		);
-		expect(got.map(({ verdict }) => verdict)).toEqual(["proven-good", "inconclusive", "proven-bad"]);
+		expect(got.map(({ verdict }) => verdict)).toEqual([
+			"proven-good",
+			"inconclusive",
+			"proven-bad",
+			// By the same rule: below the limit by less than U, and the three places at the upper limit.
+			"inconclusive",
+			"inconclusive",
+			"inconclusive",
+			"proven-bad",
+		]);
 		[0.996169619, 0.841344746, 0.009815329].forEach((wanted, index) => {
 			within(got[index]?.probability, wanted, 1e-8);
 		});
@@ -130,6 +139,19 @@ describe("scores: independent recomputation (R t.test), relative 1e-5", () => {
 		expect(verdictOf(10356.9).verdict).toBe("differs");
 		expect(verdictOf(10357.0).verdict).toBe("inconclusive");
 		expect(verdictOf(10456.3)).toMatchObject({ verdict: "differs", direction: "better" });
+	});
+
+	test("a single run at departure: the same the other way round", () => {
+		const backwards = { ...score, departure: { values: [10000], benchId: "b" }, arrival: departure };
+		expect(compared(backwards)).toMatchObject({ verdict: "differs", direction: "better" });
+		within(compared(backwards).difference, 406.6, 1e-9);
+	});
+
+	test("far above the margin is not equivalent, on either side", () => {
+		const low = { values: [10120, 10145, 10098], benchId: "b" };
+		const rule = { ...score, equivalenceMargin: 104.066 };
+		expect(compared({ ...rule, departure, arrival: low }).verdict).toBe("differs");
+		expect(compared({ ...rule, departure: low, arrival: departure }).verdict).toBe("differs");
 	});
 
 	test("one run at each end shows no scatter", () => {
@@ -207,6 +229,23 @@ describe("what is not known is not invented", () => {
 		const got = compared({ ...ERRORS, departure: hours(0, 24), arrival: { count: 1 } });
 		expect(got.verdict).toBe("not-comparable");
 		expect(got.conformity.arrival).toMatchObject({ verdict: "proven-bad", upperBound: null });
+	});
+
+	test("counts over unlike exposures are not compared", () => {
+		const runs = { count: 0, exposure: { amount: 24, unit: "runs" } };
+		expect(compared({ ...ERRORS, departure: runs, arrival: hours(5, 1) }).verdict).toBe("not-comparable");
+	});
+
+	test("counts of the last digit without its size state no accuracy", () => {
+		const end = { values: [12.03], instrument: { id: "dmm-1", percentOfReading: 0.5, counts: 2 } };
+		expect(compared({ ...VOLTS, departure: end }).verdict).toBe("not-comparable");
+	});
+
+	test("repeats without any scatter, accuracy unknown: the step of the display is not the error", () => {
+		const rule = { kind: "measured", comparability: "same-bench", betterIs: "lower" } as const;
+		const end = (...values: number[]) => ({ values, benchId: "b" });
+		expect(compared({ ...rule, departure: end(71, 71, 71), arrival: end(72, 72, 72) }).verdict).toBe("inconclusive");
+		expect(compared({ ...rule, departure: end(70.9, 71, 71.1), arrival: end(79.9, 80, 80.1) }).verdict).toBe("differs");
 	});
 
 	test("un-nulled leads: 0.5 against 0.8 ohm with two hand meters shows nothing", () => {

@@ -121,6 +121,8 @@ describe("outcomes", () => {
 		const alike = compare({}, { identity: { "serial-number": "QX-IO47" } });
 		expect(alike.outcome).toBe("compared");
 		expect(alike.identity.readAlike).toEqual(["serial-number"]);
+		const lower = compare({}, { identity: { "serial-number": "QX-l047" } });
+		expect(lower.identity.readAlike).toEqual(["serial-number"]);
 	});
 
 	test("moisture holds; better than it left is a conflict", () => {
@@ -137,6 +139,21 @@ describe("conditions and set-up", () => {
 		expect(got.verdict).toBe("not-comparable");
 		expect(got.conformity.arrival).toBeNull();
 		expect(got.conformity.departure?.verdict).toBe("proven-good");
+	});
+
+	test("nor does a link of which nobody said whether the card was working", () => {
+		const got = rowOf(compare({}, { readings: [{ ...lanes(8), condition: "unknown" }] }), "link-width");
+		expect(got).toMatchObject({ verdict: "not-comparable", conformity: { arrival: null } });
+	});
+
+	test("the same bench in a room that is more than 3 K warmer does not compare", () => {
+		const warm = (ambientDegC: number): Partial<ComparedState> => ({
+			benchId: "b",
+			ambientDegC,
+			readings: [{ check: "temperature-core", ...load, values: [70] }],
+		});
+		expect(rowOf(compare(warm(22), warm(25)), "temperature-core").verdict).toBe("equivalent");
+		expect(rowOf(compare(warm(22), warm(25.5)), "temperature-core").verdict).toBe("not-comparable");
 	});
 
 	test("the same bench with another driver does not compare", () => {
@@ -170,7 +187,7 @@ describe("conditions and set-up", () => {
 	});
 
 	test("leads that were not nulled: 0.5 against 0.8 ohm with one meter shows nothing; nulled it does", () => {
-		const core = (value: number, leadsNulled: boolean): Partial<ComparedState> => ({
+		const core = (value: number, leadsNulled: boolean | undefined): Partial<ComparedState> => ({
 			readings: [
 				{
 					check: "resistance-core-rail",
@@ -182,6 +199,7 @@ describe("conditions and set-up", () => {
 			],
 		});
 		expect(rowOf(compare(core(0.5, false), core(0.8, true)), "resistance-core-rail").verdict).toBe("inconclusive");
+		expect(rowOf(compare(core(0.5, undefined), core(0.8, true)), "resistance-core-rail").verdict).toBe("inconclusive");
 		expect(rowOf(compare(core(0.5, true), core(0.8, true)), "resistance-core-rail").verdict).toBe("differs");
 	});
 });
