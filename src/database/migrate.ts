@@ -72,9 +72,9 @@ async function alone(database: Database, sql: string): Promise<void> {
 export async function isMigrated(database: Pick<Database, "query">, folder: string): Promise<boolean> {
 	const [files, rows] = await Promise.all([
 		readMigrations(folder),
-		database.query<{ number: number }>("SELECT number FROM migration"),
+		database.query<{ number: number; sha256: string }>("SELECT number, sha256 FROM migration"),
 	]);
-	return files.every((file) => rows.some((row) => row.number === file.number));
+	return files.every((file) => rows.some((row) => row.number === file.number && row.sha256 === file.sha256));
 }
 
 async function refuseForeign(database: Database, files: readonly MigrationFile[]): Promise<void> {

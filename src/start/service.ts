@@ -8,7 +8,7 @@ import type { FastifyInstance } from "fastify";
 import { pino } from "pino";
 import { type EmbeddedServer, startEmbeddedServer } from "../database/embedded/embedded-server.ts";
 import { refuseMightyRole } from "../database/guards.ts";
-import { migrate } from "../database/migrate.ts";
+import { isMigrated, migrate } from "../database/migrate.ts";
 import { openPool } from "../database/pool.ts";
 import type { Deps } from "../operations/deps.ts";
 import { buildApp } from "./build-app.ts";
@@ -48,7 +48,8 @@ export async function startService(settings: Settings): Promise<Service> {
 		const exhibitFolder = join(settings.dataDir, "exhibits");
 		await mkdir(exhibitFolder, { recursive: true, mode: 0o700 });
 		const deps = makeDeps({ database, log, publicUrl: settings.publicUrl, exhibitFolder });
-		const app = await buildApp(deps, { trustProxy: settings.trustProxy, logger: log });
+		const isReady = () => isMigrated(database, MIGRATIONS);
+		const app = await buildApp(deps, { trustProxy: settings.trustProxy, logger: log, isReady });
 		undo.push(() => drain(app));
 		await listen(app, settings);
 		return { app, deps, stop };
