@@ -93,5 +93,6 @@ function noteOf(form: Form): string {
 function reasonOf(found: Fault): string {
 	if (found.code === "bad-input" && found.members.length === 0) return say("arrival.photos-full");
 	if (found.members[0]?.code === "empty-file") return say("arrival.photos-empty");
-	return faultWords(found.code, found.facts);
+	if (found.code === "unsupported-type") return say("arrival.photos-kind");
+	return found.code === "too-large" ? say("arrival.photos-large") : faultWords(found.code, found.facts);
 }

@@ -25,11 +25,12 @@ export function CheckControl({ check, content, values, errors }: CheckProps) {
 	const reading = readingOf(check, content);
 	return (
 		<section class="check">
-			<h3>{checkName(check)}</h3>
-			{isTextKey(check.hintKey) && <p>{say(check.hintKey)}</p>}
-			{check.cautionKeys.filter(isTextKey).map((key) => (
-				<Caution key={key}>{say(key)}</Caution>
-			))}
+			{check.kind !== "visual" && (
+				<>
+					<h2>{checkName(check)}</h2>
+					{isTextKey(check.hintKey) && <p class="hint">{say(check.hintKey)}</p>}
+				</>
+			)}
 			{reading !== undefined && isFromFile(reading) ? (
 				<p>
 					{readingWords(reading)} ({say("arrival.check.file")})
@@ -38,6 +39,18 @@ export function CheckControl({ check, content, values, errors }: CheckProps) {
 				<Controls check={check} values={values} errors={errors} />
 			)}
 		</section>
+	);
+}
+
+/** The cautions of these checks, each once. */
+export function CheckCautions({ checks }: { readonly checks: readonly GuidedCheck[] }) {
+	const keys = [...new Set(checks.flatMap((check) => check.cautionKeys))];
+	return (
+		<>
+			{keys.filter(isTextKey).map((key) => (
+				<Caution key={key}>{say(key)}</Caution>
+			))}
+		</>
 	);
 }
 
@@ -50,10 +63,16 @@ type ControlsProps = Omit<CheckProps, "content">;
 
 function Controls(props: ControlsProps) {
 	const { check, values, errors } = props;
+	const open = ["reason", "remark"].some((part) => {
+		const name = controlName(check, part);
+		return (values[name] ?? "") !== "" || errors[name] !== undefined;
+	});
 	return (
 		<>
 			<Result {...props} />
-			<div class="row">
+			<details open={open}>
+				<summary>{say("arrival.check.more")}</summary>
+
 				<SelectField
 					name={controlName(check, "reason")}
 					label={say("arrival.check.not-tested")}
@@ -68,7 +87,7 @@ function Controls(props: ControlsProps) {
 					values={values}
 					errors={errors}
 				/>
-			</div>
+			</details>
 		</>
 	);
 }
@@ -81,7 +100,8 @@ function Result({ check, values, errors }: ControlsProps) {
 			return (
 				<ChoiceField
 					{...field}
-					label={say("arrival.check.result")}
+					label={checkName(check)}
+					hint={isTextKey(check.hintKey) ? say(check.hintKey) : undefined}
 					values={{ ...values, [field.name]: values[field.name] ?? "" }}
 					choices={[
 						{ value: "good", label: say("arrival.check.good") },

@@ -63,6 +63,12 @@ export function fillChecks(checks: readonly GuidedCheck[], content: RecordConten
 	return form;
 }
 
+/** After a stop sign: the reason, for each check that has no reading yet. */
+export function fillStopped(checks: readonly GuidedCheck[], content: RecordContentInput): Form {
+	const open = checks.filter((check) => readingOf(check, content) === undefined);
+	return Object.fromEntries(open.map((check) => [controlName(check, "reason"), "stop-sign"]));
+}
+
 /** The content with the readings of these checks as the form says. Readings from files stay. */
 export function readChecks(checks: readonly GuidedCheck[], form: Form, content: RecordContentInput): ReadForm {
 	const problems: Problem[] = [];

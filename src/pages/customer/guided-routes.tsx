@@ -11,11 +11,11 @@ import { say } from "../../texts/say.ts";
 import type { FieldErrors, FormValues } from "../components/form.tsx";
 import { sendPage } from "../render.ts";
 import { bringFiles, takeOut } from "./bring-files.ts";
-import { fillChecks } from "./checks-form.ts";
+import { fillChecks, fillStopped } from "./checks-form.ts";
 import { errorsOf } from "./field-control.tsx";
 import { fillForm } from "./fill-form.ts";
 import type { RefusedFile } from "./photos.tsx";
-import { nextStep } from "./progress.ts";
+import { nextStep, powerStop } from "./progress.ts";
 import { readBody } from "./read-body.ts";
 import { CONFIRM } from "./review.tsx";
 import { saveStep } from "./save-step.ts";
@@ -132,7 +132,11 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 	): FastifyReply {
 		const { guided, step } = place;
 		const content = guided.record.content ?? {};
-		const kept = { ...fillForm(step.fields, content), ...fillChecks(guided.checks, content) };
+		const kept = {
+			...fillForm(step.fields, content),
+			...(step.needsPower === true && powerStop(content) !== null ? fillStopped(guided.checks, content) : {}),
+			...fillChecks(guided.checks, content),
+		};
 		const page = (
 			<StepPage
 				guided={guided}

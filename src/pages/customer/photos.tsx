@@ -27,7 +27,7 @@ export function Photos(props: {
 	const { views, errors } = props;
 	const [first = "other"] = views;
 	return (
-		<section>
+		<section class="photos">
 			<h2>{say("arrival.photos-add")}</h2>
 			<ExhibitList {...props} removable />
 			{props.refused.map((file) => (

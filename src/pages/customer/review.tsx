@@ -75,6 +75,7 @@ function Part({ step, guided }: { readonly step: Step; readonly guided: GuidedRe
 	const { record, checks, exhibits } = guided;
 	const content = record.content ?? {};
 	const views = step.parts.includes("file") ? ["diagnostic-output"] : step.views;
+	const files = (content.exhibits ?? []).filter((exhibit) => views.includes(exhibit.view));
 	const own = checks.filter((check) => step.checks?.(check) === true);
 	return (
 		<section class="review-part">
@@ -99,6 +100,9 @@ function Part({ step, guided }: { readonly step: Step; readonly guided: GuidedRe
 					return <Fact key={check.id} term={checkName(check)} told={told} />;
 				})}
 			</dl>
+			{step.fields.length === 0 && own.length === 0 && files.length === 0 && (
+				<p class="hint">{say("arrival.review.gap")}</p>
+			)}
 			<ExhibitList views={views} content={content} exhibits={exhibits} />
 		</section>
 	);

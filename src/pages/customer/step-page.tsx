@@ -3,8 +3,8 @@ import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { say } from "../../texts/say.ts";
 import { Caution, ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
-import { CheckControl } from "./check-control.tsx";
-import { DIAGNOSTIC, DiagnosticFile } from "./diagnostic-file.tsx";
+import { CheckCautions, CheckControl } from "./check-control.tsx";
+import { DiagnosticFile } from "./diagnostic-file.tsx";
 import { ClockControl, FieldControl } from "./field-control.tsx";
 import { offsetIn } from "./fill-form.ts";
 import { Photos, type RefusedFile } from "./photos.tsx";
@@ -42,7 +42,9 @@ export function StepPage(props: StepPageProps) {
 	const before = steps[place - 1];
 	const wait = waitOf(content, now);
 	const checks = guided.checks.filter((check) => step.checks?.(check) === true);
-	const views = [...step.views, ...(step.parts.includes("file") ? [DIAGNOSTIC] : [])];
+	const photos = step.views.length > 0 && (
+		<Photos views={step.views} content={content} exhibits={guided.exhibits} refused={props.refused} errors={errors} />
+	);
 	return (
 		<Layout title={say(step.title)}>
 			<p class="step-of">
@@ -60,6 +62,7 @@ export function StepPage(props: StepPageProps) {
 			{step.texts.map((key) => (
 				<p key={key}>{say(key)}</p>
 			))}
+			{step.needsPower === true && powerStop(content) !== null && <p class="note">{say("arrival.checks.stopped")}</p>}
 			{step.cautions.map((key) => (
 				<Caution key={key}>{say(key)}</Caution>
 			))}
@@ -69,6 +72,7 @@ export function StepPage(props: StepPageProps) {
 			<Form action={stepPath(record.id, step)} formToken={props.formToken} upload>
 				<input type="hidden" name="version" value={record.version} />
 				<DefaultSubmit />
+				{step.photosFirst === true && photos}
 				{step.fields.map((field) => (
 					<FieldControl
 						key={field.name}
@@ -81,6 +85,7 @@ export function StepPage(props: StepPageProps) {
 				{step.fields.some((field) => field.kind === "time") && (
 					<ClockControl values={values} errors={errors} now={now} />
 				)}
+				<CheckCautions checks={checks} />
 				{checks.map((check) => (
 					<CheckControl key={check.id} check={check} content={content} values={values} errors={errors} />
 				))}
@@ -89,9 +94,7 @@ export function StepPage(props: StepPageProps) {
 				)}
 				{step.parts.includes("file") && <DiagnosticFile guided={guided} errors={errors} refused={props.refused} />}
 				{step.parts.includes("review") && <Review guided={guided} errors={errors} values={values} />}
-				{step.views.length > 0 && (
-					<Photos views={views} content={content} exhibits={guided.exhibits} refused={props.refused} errors={errors} />
-				)}
+				{step.photosFirst !== true && photos}
 				<Buttons step={step} />
 			</Form>
 			{before !== undefined && (

@@ -17,9 +17,13 @@ export interface Step {
 	readonly cautions: readonly TextKey[];
 	/** What photos of this step may show, the likeliest first; none: no photos are asked for. */
 	readonly views: readonly string[];
+	/** Photos are asked for before the questions: what they show does not last. */
+	readonly photosFirst?: boolean;
 	readonly fields: readonly Field[];
 	/** Which of the checks without instruments belong here. */
 	readonly checks?: (check: GuidedCheck) => boolean;
+	/** Its checks need power: after a stop sign they are not done. */
+	readonly needsPower?: boolean;
 	readonly parts: readonly StepPart[];
 }
 
@@ -105,7 +109,10 @@ const words: readonly Field[] = [
 ];
 
 const isStart = (check: GuidedCheck) => check.id.startsWith("starts-");
-const isSeen = (check: GuidedCheck) => check.kind === "visual" || check.id === "mass";
+/** Looked at while the board runs. */
+const SEEN_UNDER_POWER = "visual-fan";
+const isSeen = (check: GuidedCheck) =>
+	(check.kind === "visual" && check.id !== SEEN_UNDER_POWER) || check.id === "mass";
 const isRun = (check: GuidedCheck) => !isStart(check) && !isSeen(check);
 
 const review: Step = {
@@ -125,7 +132,8 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		title: "arrival.parcel-closed",
 		texts: ["arrival.parcel-closed.text", "arrival.parcel-closed.carrier", "arrival.parcel-closed.keep"],
 		cautions: [],
-		views: ["parcel-closed", "parcel-damage", "other"],
+		views: ["parcel-closed", "parcel-damage"],
+		photosFirst: true,
 		fields: [outerDamage, parcelRemark],
 		parts: [],
 	},
@@ -134,7 +142,7 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		title: "arrival.parcel-facts",
 		texts: ["arrival.parcel-facts.text"],
 		cautions: [],
-		views: ["parcel-closed", "parcel-damage", "other"],
+		views: [],
 		fields: [
 			parcelMass,
 			{ kind: "yes-no", name: "parcel.sealsIntact", label: "arrival.seals-intact", hint: "arrival.seals-intact-hint" },
@@ -215,7 +223,8 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		title: "arrival.opening",
 		texts: ["arrival.opening.text", "arrival.opening.inner", "arrival.opening.bag"],
 		cautions: ["arrival.opening.cut", "arrival.opening.static", "arrival.opening.children"],
-		views: ["pack-open", "damage", "other"],
+		views: ["pack-open"],
+		photosFirst: true,
 		fields: [
 			{
 				kind: "number",
@@ -235,7 +244,8 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		title: "arrival.identity",
 		texts: ["arrival.identity.text"],
 		cautions: [],
-		views: ["serial-label", "other"],
+		views: ["serial-label"],
+		photosFirst: true,
 		fields: identityFields,
 		parts: ["mismatch"],
 	},
@@ -243,8 +253,9 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		id: "visual",
 		title: "arrival.visual",
 		texts: ["arrival.visual.text"],
-		cautions: ["arrival.opening.static"],
-		views: ["item-front", "item-back", "connectors", "damage", "other"],
+		cautions: [],
+		views: ["item-front", "item-back", "connectors", "damage"],
+		photosFirst: true,
 		fields: [stopSigns],
 		checks: isSeen,
 		parts: [],
@@ -254,7 +265,7 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		title: "arrival.before-power",
 		texts: ["arrival.before-power.control", "arrival.before-power.seat", "arrival.before-power.untouched"],
 		cautions: ["arrival.before-power.supply"],
-		views: ["connectors", "other"],
+		views: [],
 		fields: [
 			{
 				kind: "yes-no",
@@ -274,7 +285,7 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		title: "arrival.first-power-on",
 		texts: ["arrival.first-power-on.text", "arrival.first-power-on.no-picture"],
 		cautions: ["arrival.first-power-on.stop"],
-		views: ["other", "damage"],
+		views: ["other"],
 		fields: [
 			{ kind: "yes-no", name: "firstPowerOn.firstAttemptEver", label: "arrival.first-attempt-ever" },
 			{ ...stopSigns },
@@ -290,6 +301,7 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		views: [],
 		fields: [],
 		checks: isRun,
+		needsPower: true,
 		parts: [],
 	},
 	{
@@ -338,7 +350,8 @@ export const DEPARTURE_STEPS: readonly Step[] = [
 		title: "arrival.identity-departure",
 		texts: ["arrival.identity.text-departure"],
 		cautions: ["arrival.opening.static"],
-		views: ["serial-label", "other"],
+		views: ["serial-label"],
+		photosFirst: true,
 		fields: identityFields,
 		parts: [],
 	},
@@ -347,7 +360,8 @@ export const DEPARTURE_STEPS: readonly Step[] = [
 		title: "arrival.visual",
 		texts: ["arrival.visual.text-departure"],
 		cautions: [],
-		views: ["item-front", "item-back", "connectors", "damage", "other"],
+		views: ["item-front", "item-back", "connectors", "damage"],
+		photosFirst: true,
 		fields: [stopSigns],
 		checks: isSeen,
 		parts: [],
@@ -391,7 +405,8 @@ export const DEPARTURE_STEPS: readonly Step[] = [
 		title: "arrival.pack",
 		texts: ["arrival.pack.text", "arrival.pack.static", "arrival.pack.seal"],
 		cautions: ["arrival.pack.lithium"],
-		views: ["pack-open", "parcel-closed", "other"],
+		views: ["pack-open", "parcel-closed"],
+		photosFirst: true,
 		fields: [parcelMass, { ...parcelRemark, label: "arrival.pack-remark", hint: "arrival.pack-remark-hint" }],
 		parts: [],
 	},

@@ -23,9 +23,7 @@ export const arrival = {
 	"arrival.step-here": "you are here",
 	"arrival.save": "Save and go on",
 	"arrival.back": "Back",
-	"arrival.saved": "Saved.",
 	"arrival.skip-note": "You may leave out what you cannot say. Nothing counts against you for a gap.",
-	"arrival.problems-title": "Please look at these again. Everything you typed is still here.",
 	"arrival.stale":
 		"This record was saved on another device in the meantime. What you just typed is below; look it over and save it again.",
 	"arrival.yes": "Yes",
@@ -40,13 +38,13 @@ export const arrival = {
 	"arrival.photos-view": "What the photos show",
 	"arrival.photos-note": "Note on these photos",
 	"arrival.photos-save": "Add them",
-	"arrival.photos-have": "Added so far",
-	"arrival.photos-none": "No photos added here yet.",
 	"arrival.photos-remove": "Remove",
 	"arrival.photos-remove-one": "Remove: {what}",
-	"arrival.photos-full": "This record holds 100 files already, the most it can. Remove one to add another.",
-	"arrival.photos-empty": "The file is empty. Choose it again.",
-	"arrival.photos-not-seen": "No file was chosen.",
+	"arrival.photos-full": "this record holds 100 files already, the most it can. Remove one to add another.",
+	"arrival.photos-kind":
+		"this kind of file is not taken. A picture (JPEG, PNG, WebP, HEIC), a video (MP4, MOV, WebM), a PDF or a plain text is.",
+	"arrival.photos-large": "it is larger than 20 MB. Take a shorter film, or a smaller picture.",
+	"arrival.photos-empty": "the file is empty. Choose it again.",
 	"arrival.file-refused": "{file} was not added: {why}",
 	"arrival.done-title": "This record is sealed",
 
@@ -76,7 +74,7 @@ export const arrival = {
 	// Step: the closed parcel.
 	"arrival.parcel-closed": "The closed parcel",
 	"arrival.parcel-closed.text":
-		"Before anything else, and before you sign if the carrier is still there: photograph all six sides of the closed parcel, the address label, and every dent, tear or wet spot from close by. Later nobody can tell when a dent was made.",
+		"Before anything else, and before you sign if the carrier is still there: photograph all six sides of the closed parcel, the address label, seals and indicators, and every dent, tear or wet spot from close by. Later nobody can tell when a dent was made.",
 	"arrival.parcel-closed.carrier":
 		"Do you see damage? Have it written on the carrier's delivery record, and keep a photo of that. This never waits: not for the temperature, not for the tests.",
 	"arrival.parcel-closed.keep": "Keep all packaging until everything is settled, the inner parts too.",
@@ -193,7 +191,7 @@ export const arrival = {
 	// Step: before the first power-on.
 	"arrival.before-power": "Before you switch it on",
 	"arrival.before-power.control":
-		"First make sure of your computer. If the board's old place has worked with another part known to be good, the computer is not the question. Where you have such a part, try it now: same slot, same leads, same screen.",
+		"First make sure of your computer. Do you have another part that is known to be good? Try it now in the same slot, with the same leads and screen. If it works, your computer is not the question.",
 	"arrival.before-power.seat":
 		"Computer off, plug pulled, and wait a minute. Seat the board fully until the latch clicks, fasten its screw. Its own power leads, one lead per socket, no adapters, no extension card. Never plug anything in while there is power.",
 	"arrival.before-power.supply":
@@ -227,8 +225,8 @@ export const arrival = {
 	"arrival.checks.text":
 		"These need no instruments. Do what you can; choose “not tested” for the rest. What you cannot test is never counted as a failure.",
 	"arrival.checks.none": "There is nothing in the list for this kind of board that can be checked without instruments.",
-	"arrival.checks.stopped": "A stop sign was noted, so nothing that needs power is asked for here.",
-	"arrival.check.result": "Result",
+	"arrival.checks.stopped":
+		"A stop sign or wetness was noted. Nothing that needs power is done any more, so these are set to not tested; change only what was tested before the sign.",
 	"arrival.check.good": "As it should be",
 	"arrival.check.bad": "Not as it should be",
 	"arrival.check.trials": "Tries",
@@ -239,6 +237,7 @@ export const arrival = {
 	"arrival.check.resolution": "Smallest step of your scale",
 	"arrival.check.not-tested": "Not tested, because",
 	"arrival.check.remark": "Remark",
+	"arrival.check.more": "Not tested, or a remark",
 	"arrival.check.file": "from your file",
 	"arrival.reading.not-tested": "not tested: {why}",
 	"arrival.reading.count": "{count} in {over}",
@@ -326,7 +325,6 @@ export const arrival = {
 	"arrival.review.text":
 		"This is everything the record will say. Go back to any step to mend it. Sealing closes the record for good: neither you nor the shop can change it afterwards. What you remember later goes into a new record that refers to this one.",
 	"arrival.review.gap": "not entered",
-	"arrival.review.photos": "{count} photos and files",
 	"arrival.review.change": "Change",
 	"arrival.review.missing": "Before sealing, this is still needed:",
 	"arrival.review.confirm": "I have looked it over. Seal it.",
@@ -346,7 +344,6 @@ export const arrival = {
 	"arrival.receipt.entry": "entry {index} of the log",
 	"arrival.receipt.log": "Log",
 	"arrival.receipt.comparison": "Compare with the record of the other side",
-	"arrival.receipt.none-yet": "The comparison opens once both ends of this journey are sealed.",
 	"arrival.receipt.next":
 		"What happens next: the shop sees your record now. If there was damage, tell the carrier soon, in writing: the time for that can be short. Keep all packaging. (General information, not legal advice.)",
 
@@ -365,8 +362,6 @@ export const arrival = {
 	"arrival.bad.tries": "No more can go well than were tried.",
 	"arrival.bad.exposure": "Say over how long you counted.",
 	"arrival.bad.both": "Give a result or a reason for not testing, not both.",
-	"arrival.bad.future": "This lies in the future. Check the date and your clock.",
-	"arrival.bad.missing": "This is needed before the record can be sealed.",
 	"arrival.bad.identity": "Enter the serial number, or at least one mark.",
 	"arrival.bad.other": "This cannot be kept as it is ({code}).",
 } as const;
