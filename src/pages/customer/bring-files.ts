@@ -9,7 +9,6 @@ import { readRecord } from "../../operations/records/read-record.ts";
 import { saveDraft } from "../../operations/records/save-draft.ts";
 import { faultWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
-import { DIAGNOSTIC } from "./diagnostic-file.tsx";
 import type { Form } from "./field.ts";
 import { PHOTOS, type RefusedFile } from "./photos.tsx";
 import type { SentForm } from "./read-body.ts";
@@ -29,19 +28,14 @@ export async function bringFiles(
 	step: Step,
 	sent: SentForm,
 ): Promise<RefusedFile[]> {
-	const views = step.parts.includes("file") ? [DIAGNOSTIC] : step.views;
-	const view = views.find((candidate) => candidate === sent.form[PHOTOS.view]) ?? views[0];
+	const view = step.views.find((candidate) => candidate === sent.form[PHOTOS.view]) ?? step.views[0];
 	const refused: RefusedFile[] = [];
 	if (view === undefined) return refused;
 	const note = noteOf(sent.form);
 	for (const file of sent.files) {
 		try {
 			if ((guided.record.content?.exhibits ?? []).length >= MOST_FILES) throw new Fault("bad-input");
-			if (file.bytes === null) throw new Fault("too-large");
-			const { sha256 } = await bringExhibit(deps, caller, guided.record.id, {
-				fileName: file.fileName,
-				bytes: file.bytes,
-			});
+			const { sha256 } = await bringExhibit(deps, caller, guided.record.id, file);
 			const exhibit = { sha256, view: view as Exhibit["view"], ...(note === "" ? {} : { note }) };
 			await changeExhibits(deps, caller, guided.record.id, (exhibits) =>
 				exhibits.some((other) => other.sha256 === sha256 && other.view === view) ? exhibits : [...exhibits, exhibit],
@@ -64,7 +58,7 @@ export async function takeOut(deps: Deps, caller: Caller, recordId: string, form
 }
 
 /** Changes the list of exhibits alone; where the draft is saved elsewhere at the same moment, once more. */
-async function changeExhibits(
+export async function changeExhibits(
 	deps: Deps,
 	caller: Caller,
 	recordId: string,
@@ -90,7 +84,8 @@ function noteOf(form: Form): string {
 	return (form[PHOTOS.note] ?? "").replaceAll("\u0000", "").toWellFormed().trim().slice(0, 500).toWellFormed();
 }
 
-function reasonOf(found: Fault): string {
+/** Why a file was not taken, in words for the person who brought it. */
+export function reasonOf(found: Fault): string {
 	if (found.code === "bad-input" && found.members.length === 0) return say("arrival.photos-full");
 	if (found.members[0]?.code === "empty-file") return say("arrival.photos-empty");
 	if (found.code === "unsupported-type") return say("arrival.photos-kind");

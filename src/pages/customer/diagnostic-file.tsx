@@ -16,10 +16,12 @@ export function DiagnosticFile({
 	guided,
 	errors,
 	refused,
+	notices,
 }: {
 	readonly guided: GuidedRecord;
 	readonly errors: FieldErrors;
 	readonly refused: readonly RefusedFile[];
+	readonly notices: readonly string[];
 }) {
 	const content = guided.record.content ?? {};
 	const read = (content.readings ?? []).filter((reading) => reading.importSha256 !== undefined);
@@ -29,6 +31,11 @@ export function DiagnosticFile({
 			{refused.map((file) => (
 				<p class="error" key={file.fileName}>
 					{say("arrival.file-refused", { file: file.fileName, why: file.why })}
+				</p>
+			))}
+			{notices.map((notice) => (
+				<p class="note" key={notice}>
+					{notice}
 				</p>
 			))}
 			{read.length > 0 && (

@@ -10,6 +10,7 @@ import { badMemberWords, faultWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
 import type { FieldErrors, FormValues } from "../components/form.tsx";
 import { sendPage } from "../render.ts";
+import { bringDiagnostic } from "./bring-diagnostic.ts";
 import { bringFiles, takeOut } from "./bring-files.ts";
 import { fillChecks, fillStopped } from "./checks-form.ts";
 import { errorsOf } from "./field-control.tsx";
@@ -64,12 +65,19 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 
 		const saved = await saveStep(deps, place.caller, place.guided, place.step, version, sent.form);
 		await takeOut(deps, place.caller, record.id, sent.form);
-		const refused = await bringFiles(deps, place.caller, place.guided, place.step, sent);
+		const photos = await bringFiles(deps, place.caller, place.guided, place.step, sent);
+		const { refused, notices } = place.step.parts.includes("file")
+			? await bringDiagnostic(deps, place.caller, place.guided, sent)
+			: { refused: photos, notices: [] };
+		if (notices.length > 0 && refused.length === 0) {
+			return sendStep(request, reply, await placeOf(request), { notices });
+		}
 		if (saved.problems.length > 0 || saved.stale || refused.length > 0) {
 			return sendStep(request, reply, await placeOf(request), {
 				typed: saved.stale || saved.problems.length > 0 ? sent.form : {},
 				errors: errorsOf(saved.problems),
 				refused,
+				notices,
 				stale: saved.stale,
 				status: saved.stale ? 409 : 400,
 			});
@@ -126,6 +134,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 			readonly typed?: FormValues;
 			readonly errors?: FieldErrors;
 			readonly refused?: readonly RefusedFile[];
+			readonly notices?: readonly string[];
 			readonly stale?: boolean;
 			readonly status?: number;
 		},
@@ -144,6 +153,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 				values={Object.keys(shown.typed ?? {}).length > 0 ? (shown.typed ?? {}) : kept}
 				errors={shown.errors ?? {}}
 				refused={shown.refused ?? []}
+				notices={shown.notices ?? []}
 				stale={shown.stale ?? false}
 				formToken={formTokenFor(request)}
 				now={deps.now()}

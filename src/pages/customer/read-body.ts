@@ -3,8 +3,8 @@ import type { Form } from "./field.ts";
 
 export interface SentFile {
 	readonly fileName: string;
-	/** Null where the file was larger than the limit. */
-	readonly bytes: Buffer | null;
+	/** Cut one byte past the limit where it was larger; the act that takes it then refuses it. */
+	readonly bytes: Buffer;
 }
 
 export interface SentForm {
@@ -17,7 +17,6 @@ interface Part {
 	readonly type?: string;
 	readonly value?: unknown;
 	readonly filename?: string;
-	readonly file?: { readonly truncated?: boolean };
 	toBuffer?(): Promise<Buffer>;
 }
 
@@ -29,8 +28,8 @@ export async function readBody(body: unknown): Promise<SentForm> {
 		for (const part of Array.isArray(sent) ? sent : [sent]) {
 			if (typeof part === "string") form.set(name, part);
 			else if (isFile(part)) {
-				const bytes = part.file?.truncated === true ? null : ((await part.toBuffer?.()) ?? Buffer.alloc(0));
-				if (bytes?.length === 0 && (part.filename ?? "") === "") continue;
+				const bytes = (await part.toBuffer?.()) ?? Buffer.alloc(0);
+				if (bytes.length === 0 && (part.filename ?? "") === "") continue;
 				files.push({ fileName: plainName(part.filename ?? ""), bytes });
 			} else if (typeof (part as Part | null)?.value === "string") form.set(name, String((part as Part).value));
 		}

@@ -22,6 +22,8 @@ export interface StepPageProps {
 	readonly values: FormValues;
 	readonly errors: FieldErrors;
 	readonly refused: readonly RefusedFile[];
+	/** What became of a file that was just brought. */
+	readonly notices: readonly string[];
 	/** The draft was saved elsewhere since this form was opened. */
 	readonly stale: boolean;
 	readonly formToken: string;
@@ -92,7 +94,9 @@ export function StepPage(props: StepPageProps) {
 				{step.checks !== undefined && checks.length === 0 && step.id === "checks" && (
 					<p>{say("arrival.checks.none")}</p>
 				)}
-				{step.parts.includes("file") && <DiagnosticFile guided={guided} errors={errors} refused={props.refused} />}
+				{step.parts.includes("file") && (
+					<DiagnosticFile guided={guided} errors={errors} refused={props.refused} notices={props.notices} />
+				)}
 				{step.parts.includes("review") && <Review guided={guided} errors={errors} values={values} />}
 				{step.photosFirst !== true && photos}
 				<Buttons step={step} />

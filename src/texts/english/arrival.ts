@@ -263,8 +263,10 @@ export const arrival = {
 	"arrival.file.load.idle": "The board was at rest",
 	"arrival.file.load.unknown": "I do not know",
 	"arrival.file.add": "Add the file",
-	"arrival.file.kept": "Kept as it is. Its values were not read: {why}",
-	"arrival.file.read": "Read from it: {readings}.",
+	"arrival.file.kept": "{file} is kept as it is. Its values were not read: {why}",
+	"arrival.file.read": "{file} was read. Taken from it: {readings}.",
+	"arrival.file.read-none": "{file} was read and is kept. It holds no value that one of the checks asks for.",
+	"arrival.file.differs": "It does not agree with what you entered under: {members}. Please look at both once more.",
 
 	// Step: the result.
 	"arrival.result": "The result",

@@ -1,0 +1,84 @@
+/** A diagnostic output that someone adds: read where its format is known, kept as it is where not. */
+import type { Caller } from "../../access/caller.ts";
+import { Fault } from "../../faults.ts";
+import type { Deps } from "../../operations/deps.ts";
+import { bringExhibit } from "../../operations/exhibits/exhibits.ts";
+import type { GuidedRecord } from "../../operations/records/guided-record.ts";
+import { importIntoDraft } from "../../operations/records/import-into-draft.ts";
+import { readRecord } from "../../operations/records/read-record.ts";
+import { badMemberWords } from "../../texts/fault-words.ts";
+import { say } from "../../texts/say.ts";
+import { changeExhibits, reasonOf } from "./bring-files.ts";
+import { checkName } from "./check-control.tsx";
+import { DIAGNOSTIC, FILE } from "./diagnostic-file.tsx";
+import type { RefusedFile } from "./photos.tsx";
+import type { SentFile, SentForm } from "./read-body.ts";
+
+export interface BroughtDiagnostic {
+	readonly refused: readonly RefusedFile[];
+	/** What became of each file that was taken. */
+	readonly notices: readonly string[];
+}
+
+export async function bringDiagnostic(
+	deps: Deps,
+	caller: Caller,
+	guided: GuidedRecord,
+	sent: SentForm,
+): Promise<BroughtDiagnostic> {
+	const refused: RefusedFile[] = [];
+	const notices: string[] = [];
+	const load = sent.form[FILE.load];
+	for (const file of sent.files) {
+		try {
+			notices.push(await readOrKeep(deps, caller, guided, file, load === "load" || load === "idle" ? load : undefined));
+		} catch (error) {
+			if (!(error instanceof Fault)) throw error;
+			refused.push({ fileName: file.fileName, why: reasonOf(error) });
+		}
+	}
+	return { refused, notices };
+}
+
+async function readOrKeep(
+	deps: Deps,
+	caller: Caller,
+	guided: GuidedRecord,
+	file: SentFile,
+	load: "load" | "idle" | undefined,
+): Promise<string> {
+	const { id } = guided.record;
+	try {
+		const { version } = await readRecord(deps, caller, id);
+		const { taken, identityDiffers } = await importIntoDraft(deps, caller, id, version, file, load);
+		const names = taken.map((check) => nameOf(guided, check)).join(", ");
+		const read =
+			names === ""
+				? say("arrival.file.read-none", { file: file.fileName })
+				: say("arrival.file.read", { file: file.fileName, readings: names });
+		if (identityDiffers.length === 0) return read;
+		return `${read} ${say("arrival.file.differs", { members: identityDiffers.map(memberName).join(", ") })}`;
+	} catch (error) {
+		const member = error instanceof Fault && error.code === "bad-input" ? error.members[0] : undefined;
+		if (member === undefined || !member.code.startsWith("import-refused")) throw error;
+		const { sha256 } = await bringExhibit(deps, caller, id, file);
+		await changeExhibits(deps, caller, id, (exhibits) =>
+			exhibits.some((exhibit) => exhibit.sha256 === sha256) ? exhibits : [...exhibits, { sha256, view: DIAGNOSTIC }],
+		);
+		return say("arrival.file.kept", {
+			file: file.fileName,
+			why: badMemberWords(member.code, member.facts).message,
+		});
+	}
+}
+
+function nameOf(guided: GuidedRecord, check: string): string {
+	const found = guided.allChecks.find((candidate) => candidate.id === check);
+	return found === undefined ? check : checkName(found);
+}
+
+/** The member of an identity in words; ids that people do not type have their code. */
+function memberName(member: string): string {
+	if (member === "serialNumber") return say("arrival.serial-number");
+	return member === "model" ? say("arrival.model") : member;
+}
