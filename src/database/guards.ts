@@ -1,4 +1,7 @@
-/** The serving role may add to sealed tables and do nothing else to them; the service does not start otherwise. */
+/**
+ * What the service asks of its database before it starts: a role that may add to sealed tables and do nothing else to
+ * them, and writes that last.
+ */
 import type { Queryable } from "./connection.ts";
 
 /** Tables that migrations guarded (`guard_sealed_table`). */
@@ -32,5 +35,18 @@ export async function refuseMightyRole(database: Queryable): Promise<void> {
 		throw new Error(
 			`the guards of ${open.map((row) => row.relname).join(", ")} are switched off: as their owner, ALTER TABLE … ENABLE ALWAYS TRIGGER sealed_rows, and sealed_table`,
 		);
+	}
+}
+
+/** @throws Error when the database may forget what it has acknowledged: a receipt is given only for what is on disk */
+export async function refuseForgetfulDatabase(database: Queryable): Promise<void> {
+	for (const [setting, wrong] of [
+		["fsync", "off"],
+		["synchronous_commit", "off"],
+	] as const) {
+		const [row] = await database.query<{ value: string }>("SELECT current_setting($1) AS value", [setting]);
+		if (row?.value === wrong) {
+			throw new Error(`the database runs with ${setting} = ${wrong} and may lose what it acknowledged: set it to on`);
+		}
 	}
 }

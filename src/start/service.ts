@@ -7,7 +7,7 @@ import { fileURLToPath } from "node:url";
 import type { FastifyInstance } from "fastify";
 import { pino } from "pino";
 import { type EmbeddedServer, startEmbeddedServer } from "../database/embedded/embedded-server.ts";
-import { refuseMightyRole } from "../database/guards.ts";
+import { refuseForgetfulDatabase, refuseMightyRole } from "../database/guards.ts";
 import { isMigrated, migrate } from "../database/migrate.ts";
 import { openPool } from "../database/pool.ts";
 import type { Deps } from "../operations/deps.ts";
@@ -45,6 +45,7 @@ export async function startService(settings: Settings): Promise<Service> {
 		const database = openPool(urls.service);
 		undo.push(() => database.close());
 		await refuseMightyRole(database);
+		await refuseForgetfulDatabase(database);
 		const exhibitFolder = join(settings.dataDir, "exhibits");
 		await mkdir(exhibitFolder, { recursive: true, mode: 0o700 });
 		const deps = makeDeps({ database, log, publicUrl: settings.publicUrl, exhibitFolder });

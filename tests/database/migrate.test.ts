@@ -4,7 +4,6 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, it } from "vitest";
 import type { Database } from "../../src/database/connection.ts";
-import { refuseMightyRole } from "../../src/database/guards.ts";
 import { isMigrated, migrate } from "../../src/database/migrate.ts";
 import { openPool } from "../../src/database/pool.ts";
 import { MIGRATIONS } from "../../src/start/service.ts";
@@ -72,30 +71,4 @@ it("stops when an applied file was changed", async () => {
 it("stops when the database is newer than the program", async () => {
 	await rm(join(folder, "0002_orders.sql"));
 	await expect(migrate(owner, folder)).rejects.toThrow("start the newer program");
-});
-
-it("the service takes its own role and refuses the owner, a superuser, and a role with a right too many", async () => {
-	await refuseMightyRole(test.database);
-	await expect(refuseMightyRole(owner)).rejects.toThrow("may change sealed_entry");
-	const superuser = openPool(test.superuserUrl, { maxConnections: 1 });
-	try {
-		await expect(refuseMightyRole(superuser)).rejects.toThrow("may change sealed_entry");
-	} finally {
-		await superuser.close();
-	}
-	for (const right of ["UPDATE", "UPDATE (sealed_at)", "DELETE", "TRUNCATE"]) {
-		await owner.query(`GRANT ${right} ON sealed_entry TO handover_service`);
-		await expect(refuseMightyRole(test.database), right).rejects.toThrow("may change sealed_entry");
-		await owner.query(`REVOKE ${right} ON sealed_entry FROM handover_service`);
-	}
-	await refuseMightyRole(test.database);
-});
-
-it("the service refuses to start while a guard is off or does not fire always", async () => {
-	for (const state of ["DISABLE TRIGGER sealed_table", "ENABLE TRIGGER sealed_rows"]) {
-		await owner.query(`ALTER TABLE sealed_entry ${state}`);
-		await expect(refuseMightyRole(test.database), state).rejects.toThrow("switched off");
-		await owner.query(`ALTER TABLE sealed_entry ENABLE ALWAYS TRIGGER ${state.split(" ").at(-1)}`);
-	}
-	await refuseMightyRole(test.database);
 });

@@ -240,8 +240,28 @@ describe("a database of the user's own", () => {
 	});
 });
 
-it.runIf(process.getuid?.() === 0)("the database does not run as root", async () => {
-	await start();
-	const user = execFileSync("stat", ["-c", "%u", `/proc/${await postmasterPid()}`], { encoding: "utf8" }).trim();
-	expect(user).not.toBe("0");
+describe("root", () => {
+	const isRoot = process.getuid?.() === 0;
+
+	it("never runs the database", async () => {
+		await start();
+		const user = execFileSync("stat", ["-c", "%u", `/proc/${await postmasterPid()}`], { encoding: "utf8" }).trim();
+		expect(user).not.toBe("0");
+	});
+
+	it("is told in one line where the database's user cannot reach the data folder", async () => {
+		const closed = await mkdtemp(join(tmpdir(), "handover-closed-"));
+		const starting = startBuiltService(join(closed, "data"));
+		try {
+			if (isRoot) {
+				await expect(starting).rejects.toThrow(
+					/^handover-risk did not start: PostgreSQL does not run as root, and user \d+ cannot reach \S+: set DATA_DIR .*$/,
+				);
+			} else {
+				await (await starting).stop();
+			}
+		} finally {
+			await rm(closed, { recursive: true, force: true });
+		}
+	});
 });

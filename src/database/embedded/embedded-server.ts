@@ -71,7 +71,8 @@ export async function startEmbeddedServer(
 }
 
 function refuseUnreachable(folder: string, user: { readonly uid: number; readonly gid: number }): void {
-	if (spawnSync("/bin/sh", ["-c", "exit 0"], { ...user, cwd: folder }).status === 0) return;
+	// By its whole path: a process may start in a folder that its new user could not have entered.
+	if (spawnSync("/bin/sh", ["-c", 'cd "$1"', "sh", folder], { ...user, cwd: "/" }).status === 0) return;
 	throw new Error(
 		`PostgreSQL does not run as root, and user ${user.uid} cannot reach ${folder}: set DATA_DIR to a folder that every user may pass through`,
 	);
