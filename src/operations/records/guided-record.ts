@@ -23,6 +23,11 @@ export interface GuidedRecord {
 	readonly exhibits: readonly ExhibitView[];
 }
 
+/** The checks of a class that can be done with eyes, a kitchen scale and software. */
+export function checksWithoutInstruments(itemClass: OrderView["item"]["class"]): readonly GuidedCheck[] {
+	return checksOf(itemClass).filter((check) => check.whoCan === "no-instruments" || check.whoCan === "software");
+}
+
 /** The record with its surroundings, for whoever may read it. */
 export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: string): Promise<GuidedRecord> {
 	const record = await readRecord(deps, caller, recordId);
@@ -35,7 +40,7 @@ export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: str
 		record,
 		order,
 		consignment: order.consignments.find((consignment) => consignment.id === record.consignmentId) ?? null,
-		checks: allChecks.filter((check) => check.whoCan === "no-instruments" || check.whoCan === "software"),
+		checks: checksWithoutInstruments(order.item.class),
 		allChecks,
 		exhibits,
 	};

@@ -1,10 +1,9 @@
 /** Did not start on this platform: what is excluded, what is left open. */
-import type { RecordContentInput } from "../../contract/records.ts";
 import { say, type TextKey } from "../../texts/say.ts";
-import { platformFinding } from "./platform.ts";
+import { type PlatformFacts, platformFinding } from "./platform.ts";
 import { powerStop } from "./progress.ts";
 
-export function PlatformNote({ content }: { readonly content: RecordContentInput }) {
+export function PlatformNote({ content }: { readonly content: PlatformFacts }) {
 	const finding = platformFinding(content);
 	if (finding === null) return null;
 	return (

@@ -2,8 +2,22 @@
  * What a board that did not start on one computer leaves open. `did not start on this platform` is a fact about both;
  * only what was tried excludes anything. Common practice.
  */
-import type { RecordContentInput } from "../../contract/records.ts";
 import type { TextKey } from "../../texts/say.ts";
+
+/** The parts of a record, drafted or sealed, that the finding rests on. */
+export interface PlatformFacts {
+	readonly state?: string | undefined;
+	readonly setUp?:
+		| {
+				readonly platforms?: number | undefined;
+				readonly controlBefore?: boolean | undefined;
+				readonly controlAfter?: boolean | undefined;
+		  }
+		| undefined;
+	readonly firstPowerOn?:
+		| { readonly stopSigns?: readonly string[] | undefined; readonly wetnessSeen?: boolean | undefined }
+		| undefined;
+}
 
 export interface PlatformFinding {
 	readonly platforms: number;
@@ -12,7 +26,7 @@ export interface PlatformFinding {
 }
 
 /** The finding; null unless the state says that it does not start. */
-export function platformFinding(content: RecordContentInput): PlatformFinding | null {
+export function platformFinding(content: PlatformFacts): PlatformFinding | null {
 	if (content.state !== "does-not-start") return null;
 	const { controlBefore, controlAfter, platforms = 1 } = content.setUp ?? {};
 	const withControl: TextKey[] = ["arrival.cause.supply", "arrival.cause.slot", "arrival.cause.screen"];

@@ -3,12 +3,9 @@ export const slip = {
 	"slip.title": "Hand-over slip",
 	"slip.lead": "For whoever receives this parcel. Read it before you open the inner pack.",
 	"slip.item": "Item",
-	"slip.class": "Kind",
-	"slip.maker-model": "Maker and model",
 	"slip.serial": "Serial number",
 	"slip.from": "From",
 	"slip.to": "To",
-	"slip.leg": "Leg {leg}",
 	"slip.tracking": "Tracking number",
 	"slip.parcel-mass": "Parcel mass, closed",
 	"slip.link-title": "Record what you find",
@@ -40,7 +37,7 @@ export const slip = {
 	"slip.fingerprint-text":
 		"SHA-256 of the exact sealed bytes, in groups of four. The receipt holds these bytes; who has them can compute this figure and see that nothing was changed.",
 	"slip.fingerprint-none": "The departure record is not sealed yet. Seal it first, then print the slip.",
-	"slip.sealed-at": "Sealed {time} (UTC), entry {index} of the log: {log}.",
+	"slip.sealed-at": "Sealed {time}, entry {index} of the log: {log}.",
 	"slip.seal-advice":
 		"Seal number on the parcel: ____________________  Write it down before dispatch; a broken seal shows opening, nothing more.",
 	"slip.print-hint": "Print on one A4 page, and lay it on top of the inner pack.",
@@ -50,27 +47,20 @@ export const slip = {
 	"slip.code-title": "The code, to be sent apart",
 	"slip.code-text":
 		"Send this six-digit code by another way than the parcel: e-mail, message or telephone. It is shown only now, and it is not printed on the slip.",
-	"slip.without-link": "Slip without a link",
 	"slip.paper-link": "Paper form",
+	"slip.back": "Back to the order",
 
 	"slip.paper-title": "What arrived: paper form",
 	"slip.paper-lead":
 		"For use with a pen, where a phone or the link cannot be used. Fill in what you can, from top to bottom: the order matters. A gap never counts against you. Send it back to the shop, or photograph it and send the photos.",
-	"slip.paper-do": "Do",
-	"slip.paper-write": "Write",
 	"slip.paper-step": "{number}. {title}",
 	"slip.paper-choose": "tick one",
 	"slip.paper-tick-all": "tick all that apply",
-	"slip.paper-date": "Date and time",
 	"slip.paper-photos": "Photos taken",
-	"slip.paper-check": "Check",
-	"slip.paper-tries": "tries ____ went well ____",
-	"slip.paper-good-bad": "as it should be ☐   not ☐",
-	"slip.paper-value": "value ________ {unit}",
-	"slip.paper-count": "how many ____ over ____ {unit}",
-	"slip.paper-not-tested": "not tested ☐ because",
+	"slip.paper-not-tested": "or not tested, because",
+	"slip.paper-wait":
+		"Without the page: was the parcel colder than the room? Leave it closed for 12 hours, and switch the board on after 14 hours at the earliest. That covers every parcel we reckoned with (our choice). Wet, inside or outside: do not switch it on at all.",
 	"slip.paper-signature": "Name, date, signature",
-	"slip.paper-statement": "In your own words",
 	"slip.paper-provenance":
 		"The shop enters this form as it stands, marked as reported, with a picture of it as exhibit.",
 } as const;

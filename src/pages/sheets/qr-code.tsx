@@ -9,10 +9,10 @@ export function QrCode({ text, label }: { readonly text: string; readonly label:
 	const { modules } = QRCode.create(text, { errorCorrectionLevel: "M" });
 	const size = modules.size + 2 * QUIET_ZONE_MODULES;
 	return (
-		<svg class="qr-code" viewBox={`0 0 ${size} ${size}`} role="img" aria-label={label} shape-rendering="crispEdges">
+		<svg class="qr" viewBox={`0 0 ${size} ${size}`} role="img" aria-label={label} shape-rendering="crispEdges">
 			<title>{label}</title>
-			<rect class="qr-code-light" width={size} height={size} />
-			<path class="qr-code-dark" d={pathOf(modules)} />
+			<rect fill="#fff" width={size} height={size} />
+			<path fill="#000" d={pathOf(modules)} />
 		</svg>
 	);
 }
