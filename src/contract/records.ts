@@ -161,9 +161,9 @@ export const recordContent = z.strictObject({
 		.optional(),
 	reported: z
 		.strictObject({
-			words: text(10_000),
-			channel: z.enum(REPORT_CHANNELS),
-			receivedAt: dateTime,
+			words: text(10_000).optional(),
+			channel: z.enum(REPORT_CHANNELS).optional(),
+			receivedAt: dateTime.optional(),
 			bySender: text(200).optional(),
 		})
 		.optional(),

@@ -156,9 +156,9 @@ export interface RecordContent {
 	/** What the other side was told, word for word; only in a record with provenance `reported-to`. */
 	readonly reported?:
 		| {
-				readonly words: string;
-				readonly channel: ReportChannel;
-				readonly receivedAt: string;
+				readonly words?: string | undefined;
+				readonly channel?: ReportChannel | undefined;
+				readonly receivedAt?: string | undefined;
 				readonly bySender?: string | undefined;
 		  }
 		| undefined;

@@ -251,9 +251,9 @@ export function recordStatement(
 		},
 		firstPowerOn,
 		reported: reported && {
-			words: committer.commit(reported.words),
+			words: text(reported.words),
 			channel: reported.channel,
-			received: claimedTime(reported.receivedAt),
+			received: reported.receivedAt === undefined ? undefined : claimedTime(reported.receivedAt),
 			bySender: text(reported.bySender),
 		},
 		statement: text(content.statement),

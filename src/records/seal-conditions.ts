@@ -39,9 +39,13 @@ export function shortcomings(
 	const { serialNumber, marks } = content.identity ?? {};
 	if (serialNumber === undefined && (marks ?? []).length === 0) add("/identity/serialNumber", "no-identity");
 
-	if (header.provenance === "reported-to" && content.reported === undefined) add("/reported", "missing");
+	if (header.provenance === "reported-to") {
+		for (const name of ["words", "channel", "receivedAt"] as const) {
+			if (content.reported?.[name] === undefined) add(`/reported/${name}`, "missing");
+		}
+	}
 	if (header.provenance !== "reported-to" && content.reported !== undefined) add("/reported", "not-a-report");
-	if (content.reported !== undefined && isAhead(content.reported.receivedAt, now)) {
+	if (content.reported?.receivedAt !== undefined && isAhead(content.reported.receivedAt, now)) {
 		add("/reported/receivedAt", "in-the-future");
 	}
 	for (const name of ["deliveredAt", "inHandAt"] as const) {

@@ -24,6 +24,7 @@ import type { Deps } from "../operations/deps.ts";
 import { validate } from "../operations/validate.ts";
 import { registerAssets } from "../pages/assets.ts";
 import { registerCustomerPages } from "../pages/customer/register-customer-pages.ts";
+import { registerShopPages } from "../pages/shop/shop-pages.ts";
 
 export interface AppOptions {
 	readonly trustProxy?: boolean;
@@ -112,6 +113,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerImports(app);
 	registerComparison(app, deps);
 	registerAssets(app);
+	registerShopPages(app, deps);
 	registerCustomerPages(app, deps);
 	app.get("/api/v1/openapi.json", { ...OPEN_TO_ALL, schema: { hide: true } }, async () => app.swagger());
 	await app.ready();

@@ -8,6 +8,7 @@ import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
 import { link } from "./english/link.ts";
+import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
 
 export const english = {
@@ -21,4 +22,5 @@ export const english = {
 	...layout,
 	...link,
 	...slip,
+	...shop,
 };

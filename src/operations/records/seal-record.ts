@@ -7,7 +7,7 @@ import type { InstrumentFacts } from "../../contract/benches.ts";
 import { instrumentsById } from "../../database/benches.ts";
 import type { Queryable } from "../../database/connection.ts";
 import { itemById, orderById } from "../../database/orders.ts";
-import { closeDraft, exhibitsOfRecord, insertOpenings, type RecordRow } from "../../database/records.ts";
+import { closeDraft, exhibitsOfRecord, insertOpenings, type RecordRow, recordById } from "../../database/records.ts";
 import { invalid } from "../../faults.ts";
 import { canonicalBytes } from "../../records/canonical.ts";
 import { makeCommitter } from "../../records/commitment.ts";
@@ -62,7 +62,9 @@ export async function sealRecord(deps: Deps, caller: Caller, recordId: string, v
 }
 
 /** What a draft still lacks before it may be sealed, for the page to say while it is being filled in. */
-export async function sealingShortcomings(deps: Deps, record: RecordRow): Promise<Shortcoming[]> {
+export async function sealingShortcomingsOf(deps: Deps, recordId: string): Promise<Shortcoming[]> {
+	const record = await recordById(deps.database, recordId);
+	if (record === null || record.state !== "draft") return [];
 	const content = record.content as RecordContent;
 	const header = await headerOf(deps.database, record);
 	const resolved = await resolve(deps.database, record, content);

@@ -2,6 +2,8 @@
 import type { Form } from "./field.ts";
 
 export interface SentFile {
+	/** Name of the control that it was chosen in. */
+	readonly field: string;
 	readonly fileName: string;
 	/** Cut one byte past the limit where it was larger; the act that takes it then refuses it. */
 	readonly bytes: Buffer;
@@ -30,7 +32,7 @@ export async function readBody(body: unknown): Promise<SentForm> {
 			else if (isFile(part)) {
 				const bytes = (await part.toBuffer?.()) ?? Buffer.alloc(0);
 				if (bytes.length === 0 && (part.filename ?? "") === "") continue;
-				files.push({ fileName: plainName(part.filename ?? ""), bytes });
+				files.push({ field: name, fileName: plainName(part.filename ?? ""), bytes });
 			} else if (typeof (part as Part | null)?.value === "string") form.set(name, String((part as Part).value));
 		}
 	}

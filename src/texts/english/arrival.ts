@@ -365,5 +365,6 @@ export const arrival = {
 	"arrival.bad.exposure": "Say over how long you counted.",
 	"arrival.bad.both": "Give a result or a reason for not testing, not both.",
 	"arrival.bad.identity": "Enter the serial number, or at least one mark.",
+	"arrival.bad.own-check": "The own check is not complete. Give its result in the form that its kind asks for.",
 	"arrival.bad.other": "This cannot be kept as it is ({code}).",
 } as const;

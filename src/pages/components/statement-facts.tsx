@@ -1,0 +1,91 @@
+/** What a sealed record says, opened: for its receipt page. Text that was erased says so. */
+import type { CheckDefinition } from "../../catalogue/checks/check.ts";
+import type { ExhibitView } from "../../contract/exhibits.ts";
+import type { OpenedStatement, StatementReading } from "../../records/record-statement.ts";
+import { say, type TextKey } from "../../texts/say.ts";
+import { checkName } from "../customer/check-control.tsx";
+import { viewWords } from "../customer/photos.tsx";
+import { readingWords } from "../customer/reading-words.ts";
+
+export function StatementFacts({
+	statement,
+	checks,
+	exhibits,
+}: {
+	readonly statement: OpenedStatement;
+	readonly checks: readonly CheckDefinition[];
+	readonly exhibits: readonly ExhibitView[];
+}) {
+	const text = (value: string | null | undefined) => (value === null ? say("record.erased") : value);
+	const facts: [string, string | null | undefined][] = [
+		[say("arrival.serial-number"), statement.identity.serialNumber],
+		[say("arrival.maker"), statement.identity.maker],
+		[say("arrival.model"), statement.identity.model],
+		[say("record.uuid"), statement.identity.uuid],
+		[say("record.firmware"), statement.identity.firmware],
+		[say("arrival.host"), statement.setUp.host],
+		[say("arrival.supply"), statement.setUp.supply],
+		[say("record.load"), statement.setUp.load],
+		[say("record.reported-words"), statement.reported?.words],
+		[say("record.statement"), statement.statement],
+		[say("arrival.recorded-by"), statement.recordedBy],
+	];
+	return (
+		<>
+			<h2>{say(`record.state.${statement.state}` as TextKey)}</h2>
+			<dl class="facts">
+				{facts
+					.filter(([, value]) => value !== undefined)
+					.map(([name, value]) => (
+						<>
+							<dt key={name}>{name}</dt>
+							<dd>{text(value)}</dd>
+						</>
+					))}
+			</dl>
+			<h2>{say("record.checks")}</h2>
+			<table>
+				<thead>
+					<tr>
+						<th scope="col">{say("record.check")}</th>
+						<th scope="col">{say("record.result")}</th>
+						<th scope="col">{say("record.how")}</th>
+					</tr>
+				</thead>
+				<tbody>
+					{statement.readings.map((reading) => (
+						<tr key={`${reading.check} ${reading.condition}`}>
+							<td>{nameOf(reading, checks)}</td>
+							<td>{readingWords(reading)}</td>
+							<td>{say(`record.provenance.${reading.provenance}` as TextKey)}</td>
+						</tr>
+					))}
+				</tbody>
+			</table>
+			{statement.exhibits.length > 0 && (
+				<>
+					<h2>{say("record.exhibits")}</h2>
+					<ul class="thumbs">
+						{statement.exhibits.map((exhibit) => (
+							<li key={`${exhibit.sha256} ${exhibit.view}`}>
+								<a href={`/api/v1/exhibits/${exhibit.sha256}`}>
+									{/^image\/(jpeg|png|webp)$/.test(exhibit.mediaType) ? (
+										<img src={`/api/v1/exhibits/${exhibit.sha256}`} alt={viewWords(exhibit.view)} />
+									) : (
+										(text(exhibit.fileName) ?? exhibits.find((file) => file.sha256 === exhibit.sha256)?.fileName)
+									)}
+								</a>
+								<span class="thumb-title">{viewWords(exhibit.view)}</span>
+							</li>
+						))}
+					</ul>
+				</>
+			)}
+		</>
+	);
+}
+
+function nameOf(reading: StatementReading<string | null>, checks: readonly CheckDefinition[]): string {
+	const check = checks.find((candidate) => candidate.id === reading.check);
+	return reading.definition?.name ?? (check === undefined ? reading.check : checkName(check));
+}

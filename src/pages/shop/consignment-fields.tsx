@@ -1,0 +1,119 @@
+/** The facts of a leg as form fields, both ways. */
+import { DELIVERY_MANNERS } from "../../catalogue/codes.ts";
+import type { ConsignmentView } from "../../contract/orders.ts";
+import { say, type TextKey } from "../../texts/say.ts";
+import { type FieldErrors, type FormValues, SelectField, TextField } from "../components/form.tsx";
+import { readNumber } from "../customer/read-number.ts";
+import { offsetOf } from "../customer/shown-time.ts";
+import { filledIn } from "./form-errors.ts";
+
+const TIMES = ["dispatchedAt", "deliveredAt", "inHandAt"] as const;
+const MODES = ["road", "air", "sea", "rail", "mixed", "carried-by-hand"];
+
+/** Fields of a leg as they stand. Times are shown with the offset in which they were given. */
+export function consignmentForm(leg: ConsignmentView): FormValues {
+	const { facts } = leg;
+	const values: Record<string, string | undefined> = {
+		carrier: facts.carrier,
+		service: facts.service,
+		mode: facts.mode,
+		bookedBy: facts.bookedBy,
+		trackingNumber: facts.trackingNumber,
+		manner: facts.manner,
+		parcelMassKg: facts.parcelMassKg?.toString(),
+		"declaredValue.amount": facts.declaredValue?.amount.toString(),
+		"declaredValue.currency": facts.declaredValue?.currency,
+		"insuredValue.amount": facts.insuredValue?.amount.toString(),
+	};
+	for (const name of TIMES) {
+		const time = facts[name];
+		if (time !== undefined) {
+			values[name] = time.slice(0, 16);
+			values.offset = /[+-]\d\d:\d\d$/.exec(time)?.[0] ?? "+00:00";
+		}
+	}
+	return values;
+}
+
+/** The form as the request's shape; what cannot be read stays as typed, so that the shape names it. */
+export function factsOf(form: Readonly<Record<string, string>>): unknown {
+	const filled = filledIn(form);
+	const number = (name: string) => {
+		const typed = filled[name];
+		return typed === undefined ? undefined : (readNumber(typed)?.value ?? typed);
+	};
+	const currency = filled["declaredValue.currency"]?.toUpperCase() ?? "EUR";
+	const money = (name: string) => (number(name) === undefined ? undefined : { amount: number(name), currency });
+	const time = (name: string) =>
+		filled[name] === undefined ? undefined : `${filled[name]}:00${filled.offset ?? "+00:00"}`;
+	const facts = {
+		carrier: filled.carrier,
+		service: filled.service,
+		mode: filled.mode,
+		bookedBy: filled.bookedBy,
+		trackingNumber: filled.trackingNumber,
+		manner: filled.manner,
+		parcelMassKg: number("parcelMassKg"),
+		declaredValue: money("declaredValue.amount"),
+		insuredValue: money("insuredValue.amount"),
+		...Object.fromEntries(TIMES.map((name) => [name, time(name)])),
+	};
+	return Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined));
+}
+
+const OFFSETS = [-8, -7, -6, -5, -4, -3, 0, 1, 2, 3, 4, 5.5, 8, 9, 10].map((hours) => offsetOf(hours * 60));
+
+export function ConsignmentFields(field: { readonly values: FormValues; readonly errors: FieldErrors }) {
+	const choices = (key: string, codes: readonly string[]) =>
+		codes.map((code) => ({ value: code, label: say(`${key}.${code}` as TextKey) }));
+	return (
+		<>
+			<div class="row">
+				<TextField {...field} name="carrier" label={say("shop.carrier")} />
+				<TextField {...field} name="service" label={say("shop.service")} />
+			</div>
+			<div class="row">
+				<SelectField {...field} name="mode" label={say("shop.mode")} choices={choices("shop.mode-kind", MODES)} />
+				<SelectField
+					{...field}
+					name="bookedBy"
+					label={say("shop.booked-by")}
+					choices={choices("shop.booked", ["consignor", "consignee"])}
+				/>
+			</div>
+			<TextField {...field} name="trackingNumber" label={say("shop.tracking")} />
+			<div class="row">
+				<TextField {...field} name="declaredValue.amount" label={say("shop.declared-value")} inputMode="decimal" />
+				<TextField {...field} name="insuredValue.amount" label={say("shop.insured-value")} inputMode="decimal" />
+				<TextField {...field} name="declaredValue.currency" label={say("shop.currency")} width="short" />
+			</div>
+			<TextField
+				{...field}
+				name="parcelMassKg"
+				label={say("shop.parcel-mass")}
+				unit="kg"
+				inputMode="decimal"
+				width="short"
+			/>
+			<div class="row">
+				{TIMES.map((name) => (
+					<TextField key={name} {...field} name={name} label={say(`shop.${name}` as TextKey)} type="datetime-local" />
+				))}
+			</div>
+			<SelectField
+				{...field}
+				name="offset"
+				label={say("shop.offset")}
+				hint={say("shop.offset-hint")}
+				choices={OFFSETS.map((value) => ({ value, label: `UTC${value}` }))}
+			/>
+			<SelectField
+				{...field}
+				name="manner"
+				label={say("shop.manner")}
+				empty={say("shop.not-known")}
+				choices={choices("arrival.manner", DELIVERY_MANNERS)}
+			/>
+		</>
+	);
+}

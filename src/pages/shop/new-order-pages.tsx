@@ -1,0 +1,231 @@
+/** Taking an order in. */
+import type { FastifyInstance, FastifyRequest } from "fastify";
+import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
+import { ITEM_CLASSES } from "../../catalogue/codes.ts";
+import { orderInput } from "../../contract/orders.ts";
+import type { Deps } from "../../operations/deps.ts";
+import { createOrder } from "../../operations/orders/create-order.ts";
+import { validate } from "../../operations/validate.ts";
+import { say } from "../../texts/say.ts";
+import {
+	ErrorSummary,
+	type FieldErrors,
+	Form,
+	type FormValues,
+	SelectField,
+	Submit,
+	TextArea,
+	TextField,
+} from "../components/form.tsx";
+import { readBody } from "../customer/read-body.ts";
+import { readNumber } from "../customer/read-number.ts";
+import { sendPage } from "../render.ts";
+import { errorsOfFault, filledIn } from "./form-errors.ts";
+import { ShopLayout } from "./shop-layout.tsx";
+
+export function registerNewOrder(app: FastifyInstance, deps: Deps): void {
+	const shop = { ...openTo("account"), schema: { hide: true } };
+	app.get("/orders/new", shop, async (request, reply) =>
+		sendPage(
+			reply,
+			<NewOrder request={request} values={{ "repairer.kind": "business", "owner.kind": "consumer" }} errors={{}} />,
+		),
+	);
+	app.post("/orders/new", shop, async (request, reply) => {
+		const { form } = await readBody(request.body);
+		try {
+			const order = await createOrder(deps, callerOf(request), validate(orderInput, orderOf(form)), null);
+			return reply.redirect(`/orders/${order.id}`, 303);
+		} catch (error) {
+			return sendPage(reply, <NewOrder request={request} values={form} errors={errorsOfFault(error)} />, 400);
+		}
+	});
+}
+
+/** The form's fields as the request's shape; a number that cannot be read stays text, so that the shape names it. */
+function orderOf(form: Readonly<Record<string, string>>): unknown {
+	const filled = filledIn(form);
+	const number = (name: string) => {
+		const typed = filled[name];
+		return typed === undefined ? undefined : (readNumber(typed)?.value ?? typed);
+	};
+	const party = (side: "repairer" | "owner") =>
+		only({
+			kind: filled[`${side}.kind`],
+			name: filled[`${side}.name`],
+			country: filled[`${side}.country`]?.toUpperCase(),
+			email: filled[`${side}.email`],
+			address: filled[`${side}.address`],
+		});
+	const millimetres = (name: string) => {
+		const value = number(name);
+		return typeof value === "number" ? value / 1000 : value;
+	};
+	const amount = number("item.value");
+	const months = number("terms.warranty.months");
+	return {
+		contractKind: filled.contractKind,
+		repairer: party("repairer"),
+		owner: party("owner"),
+		item: only({
+			class: filled["item.class"],
+			maker: filled["item.maker"],
+			model: filled["item.model"],
+			serialNumber: filled["item.serialNumber"],
+			massKg: number("item.massKg"),
+			lengthM: millimetres("item.lengthM"),
+			widthM: millimetres("item.widthM"),
+			heightM: millimetres("item.heightM"),
+			value:
+				amount === undefined ? undefined : { amount, currency: filled["item.value.currency"]?.toUpperCase() ?? "EUR" },
+			cell: filled["item.cell"],
+		}),
+		terms: only({
+			reportedFault: filled["terms.reportedFault"],
+			agreedWork: filled["terms.agreedWork"],
+			warranty: months === undefined ? undefined : { months, covers: filled["terms.warranty.covers"] ?? "" },
+			carrierContract: {
+				toRepairer: filled["terms.carrierContract.toRepairer"],
+				toOwner: filled["terms.carrierContract.toOwner"],
+			},
+		}),
+	};
+}
+
+function only(members: Readonly<Record<string, unknown>>): Record<string, unknown> {
+	return Object.fromEntries(Object.entries(members).filter(([, value]) => value !== undefined));
+}
+
+function NewOrder({
+	request,
+	values,
+	errors,
+}: {
+	readonly request: FastifyRequest;
+	readonly values: FormValues;
+	readonly errors: FieldErrors;
+}) {
+	const field = { values, errors };
+	const choices = (key: string, codes: readonly string[]) =>
+		codes.map((code) => ({ value: code, label: say(`${key}.${code}` as never) }));
+	const sides = choices("shop.side", ["owner", "repairer"]);
+	return (
+		<ShopLayout request={request} title={say("shop.new-order")} crumbs={[{ href: "/", label: say("shop.orders") }]}>
+			<ErrorSummary errors={errors} />
+			<Form action="/orders/new" formToken={formTokenFor(request)}>
+				<SelectField
+					{...field}
+					name="contractKind"
+					label={say("shop.contract-kind")}
+					choices={choices("shop.contract", ["repair", "exchange", "warranty-return"])}
+				/>
+				<h2>{say("shop.item")}</h2>
+				<SelectField
+					{...field}
+					name="item.class"
+					label={say("shop.item-class")}
+					choices={choices("shop.class", ITEM_CLASSES)}
+				/>
+				<div class="row">
+					<TextField {...field} name="item.maker" label={say("shop.maker")} />
+					<TextField {...field} name="item.model" label={say("shop.model")} />
+				</div>
+				<TextField {...field} name="item.serialNumber" label={say("shop.serial-number")} />
+				<div class="row">
+					<TextField {...field} name="item.massKg" label={say("shop.mass")} unit="kg" inputMode="decimal" />
+					<TextField {...field} name="item.lengthM" label={say("shop.length")} unit="mm" inputMode="decimal" />
+					<TextField {...field} name="item.widthM" label={say("shop.width")} unit="mm" inputMode="decimal" />
+					<TextField {...field} name="item.heightM" label={say("shop.height")} unit="mm" inputMode="decimal" />
+				</div>
+				<div class="row">
+					<TextField {...field} name="item.value" label={say("shop.value")} inputMode="decimal" />
+					<TextField
+						{...field}
+						name="item.value.currency"
+						label={say("shop.currency")}
+						hint={say("shop.currency-hint")}
+						width="short"
+					/>
+				</div>
+				<SelectField
+					{...field}
+					name="item.cell"
+					label={say("shop.cell")}
+					empty={say("shop.not-known")}
+					choices={choices("shop.cell-kind", ["none", "coin", "lithium-ion", "supercapacitor"])}
+				/>
+				<PartyFields side="owner" {...field} />
+				<PartyFields side="repairer" {...field} />
+				<h2>{say("shop.terms")}</h2>
+				<TextArea
+					{...field}
+					name="terms.reportedFault"
+					label={say("shop.reported-fault")}
+					hint={say("shop.reported-fault-hint")}
+				/>
+				<TextArea {...field} name="terms.agreedWork" label={say("shop.agreed-work")} />
+				<div class="row">
+					<TextField
+						{...field}
+						name="terms.warranty.months"
+						label={say("shop.warranty-months")}
+						inputMode="numeric"
+						width="short"
+					/>
+					<TextField {...field} name="terms.warranty.covers" label={say("shop.warranty-covers")} />
+				</div>
+				<div class="row">
+					<SelectField
+						{...field}
+						name="terms.carrierContract.toRepairer"
+						label={say("shop.carrier-in")}
+						choices={sides}
+					/>
+					<SelectField
+						{...field}
+						name="terms.carrierContract.toOwner"
+						label={say("shop.carrier-out")}
+						choices={[...sides].reverse()}
+					/>
+				</div>
+				<Submit label={say("shop.take-in")} />
+			</Form>
+		</ShopLayout>
+	);
+}
+
+function PartyFields({
+	side,
+	...field
+}: {
+	readonly side: "owner" | "repairer";
+	readonly values: FormValues;
+	readonly errors: FieldErrors;
+}) {
+	const label = (name: string) => say(`shop.party.${name}` as never);
+	return (
+		<>
+			<h2>{say(`shop.${side}` as never)}</h2>
+			<TextField {...field} name={`${side}.name`} label={label("name")} />
+			<div class="row">
+				<SelectField
+					{...field}
+					name={`${side}.kind`}
+					label={label("kind")}
+					choices={["consumer", "business"].map((value) => ({ value, label: label(value) }))}
+				/>
+				<TextField
+					{...field}
+					name={`${side}.country`}
+					label={label("country")}
+					hint={label("country-hint")}
+					width="short"
+				/>
+			</div>
+			<div class="row">
+				<TextField {...field} name={`${side}.email`} label={label("email")} type="email" />
+				<TextField {...field} name={`${side}.address`} label={label("address")} />
+			</div>
+		</>
+	);
+}

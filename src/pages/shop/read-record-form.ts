@@ -1,0 +1,78 @@
+/** The record's page as the content of a draft: the fields, every check with its instrument, and the shop's own checks. */
+import type { CheckDefinition } from "../../catalogue/checks/check.ts";
+import type { RecordContentInput } from "../../contract/records.ts";
+import { controlName, fillChecks, readChecks } from "../customer/checks-form.ts";
+import type { Field, Form, Problem } from "../customer/field.ts";
+import { fillForm } from "../customer/fill-form.ts";
+import { type ReadForm, readForm } from "../customer/read-form.ts";
+import { fillOwnChecks, readOwnChecks } from "./own-checks-form.ts";
+
+/** Names of controls outside the fields. */
+export const BENCH = "setUp.benchId";
+
+/** Checks that a person reads off an instrument. */
+export function usesInstrument(check: CheckDefinition): boolean {
+	return check.whoCan === "meter" || check.id === "mass";
+}
+
+/** Values of all controls. */
+export function fillRecordForm(
+	fields: readonly Field[],
+	checks: readonly CheckDefinition[],
+	content: RecordContentInput,
+): Form {
+	const form: Record<string, string> = {
+		...fillForm(fields, content),
+		...fillChecks(checks, content),
+		...fillOwnChecks(content),
+	};
+	if (content.setUp?.benchId !== undefined) form[BENCH] = content.setUp.benchId;
+	for (const reading of content.readings ?? []) {
+		if (reading.instrumentId !== undefined)
+			form[controlName({ id: reading.check }, "instrument")] = reading.instrumentId;
+		if (reading.leadsNulled === true) form[controlName({ id: reading.check }, "leadsNulled")] = "yes";
+	}
+	return form;
+}
+
+/** The content as the form says; what cannot be read stays out and is named. */
+export function readRecordForm(
+	fields: readonly Field[],
+	checks: readonly CheckDefinition[],
+	form: Form,
+	before: RecordContentInput,
+): ReadForm {
+	const read = readForm(fields, form, before);
+	const checked = readChecks(checks, form, read.content);
+	const own = readOwnChecks(form, withInstruments(checks, form, checked.content));
+	const problems: Problem[] = [...read.problems, ...checked.problems, ...own.problems];
+	return { content: withBench(form, own.content), problems };
+}
+
+function withInstruments(
+	checks: readonly CheckDefinition[],
+	form: Form,
+	content: RecordContentInput,
+): RecordContentInput {
+	if (content.readings === undefined) return content;
+	const readings = content.readings.map((reading) => {
+		const check = checks.find((candidate) => candidate.id === reading.check);
+		if (check === undefined || !usesInstrument(check) || reading.values === undefined) return reading;
+		const { instrumentId: _, leadsNulled: __, ...bare } = reading;
+		const instrumentId = form[controlName(check, "instrument")] ?? "";
+		return {
+			...bare,
+			...(instrumentId === "" ? {} : { instrumentId }),
+			...(form[controlName(check, "leadsNulled")] === "yes" ? { leadsNulled: true } : {}),
+		};
+	});
+	return { ...content, readings };
+}
+
+function withBench(form: Form, content: RecordContentInput): RecordContentInput {
+	const { benchId: _, ...setUp } = content.setUp ?? {};
+	const benchId = form[BENCH] ?? "";
+	const next = benchId === "" ? setUp : { ...setUp, benchId };
+	const { setUp: __, ...others } = content;
+	return Object.keys(next).length === 0 ? others : { ...others, setUp: next };
+}

@@ -1,0 +1,186 @@
+/** `/records/{id}`: the shop fills a record in, on one page; every press of a button saves. */
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { callerOf, openTo } from "../../access/callers.ts";
+import { EXHIBIT_VIEWS } from "../../catalogue/codes.ts";
+import type { BenchView, InstrumentView } from "../../contract/benches.ts";
+import type { RecordContentInput } from "../../contract/records.ts";
+import { Fault, fault } from "../../faults.ts";
+import { makeLink } from "../../operations/access/links.ts";
+import { readBenches, readInstruments } from "../../operations/benches/benches.ts";
+import type { Deps } from "../../operations/deps.ts";
+import { bringExhibit } from "../../operations/exhibits/exhibits.ts";
+import { type GuidedRecord, readGuidedRecord } from "../../operations/records/guided-record.ts";
+import { importIntoDraft } from "../../operations/records/import-into-draft.ts";
+import { discardDraft, saveDraft } from "../../operations/records/save-draft.ts";
+import { badMemberWords, faultWords } from "../../texts/fault-words.ts";
+import { say, type TextKey } from "../../texts/say.ts";
+import type { FieldErrors, FormValues } from "../components/form.tsx";
+import type { Form } from "../customer/field.ts";
+import { errorsOf } from "../customer/field-control.tsx";
+import { readBody, type SentFile } from "../customer/read-body.ts";
+import { sendPage } from "../render.ts";
+import { NewLinkPage } from "./order-pages.tsx";
+import { fillRecordForm, readRecordForm } from "./read-record-form.ts";
+import { RecordEditor } from "./record-editor.tsx";
+import { fieldsOf } from "./record-fields.ts";
+
+const SHOP = { ...openTo("account"), schema: { hide: true } };
+
+interface Shown {
+	readonly typed?: FormValues;
+	readonly errors?: FieldErrors;
+	readonly notes?: readonly string[];
+	readonly status?: number;
+}
+
+export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
+	app.get("/records/:id", SHOP, async (request, reply) => {
+		const guided = await guidedOf(request);
+		if (guided.record.state !== "draft") return reply.redirect(`/records/${guided.record.id}/receipt`, 303);
+		return send(request, reply, guided, {});
+	});
+
+	app.post("/records/:id", SHOP, async (request, reply) => {
+		const guided = await guidedOf(request);
+		const { record } = guided;
+		if (record.content === null) return reply.redirect(`/records/${record.id}/receipt`, 303);
+		const { form, files } = await readBody(request.body);
+		if (form.act === "discard") {
+			await discardDraft(deps, callerOf(request), record.id, record.version);
+			return reply.redirect(`/orders/${record.orderId}`, 303);
+		}
+		if (Number(form.version) !== record.version) {
+			return send(request, reply, guided, { typed: form, errors: { form: faultWords("version-stale") }, status: 412 });
+		}
+		const read = readRecordForm(fieldsOf(record), guided.allChecks, form, record.content);
+		const problems: Record<string, string | undefined> = { ...errorsOf(read.problems) };
+		const content = await withPhotos(request, guided, read.content, form, files, problems);
+		await saveDraft(deps, callerOf(request), record.id, record.version, content);
+		const notes = await takeFile(request, record.id, form, files, problems);
+		const failed = Object.keys(problems).length > 0;
+		if (failed || notes.length > 0) {
+			const typed = read.problems.length > 0 ? { typed: form } : {};
+			return send(request, reply, await guidedOf(request), {
+				...typed,
+				errors: problems,
+				notes,
+				status: failed ? 400 : 200,
+			});
+		}
+		return reply.redirect(form.act === "seal" ? `/records/${record.id}/seal` : `/records/${record.id}`, 303);
+	});
+
+	app.get("/records/:id/link", SHOP, async (request, reply) => {
+		const { record } = await guidedOf(request);
+		if (record.state !== "draft") throw fault("already-sealed");
+		const link = await makeLink(deps, callerOf(request), {
+			scope: "record",
+			orderId: record.orderId,
+			recordId: record.id,
+		});
+		return sendPage(reply, <NewLinkPage request={request} link={link} />);
+	});
+
+	const guidedOf = (request: FastifyRequest) =>
+		readGuidedRecord(deps, callerOf(request), (request.params as { id: string }).id);
+
+	/** Photos chosen in the guided controls; one that is refused stops no other. */
+	async function withPhotos(
+		request: FastifyRequest,
+		guided: GuidedRecord,
+		content: RecordContentInput,
+		form: Form,
+		files: readonly SentFile[],
+		problems: Record<string, string | undefined>,
+	): Promise<RecordContentInput> {
+		const removed = form["photos.remove"];
+		let exhibits = (content.exhibits ?? []).filter((exhibit) => `${exhibit.sha256} ${exhibit.view}` !== removed);
+		for (const file of files) {
+			const view = EXHIBIT_VIEWS.find((candidate) => file.field === `photo.${candidate}`);
+			if (view === undefined) continue;
+			try {
+				if (file.bytes === null) throw fault("too-large");
+				const { sha256 } = await bringExhibit(deps, callerOf(request), guided.record.id, {
+					fileName: file.fileName,
+					bytes: file.bytes,
+				});
+				exhibits = [...exhibits.filter((other) => other.sha256 !== sha256 || other.view !== view), { sha256, view }];
+			} catch (error) {
+				if (!(error instanceof Fault) || error.status >= 500) throw error;
+				problems[file.field] = wordsOf(error);
+			}
+		}
+		const { exhibits: _, ...others } = content;
+		return exhibits.length === 0 ? others : { ...others, exhibits };
+	}
+
+	/** A diagnostic output, as a file or pasted; says what was understood and what was not. */
+	async function takeFile(
+		request: FastifyRequest,
+		recordId: string,
+		form: Form,
+		files: readonly SentFile[],
+		problems: Record<string, string | undefined>,
+	): Promise<string[]> {
+		const pasted = (form["file.paste"] ?? "").trim();
+		const file = files.find((candidate) => candidate.field === "file.upload");
+		const bytes = file?.bytes ?? (pasted === "" ? null : Buffer.from(`${form["file.paste"]}\n`));
+		if (bytes === null) {
+			if (file !== undefined) problems["file.upload"] = faultWords("too-large");
+			return [];
+		}
+		const { record } = await guidedOf(request);
+		const load = form["file.load"] === "load" || form["file.load"] === "idle" ? form["file.load"] : undefined;
+		try {
+			const named = { fileName: file?.fileName ?? "pasted.txt", bytes };
+			const imported = await importIntoDraft(deps, callerOf(request), recordId, record.version, named, load);
+			return [
+				say("record.import-taken", { format: imported.preview.format, count: imported.taken.length }),
+				...imported.preview.warnings.map((warning) => warning.message),
+				...imported.identityDiffers.map((member) =>
+					say("record.import-identity", { member: say(`record.member.${member}` as TextKey) }),
+				),
+			];
+		} catch (error) {
+			if (!(error instanceof Fault) || error.status >= 500) throw error;
+			problems["file.upload"] = wordsOf(error);
+			return [];
+		}
+	}
+
+	async function send(
+		request: FastifyRequest,
+		reply: FastifyReply,
+		guided: GuidedRecord,
+		shown: Shown,
+	): Promise<FastifyReply> {
+		const caller = callerOf(request);
+		const [instruments, benches]: [InstrumentView[], BenchView[]] = await Promise.all([
+			readInstruments(deps, caller),
+			readBenches(deps, caller),
+		]);
+		const content = guided.record.content ?? {};
+		const kept = fillRecordForm(fieldsOf(guided.record), guided.allChecks, content);
+		return sendPage(
+			reply,
+			<RecordEditor
+				request={request}
+				guided={guided}
+				instruments={instruments}
+				benches={benches}
+				values={shown.typed ?? kept}
+				errors={shown.errors ?? {}}
+				notes={shown.notes ?? []}
+				now={deps.now()}
+			/>,
+			shown.status ?? 200,
+		);
+	}
+}
+
+function wordsOf(found: Fault): string {
+	const [member] = found.members;
+	if (member === undefined) return faultWords(found.code, found.facts);
+	const { message, mend } = badMemberWords(member.code, member.facts);
+	return `${message} ${mend}`;
+}

@@ -1,0 +1,35 @@
+/** The layout of the shop's pages: with the way to benches and out. */
+import type { FastifyRequest } from "fastify";
+import type { ComponentChildren } from "preact";
+import { formTokenFor } from "../../access/callers.ts";
+import { say } from "../../texts/say.ts";
+import { type Crumb, Layout } from "../layout.tsx";
+
+export function ShopLayout(props: {
+	readonly request: FastifyRequest;
+	readonly title: string;
+	readonly crumbs?: readonly Crumb[];
+	readonly spine?: ComponentChildren;
+	readonly children: ComponentChildren;
+}) {
+	return (
+		<Layout
+			title={props.title}
+			crumbs={props.crumbs ?? []}
+			{...(props.spine === undefined ? {} : { spine: props.spine })}
+			actions={
+				<nav class="actions" aria-label={say("shop.nav")}>
+					<a href="/benches">{say("shop.benches")}</a>
+					<form method="post" action="/sign-out">
+						<input type="hidden" name="formToken" value={formTokenFor(props.request)} />
+						<button type="submit" class="plain">
+							{say("shop.sign-out")}
+						</button>
+					</form>
+				</nav>
+			}
+		>
+			{props.children}
+		</Layout>
+	);
+}

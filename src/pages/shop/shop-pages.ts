@@ -1,0 +1,27 @@
+/** The pages of the shop: everything behind its sign-in, and the sign-in itself. */
+import type { FastifyInstance } from "fastify";
+import type { Deps } from "../../operations/deps.ts";
+import { sendClosed } from "../customer/entry-routes.tsx";
+import { registerBenchPages } from "./bench-pages.tsx";
+import { registerHome } from "./home-pages.tsx";
+import { registerNewOrder } from "./new-order-pages.tsx";
+import { registerOrderPages } from "./order-pages.tsx";
+import { registerRecordEditor } from "./record-editor-pages.tsx";
+import { registerSeal } from "./seal-pages.tsx";
+import { registerSignIn } from "./sign-in-pages.tsx";
+
+export function registerShopPages(app: FastifyInstance, deps: Deps): void {
+	app.register(async (pages) => {
+		pages.setErrorHandler((error: Error & { code?: string }, request, reply) => {
+			if (error.code === "not-signed-in" && request.method === "GET") return reply.redirect("/sign-in", 303);
+			return sendClosed(error, request, reply);
+		});
+		registerSignIn(pages, deps);
+		registerHome(pages, deps);
+		registerNewOrder(pages, deps);
+		registerOrderPages(pages, deps);
+		registerRecordEditor(pages, deps);
+		registerSeal(pages, deps);
+		registerBenchPages(pages, deps);
+	});
+}
