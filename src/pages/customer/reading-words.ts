@@ -19,8 +19,8 @@ export interface ToldReading {
 	readonly notTested?: { readonly reason: string } | undefined;
 }
 
-/** What was read, with the digits as they were typed. */
-export function readingWords(reading: ToldReading): string {
+/** What was read, with the digits as they were typed. A `visual` check was looked at once: found well, or not. */
+export function readingWords(reading: ToldReading, kind?: string): string {
 	if (reading.notTested !== undefined) {
 		const key = `arrival.not-tested.${reading.notTested.reason}`;
 		return say("arrival.reading.not-tested", { why: isTextKey(key) ? say(key) : reading.notTested.reason });
@@ -31,6 +31,7 @@ export function readingWords(reading: ToldReading): string {
 		return say("arrival.reading.count", { count: writeNumber(reading.count), over });
 	}
 	const { trials = 0, successes = 0 } = reading;
+	if (kind === "visual") return say(successes === trials ? "arrival.check.good" : "arrival.check.bad");
 	return say("arrival.reading.tries", { trials: writeNumber(trials), successes: writeNumber(successes) });
 }
 

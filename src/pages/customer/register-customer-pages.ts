@@ -1,6 +1,7 @@
 /** The pages of the customer's side, and those that both sides read. What goes wrong on them is told as a page. */
 import type { FastifyInstance } from "fastify";
 import type { Deps } from "../../operations/deps.ts";
+import { registerComparison } from "../comparison/comparison-routes.tsx";
 import { registerSheets } from "../sheets/sheet-routes.tsx";
 import { registerLinkEntry, sendClosed } from "./entry-routes.tsx";
 import { registerGuidedRecord } from "./guided-routes.tsx";
@@ -10,6 +11,7 @@ export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
 		pages.setErrorHandler(sendClosed);
 		registerLinkEntry(pages, deps);
 		registerGuidedRecord(pages, deps);
+		registerComparison(pages, deps);
 		registerSheets(pages, deps);
 	});
 }

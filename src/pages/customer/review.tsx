@@ -96,7 +96,9 @@ function Part({ step, guided }: { readonly step: Step; readonly guided: GuidedRe
 				{own.map((check) => {
 					const reading = readingOf(check, content);
 					const told =
-						reading === undefined ? null : [readingWords(reading), reading.remark].filter(Boolean).join(". ");
+						reading === undefined
+							? null
+							: [readingWords(reading, check.kind), reading.remark].filter(Boolean).join(". ");
 					return <Fact key={check.id} term={checkName(check)} told={told} />;
 				})}
 			</dl>

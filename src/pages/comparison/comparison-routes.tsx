@@ -1,0 +1,50 @@
+/** `/orders/{id}/consignments/{id}/comparison`, for the shop and for every link of the order. */
+import type { FastifyInstance } from "fastify";
+import { callerOf, openTo } from "../../access/callers.ts";
+import { fault } from "../../faults.ts";
+import { compareConsignment } from "../../operations/comparison/compare-consignment.ts";
+import type { Deps } from "../../operations/deps.ts";
+import { readOrder } from "../../operations/orders/read-orders.ts";
+import { say } from "../../texts/say.ts";
+import { Layout } from "../layout.tsx";
+import { sendPage } from "../render.ts";
+import { ComparisonPage } from "./comparison-page.tsx";
+
+export function registerComparison(app: FastifyInstance, deps: Deps): void {
+	const routes = { ...openTo("account", "link:record", "link:settle", "link:reader"), schema: { hide: true } };
+	const path = (orderId: string, consignmentId: string) =>
+		`/orders/${orderId}/consignments/${consignmentId}/comparison`;
+
+	app.get("/orders/:id/consignments/:consignment/comparison", routes, async (request, reply) => {
+		const { id, consignment } = request.params as { id: string; consignment: string };
+		const found = await compareConsignment(deps, callerOf(request), consignment);
+		if (found.order.id !== id) throw fault("not-found");
+		return sendPage(reply, <ComparisonPage found={found} />);
+	});
+
+	// Where links lead that are not for one record: the only leg there is, or a choice.
+	app.get("/orders/:id/comparison", routes, async (request, reply) => {
+		const order = await readOrder(deps, callerOf(request), (request.params as { id: string }).id);
+		const [only] = order.consignments;
+		if (order.consignments.length === 1 && only !== undefined) return reply.redirect(path(order.id, only.id), 303);
+		const names = (id: string) => (id === order.owner.id ? order.owner.name : order.repairer.name);
+		return sendPage(
+			reply,
+			<Layout title={say("comparison-page.choose")}>
+				<ul>
+					{order.consignments.map((leg) => (
+						<li key={leg.id}>
+							<a href={path(order.id, leg.id)}>
+								{say("comparison-page.leg", {
+									leg: leg.leg,
+									from: names(leg.consignorId),
+									to: names(leg.consigneeId),
+								})}
+							</a>
+						</li>
+					))}
+				</ul>
+			</Layout>,
+		);
+	});
+}

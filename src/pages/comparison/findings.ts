@@ -1,0 +1,173 @@
+/** What a comparison says on its first screen, in sentences: certain, not certain, placed in time, to do next. */
+import type { ComparisonRow, CustodyChange, ReadingComparison } from "../../calculations/comparison/types.ts";
+import type { ConsignmentComparison } from "../../operations/comparison/compare-consignment.ts";
+import { nameOf } from "../../operations/comparison/comparison-view.ts";
+import { say, speak, type TextKey } from "../../texts/say.ts";
+import { powerStop } from "../customer/progress.ts";
+import { offsetOf, showTime } from "../customer/shown-time.ts";
+
+export interface Findings {
+	readonly certain: readonly string[];
+	readonly uncertain: readonly string[];
+	/** Changes that lie on this leg. */
+	readonly placed: readonly string[];
+	/** Changes elsewhere on the custody line. */
+	readonly elsewhere: readonly string[];
+	readonly next: readonly string[];
+}
+
+/** The findings; both ends must be there. */
+export function findingsOf(found: ConsignmentComparison): Findings {
+	const rows = found.comparison.rows.map((row) => ({ row, name: rowName(row), judged: judgedOf(row) }));
+	const isOnLeg = (change: CustodyChange) =>
+		change.spans.some((place) => found.line.spans[place]?.consignmentId === found.consignment.id) ||
+		(change.kind === "first-seen" && change.beforeRecordId === found.arrival?.view.id);
+	return {
+		certain: [...certainOfRecords(found), ...certainOfRows(rows)],
+		uncertain: uncertainOf(rows),
+		placed: found.line.changes.filter(isOnLeg).map((change) => placeWords(change, found)),
+		elsewhere: found.line.changes.filter((change) => !isOnLeg(change)).map((change) => placeWords(change, found)),
+		next: nextOf(found, rows).map((key) => say(`comparison-page.next.${key}` as TextKey)),
+	};
+}
+
+/** A check's name on the page. */
+export function rowName(row: ComparisonRow): string {
+	return nameOf(row.check, row.departure?.definitionName ?? row.arrival?.definitionName);
+}
+
+interface NamedRow {
+	readonly row: ComparisonRow;
+	readonly name: string;
+	/** Null where it could not be assessed. */
+	readonly judged: ReadingComparison | null;
+}
+
+function judgedOf(row: ComparisonRow): ReadingComparison | null {
+	return row.comparison.status === "assessed" ? row.comparison.result : null;
+}
+
+/** Whether an end holds a result of a check. */
+export function isTested(reading: ComparisonRow["departure"]): boolean {
+	return reading !== null && reading.notTested === undefined;
+}
+
+const isGood = (verdict: string | undefined) => verdict === "proven-good" || verdict === "held-as-tested";
+const isBadAtAnEnd = (judged: ReadingComparison) =>
+	judged.conformity.departure?.verdict === "proven-bad" || judged.conformity.arrival?.verdict === "proven-bad";
+
+function certainOfRecords({ comparison, arrival }: ConsignmentComparison): string[] {
+	const { parcel, firstPowerOn } = arrival?.statement ?? {};
+	const signs = (firstPowerOn?.stopSigns ?? []).map((sign) => say(`arrival.stop-sign.${sign}` as TextKey));
+	return [
+		...(comparison.identity.agree.includes("serial-number") ? [say("comparison-page.certain.same-board")] : []),
+		...(parcel?.outerDamage === "seen" ? [say("comparison-page.certain.parcel-damage")] : []),
+		...(signs.length > 0 ? [say("comparison-page.certain.stop", { signs: signs.join("; ") })] : []),
+		...(firstPowerOn?.wetnessSeen === true ? [say("comparison-page.certain.wet")] : []),
+	];
+}
+
+function certainOfRows(rows: readonly NamedRow[]): string[] {
+	const sentences: string[] = [];
+	const same: string[] = [];
+	const goodAtBoth: string[] = [];
+	for (const { name: check, judged } of rows) {
+		if (judged === null) continue;
+		const departure = judged.conformity.departure?.verdict;
+		const arrival = judged.conformity.arrival?.verdict;
+		if (arrival === "proven-bad") {
+			const before = say(`comparison-page.before.${departure ?? "none"}` as TextKey);
+			sentences.push(
+				departure === "proven-bad"
+					? say("comparison-page.certain.bad-both", { check })
+					: say("comparison-page.certain.bad-arrival", { check, before }),
+			);
+		} else if (departure === "proven-bad") sentences.push(say("comparison-page.certain.bad-departure", { check }));
+		else if (judged.verdict === "differs") {
+			const direction = say(`comparison-page.direction.${judged.direction ?? "sideways"}`);
+			sentences.push(say("comparison-page.certain.differs", { check, direction }));
+		} else if (judged.verdict === "equivalent") same.push(check);
+		else if (isGood(departure) && isGood(arrival)) goodAtBoth.push(check);
+	}
+	if (goodAtBoth.length > 0) {
+		sentences.push(say("comparison-page.certain.good-both", { checks: goodAtBoth.join(", ") }));
+	}
+	if (same.length > 0) sentences.push(say("comparison-page.certain.same", { checks: same.join(", ") }));
+	return sentences;
+}
+
+function uncertainOf(rows: readonly NamedRow[]): string[] {
+	const sentences: string[] = [];
+	const testedOnce: string[] = [];
+	let untested = 0;
+	for (const { row, name: check, judged } of rows) {
+		if (row.comparison.status !== "assessed") {
+			const why = speak(row.comparison.reason.message);
+			sentences.push(say("comparison-page.uncertain.row", { check, why }));
+			continue;
+		}
+		if (judged === null) continue;
+		if (judged.verdict === "not-tested") {
+			if (isTested(row.departure) || isTested(row.arrival)) testedOnce.push(check);
+			else untested += 1;
+			continue;
+		}
+		const open = judged.verdict === "not-comparable" || judged.verdict === "inconclusive";
+		const bothGood = isGood(judged.conformity.departure?.verdict) && isGood(judged.conformity.arrival?.verdict);
+		if (open && !bothGood && !isBadAtAnEnd(judged)) {
+			sentences.push(say("comparison-page.uncertain.row", { check, why: speak(judged.why) }));
+		}
+	}
+	if (testedOnce.length > 0) {
+		sentences.push(say("comparison-page.uncertain.tested-once", { checks: testedOnce.join(", ") }));
+	}
+	if (untested > 0) sentences.push(say("comparison-page.uncertain.untested", { count: untested }));
+	return sentences;
+}
+
+function placeWords(change: CustodyChange, found: ConsignmentComparison): string {
+	const names = new Map(found.comparison.rows.map((row) => [row.check.id, rowName(row)]));
+	const sentence = say(`comparison-page.change.${change.kind}`, {
+		check: change.check === "state-of-item" ? say("arrival.state") : (names.get(change.check) ?? change.check),
+		after: change.afterRecordId === null ? "" : recordWords(change.afterRecordId, found),
+		before: recordWords(change.beforeRecordId, found),
+		spans: change.spans.map((place) => spanWords(place, found)).join("; "),
+	});
+	return change.widenedBy.length > 0 ? `${sentence} ${say("comparison-page.change.widened")}` : sentence;
+}
+
+function recordWords(recordId: string, { records }: ConsignmentComparison): string {
+	const record = records.find(({ view }) => view.id === recordId);
+	if (record === undefined) return recordId;
+	const { at, offsetMinutes } = record.statement.observed;
+	return say(`comparison-page.record.${record.view.stage}`, { time: showTime(at, offsetOf(offsetMinutes)) });
+}
+
+function spanWords(place: number, { line, order }: ConsignmentComparison): string {
+	const span = line.spans[place];
+	if (span === undefined) return "";
+	const holder = span.holderId === order.owner.id ? order.owner.name : order.repairer.name;
+	return say(`comparison-page.span.${span.kind}`, { holder });
+}
+
+/** What to do next, the most pressing first; keys under `comparison-page.next`. */
+function nextOf(found: ConsignmentComparison, rows: readonly NamedRow[]): string[] {
+	const { comparison, arrival, line } = found;
+	const statement = arrival?.statement;
+	const next: string[] = [];
+	const stopped = statement === undefined ? null : powerStop(statement);
+	if (comparison.outcome === "identity-mismatch") next.push("identity");
+	if (comparison.outcome === "moisture-hold" || stopped === "wet") next.push("moisture");
+	if (stopped === "sign" || stopped === "cell") next.push("stop");
+	const starts = statement?.state !== "does-not-start";
+	if (!starts && stopped === null) {
+		if (statement?.setUp.controlBefore !== true) next.push("control");
+		if ((statement?.setUp.platforms ?? 1) < 2) next.push("second-platform");
+	}
+	const lost = line.changes.some((change) => change.kind === "lost" && change.spans.length > 0);
+	if (lost || statement?.parcel?.outerDamage === "seen") next.push("carrier");
+	if (rows.some(({ judged }) => judged?.verdict === "not-comparable")) next.push("same-instrument");
+	if (stopped === null && rows.some(({ judged }) => judged?.verdict === "not-tested")) next.push("untested");
+	const well = starts && !lost && next.every((key) => key === "untested" || key === "same-instrument");
+	return well ? ["all-well", ...next] : ["keep", ...next, "talk"];
+}
