@@ -70,7 +70,7 @@ function Node({
 	return (
 		<li class="node">
 			<Title record={view} order={order} href={href} />
-			<span>{say(`arrival.state.${statement.state}` as TextKey)}</span>
+			<span class="found">{say(`arrival.state.${statement.state}` as TextKey)}</span>
 			<span class="when">{say("spine.observed", { time: showClaimed(statement.observed) })}</span>
 			{view.sealed !== null && <span class="when">{say("spine.sealed", { time: showTime(view.sealed.at) })}</span>}
 		</li>
