@@ -1,0 +1,31 @@
+/** Writes what an order's parties take away into a folder: receipts, the slip, the paper form, the comparison. */
+import { mkdir, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import type { DemoClient } from "./demo-client.ts";
+import type { PlayedOrder } from "./scenario.ts";
+
+/** `shop` has the API token, `pages` the session that pages ask for. */
+export async function handOut(
+	outFolder: string,
+	shop: DemoClient,
+	pages: DemoClient,
+	played: PlayedOrder,
+): Promise<void> {
+	const folder = join(outFolder, played.title.toLowerCase().replace(/[^a-z]+/g, "-"));
+	await mkdir(folder, { recursive: true });
+	for (const recordId of played.recordIds) {
+		await writeFile(
+			join(folder, `receipt-${recordId}.json`),
+			await shop.fetchText(`/api/v1/records/${recordId}/receipt`),
+		);
+	}
+	const comparison = await shop.fetchText(`/api/v1/consignments/${played.consignmentId}/comparison`);
+	await writeFile(join(folder, "comparison.json"), comparison);
+	const style = await pages.fetchText("/assets/style.css");
+	for (const sheet of ["slip", "paper-form", "comparison"]) {
+		const page = await pages.fetchText(`/orders/${played.orderId}/consignments/${played.consignmentId}/${sheet}`);
+		// Opened from a disk, a page has no service to ask for its style.
+		const alone = page.replace('<link rel="stylesheet" href="/assets/style.css"/>', `<style>${style}</style>`);
+		await writeFile(join(folder, `${sheet}.html`), alone);
+	}
+}
