@@ -1,0 +1,393 @@
+/** The customer's pages on a real database: entry by link, saving step by step, photos, seal, receipt, sheets, comparison. */
+import { randomBytes } from "node:crypto";
+import type { LightMyRequestResponse } from "fastify";
+import pg from "pg";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type TestApp, testApp } from "../setup/test-app.ts";
+
+let shop: TestApp;
+beforeAll(async () => {
+	shop = await testApp();
+});
+afterAll(async () => shop?.close());
+
+const order = {
+	contractKind: "repair",
+	repairer: { kind: "business", country: "AT", name: "Werkbank Lindental" },
+	owner: { kind: "consumer", country: "DE", name: "Mara <Quist>" },
+	item: { class: "graphics-card", maker: "Ostwind", model: "Orca 24", serialNumber: "OW24-7731-C" },
+	terms: {
+		reportedFault: "Memory errors.",
+		agreedWork: "Mend them.",
+		carrierContract: { toRepairer: "owner", toOwner: "repairer" },
+	},
+};
+const PNG = Buffer.from(
+	"iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==",
+	"base64",
+);
+
+interface Scene {
+	readonly orderId: string;
+	readonly legId: string;
+	readonly departureId: string;
+	readonly recordId: string;
+	readonly link: { readonly url: string; readonly code: string; readonly id: string };
+}
+
+/** An order with a sealed departure and an arrival draft with its link. */
+async function scene(): Promise<Scene> {
+	const orderId = (await shop.ask("POST", "/api/v1/orders", order)).json().id;
+	const leg = await shop.ask("POST", `/api/v1/orders/${orderId}/consignments`, {
+		direction: "to-owner",
+		facts: { mode: "road", bookedBy: "consignor" },
+	});
+	const legId = leg.json().id;
+	const draft = await shop.ask("POST", `/api/v1/consignments/${legId}/records`, {
+		stage: "departure",
+		content: {
+			observedAt: "2026-03-02T10:00:00+01:00",
+			state: "good",
+			identity: { serialNumber: "OW24-7731-C" },
+			readings: [{ check: "starts-cold", condition: "cold", trials: 10, successes: 10 }],
+		},
+	});
+	const departureId = draft.json().id;
+	const sealed = await shop.ask("POST", `/api/v1/records/${departureId}/seal`, undefined, { "if-match": '"v1"' });
+	expect(sealed.statusCode, sealed.body).toBe(200);
+	const arrival = await shop.ask("POST", `/api/v1/consignments/${legId}/records`, { stage: "arrival" });
+	const recordId = arrival.json().id;
+	const link = (await shop.ask("POST", "/api/v1/links", { scope: "record", orderId, recordId })).json();
+	return { orderId, legId, departureId, recordId, link };
+}
+
+const pathOf = (link: { readonly url: string }) => new URL(link.url).pathname;
+
+function postForm(url: string, fields: Readonly<Record<string, string>>, cookie = ""): Promise<LightMyRequestResponse> {
+	return shop.app.inject({
+		method: "POST",
+		url,
+		headers: { "content-type": "application/x-www-form-urlencoded", ...(cookie === "" ? {} : { cookie }) },
+		payload: new URLSearchParams(fields).toString(),
+	});
+}
+
+function postParts(
+	url: string,
+	fields: Readonly<Record<string, string>>,
+	files: readonly { readonly field: string; readonly name: string; readonly bytes: Buffer }[],
+	cookie: string,
+): Promise<LightMyRequestResponse> {
+	const boundary = `----test${randomBytes(8).toString("hex")}`;
+	const parts = [
+		...Object.entries(fields).map(([name, value]) =>
+			Buffer.from(`--${boundary}\r\nContent-Disposition: form-data; name="${name}"\r\n\r\n${value}\r\n`),
+		),
+		...files.flatMap(({ field, name, bytes }) => [
+			Buffer.from(
+				`--${boundary}\r\nContent-Disposition: form-data; name="${field}"; filename="${name}"\r\nContent-Type: application/octet-stream\r\n\r\n`,
+			),
+			bytes,
+			Buffer.from("\r\n"),
+		]),
+		Buffer.from(`--${boundary}--\r\n`),
+	];
+	return shop.app.inject({
+		method: "POST",
+		url,
+		headers: { "content-type": `multipart/form-data; boundary=${boundary}`, cookie },
+		payload: Buffer.concat(parts),
+	});
+}
+
+/** Someone who has entered by a link. */
+async function enter(made: Scene) {
+	const entered = await postForm(pathOf(made.link), { code: made.link.code });
+	expect(entered.statusCode, entered.body).toBe(303);
+	const cookie = `link=${entered.cookies.find(({ name }) => name === "link")?.value}`;
+	const get = (url: string) => shop.app.inject({ method: "GET", url, headers: { cookie } });
+	/** A step's form as the page shows it: hidden fields included. */
+	const hidden = async (step: string) => {
+		const { body } = await get(`/guided/${made.recordId}/${step}`);
+		const value = (name: string) => new RegExp(`name="${name}" value="([^"]*)"`).exec(body)?.[1] ?? "";
+		return { formToken: value("formToken"), version: value("version") };
+	};
+	const post = async (step: string, fields: Readonly<Record<string, string>>) =>
+		postForm(`/guided/${made.recordId}/${step}`, { ...(await hidden(step)), act: "next", ...fields }, cookie);
+	const content = async () =>
+		(await shop.ask("GET", `/api/v1/records/${made.recordId}`)).json().content as Record<string, never>;
+	return { cookie, get, hidden, post, content };
+}
+
+describe("coming in by a link", () => {
+	it("says in words why a code is not taken, how many tries are left, and that the link is locked", async () => {
+		const made = await scene();
+		const path = pathOf(made.link);
+		const first = await shop.app.inject({ method: "GET", url: path });
+		expect(first.statusCode).toBe(200);
+		expect(first.headers["cache-control"]).toBe("no-store");
+		expect((await postForm(path, { code: "12345" })).statusCode).toBe(400);
+		const wrongCode = made.link.code === "000000" ? "000001" : "000000";
+		const wrong = await postForm(path, { code: wrongCode });
+		expect(wrong.statusCode).toBe(401);
+		expect(wrong.body).toContain("You have 4 tries left");
+		for (let tries = 0; tries < 4; tries += 1) await postForm(path, { code: wrongCode });
+		const locked = await postForm(path, { code: made.link.code });
+		expect(locked.statusCode).toBe(429);
+		expect(locked.headers["retry-after"]).toBeDefined();
+		expect(locked.body).toContain("Wait 15 minutes");
+	});
+
+	it("takes the code with spaces", async () => {
+		const made = await scene();
+		const { code } = made.link;
+		expect((await postForm(pathOf(made.link), { code: `${code.slice(0, 3)} ${code.slice(3)}` })).statusCode).toBe(303);
+	});
+
+	it("tells an unknown, a withdrawn and an expired link apart", async () => {
+		const unknown = await shop.app.inject({ method: "GET", url: `/l/${"A".repeat(43)}` });
+		expect(unknown.statusCode).toBe(404);
+		expect(unknown.body).toContain("There is no such link");
+		const withdrawn = await scene();
+		await shop.ask("DELETE", `/api/v1/links/${withdrawn.link.id}`);
+		const gone = await shop.app.inject({ method: "GET", url: pathOf(withdrawn.link) });
+		expect(gone.statusCode).toBe(404);
+		expect(gone.body).toContain("The link was withdrawn");
+		const expired = await scene();
+		const owner = new pg.Client({ connectionString: shop.db.ownerUrl });
+		await owner.connect();
+		await owner.query("UPDATE link SET expires_at = now() - interval '73 hours' WHERE id = $1", [expired.link.id]);
+		await owner.end();
+		const over = await shop.app.inject({ method: "GET", url: pathOf(expired.link) });
+		expect(over.statusCode).toBe(403);
+		expect(over.body).toContain("The link has expired");
+		for (const page of [unknown, gone, over]) expect(page.headers["content-type"]).toContain("text/html");
+	});
+
+	it("opens nothing of another order, and nothing without a link", async () => {
+		const [mine, other] = [await scene(), await scene()];
+		const me = await enter(mine);
+		expect((await me.get(`/guided/${other.recordId}`)).statusCode).toBe(404);
+		expect((await me.get(`/orders/${other.orderId}/consignments/${other.legId}/comparison`)).statusCode).toBe(404);
+		expect((await me.get(`/orders/${mine.orderId}/consignments/${mine.legId}/slip`)).statusCode).toBe(403);
+		expect((await shop.app.inject({ method: "GET", url: `/guided/${mine.recordId}` })).statusCode).toBe(401);
+	});
+});
+
+describe("saving step by step", () => {
+	it("begins with the closed parcel and comes back to where it was left", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		expect((await me.get(`/guided/${made.recordId}`)).headers.location).toBe(`/guided/${made.recordId}/parcel-closed`);
+		const saved = await me.post("parcel-closed", { "parcel.outerDamage": "seen" });
+		expect(saved.headers.location).toBe(`/guided/${made.recordId}/parcel-facts`);
+		expect((await me.get(`/guided/${made.recordId}`)).headers.location).toBe(`/guided/${made.recordId}/parcel-facts`);
+		expect((await me.get(`/guided/${made.recordId}/no-such-step`)).statusCode).toBe(404);
+	});
+
+	it("keeps the good answers, gives every typed one back, and escapes it", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const bad = await me.post("parcel-facts", {
+			"parcel.mass": '2" <b>kg',
+			"parcel.sealsIntact": "yes",
+			"parcel.inHandAt": "2026-03-04T18:30",
+		});
+		expect(bad.statusCode).toBe(400);
+		expect(bad.body).toContain('value="2&quot; &lt;b>kg"');
+		expect(bad.body).toContain('value="2026-03-04T18:30"');
+		expect(bad.body).toContain("Choose what your clock shows");
+		expect(await me.content()).toEqual({ parcel: { sealsIntact: true } });
+		await me.post("parcel-closed", { "parcel.remark": "<script>alert(1)</script>" });
+		const review = await me.get(`/guided/${made.recordId}/review`);
+		expect(review.body).toContain("&lt;script>alert(1)");
+		expect(review.body).not.toContain("<script");
+	});
+
+	it("says it when the draft was saved elsewhere, and loses nothing of either side", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const { formToken, version } = await me.hidden("identity");
+		await me.post("parcel-closed", { "parcel.outerDamage": "seen" });
+		const stale = await postForm(
+			`/guided/${made.recordId}/identity`,
+			{ formToken, version, act: "next", "identity.serialNumber": "OW24-7731-C" },
+			me.cookie,
+		);
+		expect(stale.statusCode).toBe(409);
+		expect(stale.body).toContain('value="OW24-7731-C"');
+		expect(await me.content()).toEqual({ parcel: { outerDamage: "seen" } });
+		const again = await me.post("identity", { "identity.serialNumber": "OW24-7731-C" });
+		expect(again.statusCode).toBe(303);
+	});
+
+	it("refuses a form that does not come from our page", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const forged = await postForm(`/guided/${made.recordId}/identity`, { version: "1", act: "next" }, me.cookie);
+		expect(forged.statusCode).toBe(403);
+		expect(forged.headers["content-type"]).toContain("text/html");
+	});
+
+	it("warns of another serial number, and of a stop sign on every later step", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		await me.post("identity", { "identity.serialNumber": "OW24-0000-X" });
+		expect((await me.get(`/guided/${made.recordId}/visual`)).body).toContain("not the one in the order");
+		await me.post("identity", { "identity.serialNumber": "ow24 7731 c" });
+		expect((await me.get(`/guided/${made.recordId}/visual`)).body).not.toContain("not the one in the order");
+		await me.post("first-power-on", {
+			"firstPowerOn.stopSigns.smell-or-smoke": "yes",
+			"check.starts-cold.trials": "1",
+			"check.starts-cold.successes": "0",
+		});
+		const checks = await me.get(`/guided/${made.recordId}/checks`);
+		expect(checks.body).toContain("Do not switch it on again");
+		expect(checks.body).toMatch(/<option selected value="stop-sign"|<option value="stop-sign" selected/);
+		expect((await me.content()).readings).toEqual([
+			{ check: "starts-cold", condition: "cold", trials: 1, successes: 0 },
+		]);
+	});
+
+	it("keeps photos by the step they show, refuses one file alone, and takes one out again", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const file = (name: string, bytes: Buffer) => ({ field: "photos.files", name, bytes });
+		const sent = await postParts(
+			`/guided/${made.recordId}/parcel-closed`,
+			{
+				...(await me.hidden("parcel-closed")),
+				act: "stay",
+				"parcel.outerDamage": "seen",
+				"photos.view": "parcel-damage",
+				"photos.note": "left corner",
+			},
+			[
+				file("one.png", PNG),
+				file("../../two.png", Buffer.concat([PNG, Buffer.from("2")])),
+				file("program.bin", Buffer.from([0, 1, 2, 0, 255])),
+				file("film.png", Buffer.concat([PNG, Buffer.alloc(20 * 1024 * 1024)])),
+			],
+			me.cookie,
+		);
+		expect(sent.statusCode).toBe(400);
+		expect(sent.body).toContain("program.bin was not added");
+		expect(sent.body).toContain("film.png was not added: it is larger than 20 MB");
+		const content = (await me.content()) as unknown as { exhibits: { sha256: string; view: string; note: string }[] };
+		expect(content).toMatchObject({ parcel: { outerDamage: "seen" } });
+		expect(content.exhibits.map(({ view, note }) => [view, note])).toEqual([
+			["parcel-damage", "left corner"],
+			["parcel-damage", "left corner"],
+		]);
+		const page = await me.get(`/guided/${made.recordId}/parcel-closed`);
+		const [first] = content.exhibits;
+		expect(page.body).toContain(`src="/api/v1/exhibits/${first?.sha256}"`);
+		expect((await me.get(`/api/v1/exhibits/${first?.sha256}`)).statusCode).toBe(200);
+		await me.post("parcel-closed", {
+			act: "stay",
+			"parcel.outerDamage": "seen",
+			"photos.remove": `${first?.sha256} parcel-damage`,
+		});
+		expect((await me.content()).exhibits).toHaveLength(1);
+	});
+
+	it("keeps a file whose format is not read, and says so", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const sent = await postParts(
+			`/guided/${made.recordId}/file`,
+			{ ...(await me.hidden("file")), act: "stay", "file.load": "load" },
+			[{ field: "file.upload", name: "notes.txt", bytes: Buffer.from("it stays dark") }],
+			me.cookie,
+		);
+		expect(sent.statusCode, sent.body).toBe(200);
+		expect(sent.body).toContain("notes.txt is kept as it is");
+		expect((await me.content()).exhibits).toMatchObject([{ view: "diagnostic-output" }]);
+	});
+});
+
+describe("sealing", () => {
+	it("asks for what is missing, seals once, and shows the receipt", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const { formToken } = await me.hidden("review");
+		const early = await me.get(`/guided/${made.recordId}/review`);
+		expect(early.body).toContain("Before sealing, this is still needed");
+		expect(early.body).not.toContain('value="seal"');
+		expect((await me.post("review", { act: "seal", confirm: "yes" })).statusCode).toBe(400);
+		await me.post("identity", { "identity.serialNumber": "OW24-7731-C" });
+		await me.post("result", {
+			state: "does-not-start",
+			observedAt: "2026-03-05T18:00",
+			clock: "+01:00",
+			"setUp.platforms": "1",
+			statement: "It stayed dark.",
+		});
+		const review = await me.get(`/guided/${made.recordId}/review`);
+		expect(review.body).toContain("Did not start on this platform");
+		expect(review.body).toContain("5 Mar 2026, 18:00 (UTC+01:00)");
+		expect((await me.post("review", { act: "seal" })).body).toContain("Tick the box");
+		const sealed = await me.post("review", { act: "seal", confirm: "yes" });
+		expect(sealed.headers.location).toBe(`/guided/${made.recordId}/receipt`);
+		const receipt = await me.get(`/guided/${made.recordId}/receipt`);
+		const record = (await shop.ask("GET", `/api/v1/records/${made.recordId}`)).json();
+		expect(receipt.body).toContain(record.sealed.fingerprint.match(/.{4}/g).join(" "));
+		expect(receipt.body).toContain(`through link ${made.link.id}`);
+		expect(receipt.body).toContain("not yet in a signed log");
+		expect((await me.get(`/api/v1/records/${made.recordId}/receipt`)).json().statements).toHaveLength(2);
+		expect((await me.get(`/guided/${made.recordId}/identity`)).headers.location).toContain("/receipt");
+		const second = await postForm(
+			`/guided/${made.recordId}/review`,
+			{ formToken, version: "9", act: "seal", confirm: "yes" },
+			me.cookie,
+		);
+		expect(second.headers.location).toBe(`/guided/${made.recordId}/receipt`);
+		// What could not be tested is said as such, never as a failure.
+		const reasons = record.sealed.statement.readings.map(
+			(reading: { notTested?: { reason: string } }) => reading.notTested,
+		);
+		expect(reasons.every((reason: unknown) => reason !== undefined)).toBe(true);
+		const comparison = await me.get(`/orders/${made.orderId}/consignments/${made.legId}/comparison`);
+		expect(comparison.statusCode).toBe(200);
+		expect(comparison.body).toContain("What is certain");
+		expect(comparison.body).toContain("Did not start on this platform");
+		expect(comparison.body).toContain("It stayed dark.");
+		const asShop = await shop.ask("GET", `/orders/${made.orderId}/consignments/${made.legId}/comparison`);
+		expect(asShop.body).toBe(comparison.body);
+	});
+});
+
+describe("sheets to print", () => {
+	it("makes the slip with the link, its code outside what is printed, and the fingerprint in groups of four", async () => {
+		const made = await scene();
+		const url = `/orders/${made.orderId}/consignments/${made.legId}/slip`;
+		const before = await shop.ask("GET", url);
+		expect(before.body).toContain("No link is printed on this slip");
+		expect(before.body).toContain("Mara &lt;Quist>");
+		const cookie = shop.sessionCookie;
+		const page = await shop.app.inject({ method: "GET", url, headers: { cookie } });
+		const formToken = /name="formToken" value="([^"]*)"/.exec(page.body)?.[1] ?? "";
+		const slip = await postForm(url, { formToken }, cookie);
+		expect(slip.statusCode, slip.body).toBe(200);
+		const [panel = "", printed = ""] = slip.body.split('<div class="slip">');
+		const code = /<strong class="fingerprint">(\d{6})<\/strong>/.exec(panel)?.[1] ?? "";
+		expect(panel).toContain('class="note no-print"');
+		expect(code).toMatch(/^\d{6}$/);
+		expect(printed.replaceAll(/[0-9a-f]{4}( [0-9a-f]{4}){15}/g, "")).not.toContain(`>${code}<`);
+		const departure = (await shop.ask("GET", `/api/v1/records/${made.departureId}`)).json();
+		expect(printed).toContain(departure.sealed.fingerprint.match(/.{4}/g).join(" "));
+		const address = /http:\/\/localhost(\/l\/[A-Za-z0-9_-]{43})/.exec(printed)?.[1] ?? "";
+		expect((await postForm(address, { code })).headers.location).toBe(`/guided/${made.recordId}`);
+		expect(slip.body).not.toMatch(/ style=|<script/);
+	});
+
+	it("prints the paper form in the order of the steps", async () => {
+		const made = await scene();
+		const form = await shop.ask("GET", `/orders/${made.orderId}/consignments/${made.legId}/paper-form`);
+		const places = ["1. The closed parcel", "3. Closed until it is warm", "4. Opening", "8. Switching it on"].map(
+			(title) => form.body.indexOf(title),
+		);
+		expect(places.every((place) => place > 0)).toBe(true);
+		expect(places).toEqual([...places].sort((a, b) => a - b));
+	});
+});
