@@ -41,6 +41,7 @@ export function CustodySpine(props: {
 									span={line.spans[place] as CustodySpan}
 									order={order}
 									changed={changedIn(line, place)}
+									first={!changedIn(line, place - 1)}
 								/>
 							))}
 						</>
@@ -100,10 +101,13 @@ function Span({
 	span,
 	order,
 	changed,
+	first,
 }: {
 	readonly span: CustodySpan;
 	readonly order: OrderView;
 	readonly changed: boolean;
+	/** The first of a stretch, which carries the words. */
+	readonly first: boolean;
 }) {
 	const name = span.holderId === order.owner.id ? order.owner.name : order.repairer.name;
 	const hours = (Date.parse(span.endsAt) - Date.parse(span.startsAt)) / 3_600_000;
@@ -114,7 +118,7 @@ function Span({
 	return (
 		<li class={`span ${span.kind}${changed ? " changed" : ""}`}>
 			{say(`spine.span-${span.kind}` as TextKey, { name })}, {length}
-			{changed && <strong> {say("spine.changed")}</strong>}
+			{changed && first && <strong> {say("spine.changed")}</strong>}
 		</li>
 	);
 }

@@ -27,8 +27,8 @@ export function StatementFacts({
 		[say("arrival.supply"), statement.setUp.supply],
 		[say("record.load"), statement.setUp.load],
 		[say("record.reported-words"), statement.reported?.words],
-		[say("record.statement"), statement.statement],
-		[say("arrival.recorded-by"), statement.recordedBy],
+		[say("record.said"), statement.statement],
+		[say("record.by"), statement.recordedBy],
 	];
 	return (
 		<>
@@ -56,8 +56,12 @@ export function StatementFacts({
 					{statement.readings.map((reading) => (
 						<tr key={`${reading.check} ${reading.condition}`}>
 							<td>{nameOf(reading, checks)}</td>
-							<td>{readingWords(reading)}</td>
-							<td>{say(`record.provenance.${reading.provenance}` as TextKey)}</td>
+							<td>{resultWords(reading, checks)}</td>
+							<td>
+								{reading.notTested?.reason === "not-recorded"
+									? "–"
+									: say(`record.provenance.${reading.provenance}` as TextKey)}
+							</td>
 						</tr>
 					))}
 				</tbody>
@@ -88,4 +92,11 @@ export function StatementFacts({
 function nameOf(reading: StatementReading<string | null>, checks: readonly CheckDefinition[]): string {
 	const check = checks.find((candidate) => candidate.id === reading.check);
 	return reading.definition?.name ?? (check === undefined ? reading.check : checkName(check));
+}
+
+/** The result in words; what was looked at once is as it should be, or not. */
+function resultWords(reading: StatementReading<string | null>, checks: readonly CheckDefinition[]): string {
+	const visual = checks.find((check) => check.id === reading.check)?.kind === "visual";
+	if (!visual || reading.trials === undefined) return readingWords(reading);
+	return say(reading.successes === reading.trials ? "arrival.check.good" : "arrival.check.bad");
 }

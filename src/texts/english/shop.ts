@@ -170,7 +170,7 @@ export const shop = {
 	"spine.span-unrecorded": "not recorded where",
 	"spine.days": "{count} days",
 	"spine.hours": "{count} h",
-	"spine.changed": "A change lies in here.",
+	"spine.changed": "A change lies somewhere in this marked stretch.",
 
 	"record.title-departure": "State before it leaves",
 	"record.title-arrival": "State on arrival",
@@ -226,6 +226,8 @@ export const shop = {
 	"record.state.not-tested": "Not tested",
 	"record.state.unrepaired": "Not repaired",
 	"record.statement": "Statement in your own words",
+	"record.said": "Statement",
+	"record.by": "Recorded by",
 	"record.to-seal": "Save and go on to seal",
 	"record.save": "Save the draft",
 	"record.discard": "Discard the draft",
