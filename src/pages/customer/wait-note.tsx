@@ -16,6 +16,7 @@ export function WaitNote({
 	readonly now: Date;
 }) {
 	if (wait.kind === "not-entered") return <p class="hint">{say("arrival.wait-not-yet")}</p>;
+	if (wait.kind === "not-assessed") return <Caution>{say("arrival.wait-careful")}</Caution>;
 	if (wait.kind === "never") return <Caution>{say("arrival.wait-never")}</Caution>;
 	const offset = offsetIn(content) ?? undefined;
 	const when = (time: Date | null) =>

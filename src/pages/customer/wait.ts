@@ -1,4 +1,5 @@
 /** How long a parcel stays shut, from what was entered, by the calculation `condensation`. */
+import type { Judged } from "../../calculations/judged.ts";
 import type { RecordContentInput } from "../../contract/records.ts";
 import { CALCULATIONS } from "../../operations/calculations/list.ts";
 
@@ -12,6 +13,8 @@ interface Condensation {
 
 export type Wait =
 	| { readonly kind: "not-entered" }
+	/** No wait can be worked out from what was entered. */
+	| { readonly kind: "not-assessed" }
 	| { readonly kind: "never"; readonly dewPointDegC: number }
 	| {
 			readonly kind: "wait";
@@ -42,16 +45,21 @@ const LIGHT_PARCEL_MOST_KG = 3;
 const KG_PER_UNIT: Readonly<Record<string, number>> = { kg: 1, g: 1e-3, lb: 0.45359237 };
 const MS_PER_H = 3_600_000;
 
+type Assess = (request: unknown) => Judged<unknown>;
+const condensation = CALCULATIONS.find((candidate) => candidate.name === "condensation");
+
 /** The wait; `not-entered` until both temperatures are there. */
-export function waitOf(content: RecordContentInput, now: Date): Wait {
+export function waitOf(
+	content: RecordContentInput,
+	now: Date,
+	assess: Assess | undefined = condensation?.assess,
+): Wait {
 	const roomTemperatureDegC = content.setUp?.ambient?.value;
 	const parcelTemperatureDegC = content.parcel?.temperature?.value;
-	const operation = CALCULATIONS.find((candidate) => candidate.name === "condensation");
-	if (operation === undefined || roomTemperatureDegC === undefined || parcelTemperatureDegC === undefined) {
-		return { kind: "not-entered" };
-	}
+	if (roomTemperatureDegC === undefined || parcelTemperatureDegC === undefined) return { kind: "not-entered" };
+	if (assess === undefined) return { kind: "not-assessed" };
 	const humidity = content.setUp?.humidity?.value;
-	const answer = operation.assess({
+	const answer = assess({
 		roomTemperatureDegC,
 		roomHumidityPercent: humidity ?? ASSUMED_HUMIDITY_PERCENT,
 		parcelTemperatureDegC,
@@ -59,7 +67,7 @@ export function waitOf(content: RecordContentInput, now: Date): Wait {
 		timeConstantH: timeConstantOf(content),
 		wetnessSeen: content.firstPowerOn?.wetnessSeen ?? false,
 	});
-	if (answer.status !== "assessed") return { kind: "not-entered" };
+	if (answer.status !== "assessed") return { kind: "not-assessed" };
 	const result = answer.result as Condensation;
 	if (result.openAfterH === null || result.powerAfterH === null) {
 		return { kind: "never", dewPointDegC: result.dewPointDegC };

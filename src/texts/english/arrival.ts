@@ -135,6 +135,8 @@ export const arrival = {
 	"arrival.wait-counted-from": "Counted from {time}, when the parcel came into your hands.",
 	"arrival.wait-counted-from-now": "Counted from {time}, when you saved this. You gave no time for having it in hand.",
 	"arrival.wait-humidity-assumed": "You gave no humidity; counted with {percent} % (our choice).",
+	"arrival.wait-careful":
+		"The wait cannot be worked out from this. To be on the careful side, leave the parcel closed for 12 hours, and switch the board on after 14 hours at the earliest (our choice). Wet, inside or outside: do not switch it on at all.",
 	"arrival.wait-never":
 		"In this room the wait would never end: the air is too damp for its temperature. Dry or warm the room first, or take the closed parcel to a drier room, then enter it again.",
 	"arrival.wait-not-yet": "Enter the two temperatures, and the wait is worked out here.",
