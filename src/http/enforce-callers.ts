@@ -22,6 +22,8 @@ export function enforceCallers(app: FastifyInstance, deps: Deps): void {
 		if (allowed === undefined && !callers.includes("nobody")) {
 			throw fault(caller.kind === "nobody" ? "not-signed-in" : "forbidden");
 		}
+		// Files are held in memory while a form is read, so they are taken from known callers only.
+		if (caller.kind === "nobody" && isMultipart(request)) throw fault("unsupported-type");
 		if (changesSomething(request) && !isBearer(request)) refuseOtherSites(request);
 		const cookie = cookieOf(request, deps.publicUrl, caller);
 		noteCaller(request, caller, cookie === null ? "" : formTokenOf(cookie));
@@ -64,6 +66,10 @@ function changesSomething(request: FastifyRequest): boolean {
 
 function isBearer(request: FastifyRequest): boolean {
 	return request.headers.authorization !== undefined;
+}
+
+function isMultipart(request: FastifyRequest): boolean {
+	return /^multipart\//i.test(request.headers["content-type"] ?? "");
 }
 
 function isForm(request: FastifyRequest): boolean {

@@ -4,6 +4,7 @@ import type { LightMyRequestResponse } from "fastify";
 import pg from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type TestApp, testApp } from "../setup/test-app.ts";
+import { customerScene, type Scene } from "./customer-scene.ts";
 
 let shop: TestApp;
 beforeAll(async () => {
@@ -11,55 +12,12 @@ beforeAll(async () => {
 });
 afterAll(async () => shop?.close());
 
-const order = {
-	contractKind: "repair",
-	repairer: { kind: "business", country: "AT", name: "Werkbank Lindental" },
-	owner: { kind: "consumer", country: "DE", name: "Mara <Quist>" },
-	item: { class: "graphics-card", maker: "Ostwind", model: "Orca 24", serialNumber: "OW24-7731-C" },
-	terms: {
-		reportedFault: "Memory errors.",
-		agreedWork: "Mend them.",
-		carrierContract: { toRepairer: "owner", toOwner: "repairer" },
-	},
-};
+const scene = () => customerScene(shop);
+
 const PNG = Buffer.from(
 	"iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==",
 	"base64",
 );
-
-interface Scene {
-	readonly orderId: string;
-	readonly legId: string;
-	readonly departureId: string;
-	readonly recordId: string;
-	readonly link: { readonly url: string; readonly code: string; readonly id: string };
-}
-
-/** An order with a sealed departure and an arrival draft with its link. */
-async function scene(): Promise<Scene> {
-	const orderId = (await shop.ask("POST", "/api/v1/orders", order)).json().id;
-	const leg = await shop.ask("POST", `/api/v1/orders/${orderId}/consignments`, {
-		direction: "to-owner",
-		facts: { mode: "road", bookedBy: "consignor" },
-	});
-	const legId = leg.json().id;
-	const draft = await shop.ask("POST", `/api/v1/consignments/${legId}/records`, {
-		stage: "departure",
-		content: {
-			observedAt: "2026-03-02T10:00:00+01:00",
-			state: "good",
-			identity: { serialNumber: "OW24-7731-C" },
-			readings: [{ check: "starts-cold", condition: "cold", trials: 10, successes: 10 }],
-		},
-	});
-	const departureId = draft.json().id;
-	const sealed = await shop.ask("POST", `/api/v1/records/${departureId}/seal`, undefined, { "if-match": '"v1"' });
-	expect(sealed.statusCode, sealed.body).toBe(200);
-	const arrival = await shop.ask("POST", `/api/v1/consignments/${legId}/records`, { stage: "arrival" });
-	const recordId = arrival.json().id;
-	const link = (await shop.ask("POST", "/api/v1/links", { scope: "record", orderId, recordId })).json();
-	return { orderId, legId, departureId, recordId, link };
-}
 
 const pathOf = (link: { readonly url: string }) => new URL(link.url).pathname;
 
@@ -162,6 +120,17 @@ describe("coming in by a link", () => {
 		expect(over.statusCode).toBe(403);
 		expect(over.body).toContain("The link has expired");
 		for (const page of [unknown, gone, over]) expect(page.headers["content-type"]).toContain("text/html");
+	});
+
+	it("takes no files from someone unknown", async () => {
+		const made = await scene();
+		const sent = await postParts(
+			pathOf(made.link),
+			{ code: made.link.code },
+			[{ field: "x", name: "x.png", bytes: PNG }],
+			"",
+		);
+		expect(sent.statusCode).toBe(415);
 	});
 
 	it("opens nothing of another order, and nothing without a link", async () => {
@@ -304,6 +273,15 @@ describe("saving step by step", () => {
 		expect(sent.body).toContain("notes.txt is kept as it is");
 		expect((await me.content()).exhibits).toMatchObject([{ view: "diagnostic-output" }]);
 	});
+});
+
+it("says it where more files come at once than are taken", async () => {
+	const made = await scene();
+	const me = await enter(made);
+	const files = Array.from({ length: 21 }, (_, index) => ({ field: "photos.files", name: `${index}.png`, bytes: PNG }));
+	const sent = await postParts(`/guided/${made.recordId}/visual`, await me.hidden("visual"), files, me.cookie);
+	expect(sent.statusCode).toBe(413);
+	expect(sent.body).toContain("At most 20 files are taken at once");
 });
 
 describe("sealing", () => {

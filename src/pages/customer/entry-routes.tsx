@@ -65,6 +65,10 @@ export function sendClosed(error: Error, request: FastifyRequest, reply: Fastify
 	const found = error instanceof Fault ? error : null;
 	const status = found?.status ?? (error as { statusCode?: number }).statusCode ?? 500;
 	if (found === null && status >= 500) request.log.error({ err: error }, "a page failed");
+	if ((error as { code?: string }).code === "FST_FILES_LIMIT") {
+		sendPage(reply, <ClosedPage title={say("arrival.too-many-title")} words={say("arrival.too-many")} />, 413);
+		return;
+	}
 	const code = found?.code ?? (status === 413 ? "too-large" : status < 500 ? "bad-input" : "internal");
 	sendPage(reply, <ClosedPage words={faultWords(code, found?.facts)} />, status);
 }

@@ -44,6 +44,9 @@ export const arrival = {
 	"arrival.photos-kind":
 		"this kind of file is not taken. A picture (JPEG, PNG, WebP, HEIC), a video (MP4, MOV, WebM), a PDF or a plain text is.",
 	"arrival.photos-large": "it is larger than 20 MB. Take a shorter film, or a smaller picture.",
+	"arrival.too-many-title": "Too many files at once",
+	"arrival.too-many":
+		"At most 20 files are taken at once. Go back in your browser, choose fewer, and send the rest afterwards.",
 	"arrival.photos-empty": "the file is empty. Choose it again.",
 	"arrival.file-refused": "{file} was not added: {why}",
 	"arrival.done-title": "This record is sealed",
