@@ -4,7 +4,7 @@
  * the user that PostgreSQL runs as, the programs are copied out of it.
  */
 import { spawnSync } from "node:child_process";
-import { access, chmod, cp, mkdir, readFile, rm, symlink } from "node:fs/promises";
+import { access, chmod, cp, mkdir, readFile, rename, rm, symlink } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { dirname, join, relative } from "node:path";
 
@@ -28,22 +28,27 @@ export function runAs(): RunAs | null {
 }
 
 /**
- * Finds the programs, ready to run as `user`; copies them to `copyFolder` where that user cannot read the install.
+ * Finds the programs, ready to run as `user`; copies them into `copiesFolder` where that user cannot read the install, or
+ * where nobody may make the links in it. Each release has a copy of its own, since a server may still run from an older.
  * @throws Error when no build for this machine was installed
  */
-export async function findPrograms(user: RunAs | null, copyFolder: string): Promise<Programs> {
+export async function findPrograms(user: RunAs | null, copiesFolder: string): Promise<Programs> {
 	const installed = installedFolder();
 	await makeLinks(installed).catch(() => {
 		// A read-only install without links shows below, as programs that do not run.
 	});
-	if (runs(join(installed, "native"), user)) return programsIn(join(installed, "native"));
-	const copied = join(copyFolder, "native");
+	if (runs(installed, user)) return programsIn(installed);
+	const { version } = JSON.parse(await readFile(join(installed, "package.json"), "utf8")) as { version: string };
+	const copied = join(copiesFolder, version);
 	if (!runs(copied, user)) {
-		await rm(copyFolder, { recursive: true, force: true });
-		await mkdir(copyFolder, { recursive: true, mode: 0o755 });
-		await chmod(copyFolder, 0o755);
-		await cp(join(installed, "native"), copied, { recursive: true, verbatimSymlinks: true });
-		await makeLinks(copyFolder);
+		// Beside its place first, so that a copy that was cut short is never taken for a whole one.
+		const incoming = `${copied}.incoming`;
+		for (const folder of [incoming, copied]) await rm(folder, { recursive: true, force: true });
+		await mkdir(incoming, { recursive: true });
+		await cp(join(installed, "native"), join(incoming, "native"), { recursive: true, verbatimSymlinks: true });
+		await makeLinks(incoming);
+		for (const folder of [copiesFolder, incoming]) await chmod(folder, 0o755);
+		await rename(incoming, copied);
 		if (!runs(copied, user)) throw new Error(`the PostgreSQL programs in ${copied} do not run on this machine`);
 	}
 	return programsIn(copied);
@@ -60,13 +65,14 @@ function installedFolder(): string {
 	}
 }
 
-function programsIn(folder: string): Programs {
+function programsIn(packageFolder: string): Programs {
 	const ending = process.platform === "win32" ? ".exe" : "";
-	return { initdb: join(folder, "bin", `initdb${ending}`), postgres: join(folder, "bin", `postgres${ending}`) };
+	const folder = join(packageFolder, "native", "bin");
+	return { initdb: join(folder, `initdb${ending}`), postgres: join(folder, `postgres${ending}`) };
 }
 
-function runs(folder: string, user: RunAs | null): boolean {
-	return Object.values(programsIn(folder)).every(
+function runs(packageFolder: string, user: RunAs | null): boolean {
+	return Object.values(programsIn(packageFolder)).every(
 		(program) => spawnSync(program, ["--version"], { ...user, cwd: "/", stdio: "ignore" }).status === 0,
 	);
 }
