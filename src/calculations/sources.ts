@@ -20,6 +20,13 @@ export const BIBLIOGRAPHY = {
 	"our-choice": "This project's own choice",
 	"common-practice": "Common practice of the trade, no published source",
 	user: "Entered by the user",
+	"our-derivation": "Derivation of this project from the formulas named",
+	"stress-energy-method":
+		"Stress-energy method of cushion design (form as commonly taught; consistent with the published sets)",
+	"pe-temperature-paper":
+		"Predicting the Effect of Temperature on the Shock Absorption Properties of Polyethylene Foam, Packaging Technology and Science, doi 10.1002/pts.2208 (abstract and thesis text read)",
+	"remembered-curves": "Cushion curves recalled, no source at hand",
+	"astm-d6817": "ASTM D6817, rigid cellular polystyrene geofoam, minimum strengths (as quoted by a supplier)",
 	"link-rate-table": "PCI Express link rates, table in open notes on high-performance computing (0.25 to 63.0 GB/s)",
 	"smi-help-query": "nvidia-smi, help text of the queries (as pasted in an open issue tracker)",
 	"jcgm-100": "JCGM 100:2008, Guide to the expression of uncertainty in measurement",

@@ -3,6 +3,7 @@ import { arrival } from "./english/arrival.ts";
 import { checks } from "./english/checks.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
+import { cushion } from "./english/cushion.ts";
 import { faults } from "./english/faults.ts";
 import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
@@ -23,4 +24,5 @@ export const english = {
 	...link,
 	...slip,
 	...shop,
+	...cushion,
 };

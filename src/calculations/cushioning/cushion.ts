@@ -1,0 +1,282 @@
+/** One cushion under a falling weight: peak, band, loading, thickness, against a limit. */
+import { assessed, type Interval, type Judged, notAssessed, type Sentence, sentence } from "../judged.ts";
+import { cite, type Source } from "../sources.ts";
+import type { Foam, FoamModel } from "./foam.ts";
+import { bisect, energyWithin, optimumOf, shiftedStressKPa, strainAt, stressKPa } from "./foam-model.ts";
+
+export interface CushionInput {
+	/** Null: the foam is not known. */
+	readonly foam: Foam | null;
+	readonly thicknessM: number;
+	readonly dropHeightM: number;
+	/** Weight over bearing area. */
+	readonly staticStressKPa: number;
+	readonly limitGn?: number | undefined;
+	readonly temperatureDegC?: number | undefined;
+	/** Sets for primary cushions, of which the best sets what is practical. */
+	readonly catalogue: readonly Foam[];
+}
+
+export type CheckVerdict = "meets" | "provisional" | "marginal" | "not-assessed" | "falls-short";
+export type CushionCode = "within-band" | "outside-range" | "pad-too-large" | "foam-unknown";
+
+export interface CushionResult {
+	/** Contact force over weight; null for an unknown foam. */
+	readonly peakGn: number | null;
+	readonly peakBandGn: readonly [low: number, high: number] | null;
+	readonly energyDensityKJPerM3: number;
+	readonly optimumStaticStressKPa: number | null;
+	readonly optimumPeakGn: number | null;
+	readonly loading: "over-supported" | "near-optimum" | "under-supported" | null;
+	/** h/t: no cushion can do better. */
+	readonly floorPeakGn: number;
+	/** With the least cushion factor of any catalogue set for primary cushions, at its optimum. */
+	readonly bestPracticalPeakGn: number | null;
+	readonly bestPracticalFoam: string | null;
+	readonly bestPracticalStanding: Source["standing"] | null;
+	readonly verdict: CheckVerdict | null;
+	readonly verdictCode: CushionCode | null;
+	readonly minimumThicknessAtStressM: number | null;
+	/** Why there is no thickness: more foam does not help a pad that is too large for the weight. */
+	readonly minimumThicknessAtStressReason: "pad-too-large" | null;
+	readonly minimumThicknessAtOptimumM: number | null;
+	readonly staticStressRangeKPa: Interval | null;
+	readonly leastThicknessAnyFoamM: number | null;
+	readonly leastThicknessPracticalM: number | null;
+}
+
+/** Peak over the optimum's beyond which the loading counts as off. Source: the contract page. */
+const NEAR_OPTIMUM = 1.1;
+/** Temperature for which sets without temperature data stand. Source: cushioning page 4.1, our choice. */
+const ROOM_DEG_C: readonly [number, number] = [15, 30];
+
+const METHOD = cite(
+	"stress-energy-method",
+	"G·s = a·exp(b·s·h/t); optimum s* = t/(b·h), least factor e·a·b",
+	"from-memory",
+);
+const FLOOR = cite("our-derivation", "floor h/t from energy alone; a/s at any thickness", "our-choice");
+
+/**
+ * The cushion's peak and verdict. Ranges: positive thickness, drop and stress; outside the foam's own range the value
+ * is given, `validity.within` is false, and what would hold becomes `not-assessed`.
+ */
+export function cushion(input: CushionInput): Judged<CushionResult> {
+	const { foam, thicknessM, dropHeightM, staticStressKPa, limitGn } = input;
+	const energyDensityKJPerM3 = (staticStressKPa * dropHeightM) / thicknessM;
+	const general = generalPart(input, energyDensityKJPerM3);
+	if (foam === null) return unknownFoam(input, general);
+	const model = modelAt(foam, input.temperatureDegC);
+	if (model === null) {
+		return notAssessed(
+			"outside-range",
+			sentence("cushion.temperature-range", {
+				low: foam.overTemperature?.rangeDegC[0] ?? 0,
+				high: foam.overTemperature?.rangeDegC[1] ?? 0,
+			}),
+			{
+				sources: foam.sources,
+			},
+		);
+	}
+	const peakGn = stressKPa(model, energyDensityKJPerM3) / staticStressKPa;
+	const peakBandGn = bandOf(foam, model, energyDensityKJPerM3, staticStressKPa);
+	const optimum = optimumOf(model);
+	const optimumStaticStressKPa = (optimum.energyKJPerM3 * thicknessM) / dropHeightM;
+	const optimumPeakGn = (optimum.cushionFactor * dropHeightM) / thicknessM;
+	const notes = rangeNotes(foam, model, input, energyDensityKJPerM3);
+	const outside = notes.length > 0;
+	const thickness = limitGn === undefined ? null : thicknessFor(model, input, limitGn);
+	const judged =
+		limitGn === undefined ? null : verdictOf(foam, peakGn, peakBandGn, limitGn, outside, thickness?.reason ?? null);
+	return assessed<CushionResult>(
+		{
+			...general,
+			peakGn,
+			peakBandGn,
+			optimumStaticStressKPa,
+			optimumPeakGn,
+			loading: loadingOf(peakGn, optimumPeakGn, staticStressKPa, optimumStaticStressKPa),
+			verdict: judged?.verdict ?? null,
+			verdictCode: judged?.code ?? null,
+			minimumThicknessAtStressM: thickness?.atStressM ?? null,
+			minimumThicknessAtStressReason: thickness?.reason ?? null,
+			minimumThicknessAtOptimumM: limitGn === undefined ? null : (optimum.cushionFactor * dropHeightM) / limitGn,
+			staticStressRangeKPa: limitGn === undefined ? null : stressRange(foam, model, input, limitGn),
+		},
+		{
+			within: !outside,
+			notes: [...(foam.noteKey === null ? [] : [sentence(foam.noteKey)]), ...notes],
+			sources: [
+				...foam.sources,
+				...(foam.overTemperature !== undefined && input.temperatureDegC !== undefined
+					? [foam.overTemperature.source]
+					: []),
+				METHOD,
+				FLOOR,
+			],
+		},
+	);
+}
+
+/** What holds for any foam. */
+function generalPart(input: CushionInput, energyDensityKJPerM3: number) {
+	const { thicknessM, dropHeightM, limitGn } = input;
+	const best = bestPractical(input.catalogue);
+	return {
+		energyDensityKJPerM3,
+		floorPeakGn: dropHeightM / thicknessM,
+		bestPracticalPeakGn: best === null ? null : (best.cushionFactor * dropHeightM) / thicknessM,
+		bestPracticalFoam: best?.foam.id ?? null,
+		bestPracticalStanding: best === null ? null : weakest(best.foam),
+		leastThicknessAnyFoamM: limitGn === undefined ? null : dropHeightM / limitGn,
+		leastThicknessPracticalM:
+			limitGn === undefined || best === null ? null : (best.cushionFactor * dropHeightM) / limitGn,
+	};
+}
+
+/** The primary cushion with the least factor at an optimum that its own data cover. */
+export function bestPractical(
+	catalogue: readonly Foam[],
+): { readonly foam: Foam; readonly cushionFactor: number } | null {
+	const covered = catalogue
+		.filter((foam) => foam.primary)
+		.map((foam) => ({ foam, ...optimumOf(foam.model) }))
+		.filter(({ foam, energyKJPerM3 }) => coversEnergy(foam, foam.model, energyKJPerM3));
+	return covered.reduce<(typeof covered)[number] | null>(
+		(best, next) => (best === null || next.cushionFactor < best.cushionFactor ? next : best),
+		null,
+	);
+}
+
+function weakest(foam: Foam): Source["standing"] {
+	const order = ["published", "user", "common-practice", "from-memory", "our-choice"] as const;
+	return foam.sources.reduce<Source["standing"]>(
+		(found, source) => (order.indexOf(source.standing) > order.indexOf(found) ? source.standing : found),
+		"published",
+	);
+}
+
+function unknownFoam(input: CushionInput, general: ReturnType<typeof generalPart>): Judged<CushionResult> {
+	const { limitGn } = input;
+	const short = limitGn !== undefined && !(general.floorPeakGn <= limitGn);
+	return assessed<CushionResult>(
+		{
+			...general,
+			peakGn: null,
+			peakBandGn: null,
+			optimumStaticStressKPa: null,
+			optimumPeakGn: null,
+			loading: null,
+			verdict: limitGn === undefined ? null : short ? "falls-short" : "not-assessed",
+			verdictCode: limitGn === undefined || short ? null : "foam-unknown",
+			minimumThicknessAtStressM: null,
+			minimumThicknessAtStressReason: null,
+			minimumThicknessAtOptimumM: null,
+			staticStressRangeKPa: null,
+		},
+		{ notes: [sentence("cushion.unknown-foam")], sources: [FLOOR] },
+	);
+}
+
+/** The foam's model at a temperature; null outside the temperature data of a set that has them. */
+export function modelAt(foam: Foam, temperatureDegC: number | undefined): FoamModel | null {
+	const { overTemperature } = foam;
+	if (temperatureDegC === undefined || overTemperature === undefined) return foam.model;
+	const [low, high] = overTemperature.rangeDegC;
+	if (!(temperatureDegC >= low && temperatureDegC <= high)) return null;
+	const at = ([c0, c1, c2]: readonly [number, number, number]) => c0 + c1 * temperatureDegC + c2 * temperatureDegC ** 2;
+	return { kind: "stress-energy", aKPa: at(overTemperature.aKPa), bPerKPa: at(overTemperature.bPerKPa) };
+}
+
+/** Peak over the six corners of peak uncertainty and shifted optimum. */
+function bandOf(foam: Foam, model: FoamModel, energy: number, stress: number): readonly [number, number] {
+	const peaks = [1 - foam.peakUncertainty, 1 + foam.peakUncertainty].flatMap((peak) =>
+		[1 / foam.optimumFactor, 1, foam.optimumFactor].map(
+			(factor) => shiftedStressKPa(model, energy, peak, factor) / stress,
+		),
+	);
+	return [Math.min(...peaks), Math.max(...peaks)];
+}
+
+function loadingOf(peak: number, optimumPeak: number, stress: number, optimumStress: number): CushionResult["loading"] {
+	if (peak <= NEAR_OPTIMUM * optimumPeak) return "near-optimum";
+	return stress < optimumStress ? "over-supported" : "under-supported";
+}
+
+function coversEnergy(foam: Foam, model: FoamModel, energy: number): boolean {
+	if (foam.energyRangeKJPerM3 !== null) {
+		const [low, high] = foam.energyRangeKJPerM3;
+		return energy >= low && energy <= high;
+	}
+	if (foam.strainRange === null) return true;
+	const strain = strainAt(model, energy);
+	return strain >= foam.strainRange[0] && strain <= foam.strainRange[1];
+}
+
+/** What lies outside the foam's data; none where everything is inside. */
+function rangeNotes(foam: Foam, model: FoamModel, input: CushionInput, energy: number): Sentence[] {
+	const notes: Sentence[] = [];
+	if (!coversEnergy(foam, model, energy)) {
+		const [low, high] = foam.energyRangeKJPerM3 ?? [0, 0];
+		notes.push(
+			foam.energyRangeKJPerM3 === null
+				? sentence("cushion.outside-strain", { strain: strainAt(model, energy) })
+				: sentence("cushion.outside-energy", { energy, low, high }),
+		);
+	}
+	const [thin, thick] = foam.thicknessRangeM;
+	if (!(input.thicknessM >= thin - 1e-9) || (thick !== null && !(input.thicknessM <= thick + 1e-9))) {
+		notes.push(sentence("cushion.outside-thickness", { low: thin * 1000, high: thick === null ? "–" : thick * 1000 }));
+	}
+	const temperature = input.temperatureDegC;
+	if (temperature !== undefined && foam.overTemperature === undefined) {
+		const [low, high] = foam.temperatureRangeDegC ?? ROOM_DEG_C;
+		if (!(temperature >= low && temperature <= high))
+			notes.push(sentence("cushion.outside-temperature", { low, high }));
+	}
+	// A stress-energy set with ab < 1 implies a locking strain over 1: no foam strains that far.
+	if (model.kind === "stress-energy" && !(strainAt(model, energy) < 1)) notes.push(sentence("cushion.locked"));
+	return notes;
+}
+
+function verdictOf(
+	foam: Foam,
+	peak: number,
+	[low, high]: readonly [number, number],
+	limit: number,
+	outside: boolean,
+	thicknessReason: "pad-too-large" | null,
+): { verdict: CheckVerdict; code: CushionCode | null } {
+	if (!(peak <= limit)) {
+		if (thicknessReason !== null) return { verdict: "falls-short", code: "pad-too-large" };
+		return { verdict: "falls-short", code: low <= limit ? "within-band" : null };
+	}
+	if (outside) return { verdict: "not-assessed", code: "outside-range" };
+	if (!(high <= limit)) return { verdict: "marginal", code: null };
+	return { verdict: foam.bestVerdict, code: null };
+}
+
+/** The least thickness that keeps the limit at this stress: S(s·h/t) ≤ limit·s. */
+function thicknessFor(model: FoamModel, input: CushionInput, limitGn: number) {
+	const energy = energyWithin(model, limitGn * input.staticStressKPa);
+	return energy === null
+		? { atStressM: null, reason: "pad-too-large" as const }
+		: { atStressM: (input.staticStressKPa * input.dropHeightM) / energy, reason: null };
+}
+
+/** Static stresses at which the limit is kept, clipped to the range of the source; null where there is none. */
+function stressRange(foam: Foam, model: FoamModel, input: CushionInput, limitGn: number): Interval | null {
+	const ratio = input.dropHeightM / input.thicknessM;
+	const optimum = optimumOf(model).energyKJPerM3 / ratio;
+	const excess = (stress: number) => stressKPa(model, stress * ratio) / stress - limitGn;
+	if (!(excess(optimum) <= 0)) return null;
+	let top = optimum;
+	while (excess(top) < 0 && top < 1e6 * optimum) top *= 2;
+	const low = bisect((stress) => -excess(stress), optimum * 1e-6, optimum);
+	const high = bisect(excess, optimum, top);
+	if (foam.energyRangeKJPerM3 === null) return [low, high];
+	const [least, most] = foam.energyRangeKJPerM3.map((energy) => energy / ratio) as [number, number];
+	const clipped: Interval = [Math.max(low, least), Math.min(high, most)];
+	return (clipped[0] ?? 0) <= (clipped[1] ?? 0) ? clipped : null;
+}

@@ -1,0 +1,80 @@
+/**
+ * The two foam models: stress at an energy density, its inverse, the least cushion factor. Derivations: cushioning
+ * handbook method (stress-energy) and the gas-compression form; the two are the same law where σ₀ = p = a and
+ * R = 1 − 1/(ab) (derived).
+ */
+import type { FoamModel } from "./foam.ts";
+
+/** Peak stress, kPa, at an energy density of 0 or more, kJ/m³. */
+export function stressKPa(model: FoamModel, energyKJPerM3: number): number {
+	if (model.kind === "stress-energy") return model.aKPa * Math.exp(model.bPerKPa * energyKJPerM3);
+	const strain = strainAt(model, energyKJPerM3);
+	const { yieldStressKPa, gasPressureKPa, relativeDensity } = model;
+	return yieldStressKPa + (gasPressureKPa * strain) / (1 - strain - relativeDensity);
+}
+
+/** Strain that the model implies at an energy density; for stress-energy by its identity with the gas form. */
+export function strainAt(model: FoamModel, energyKJPerM3: number): number {
+	if (model.kind === "stress-energy") {
+		return (1 - Math.exp(-model.bPerKPa * energyKJPerM3)) / (model.aKPa * model.bPerKPa);
+	}
+	const { yieldStressKPa, gasPressureKPa, relativeDensity } = model;
+	const locking = 1 - relativeDensity;
+	const work = (strain: number) =>
+		yieldStressKPa * strain + gasPressureKPa * (locking * Math.log(locking / (locking - strain)) - strain);
+	return bisect((strain) => work(strain) - energyKJPerM3, 0, locking * (1 - 1e-15));
+}
+
+/** The largest energy density at which the stress stays within a limit; null where even none exceeds it. */
+export function energyWithin(model: FoamModel, limitKPa: number): number | null {
+	const least = model.kind === "stress-energy" ? model.aKPa : model.yieldStressKPa;
+	if (!(limitKPa > least)) return null;
+	if (model.kind === "stress-energy") return Math.log(limitKPa / model.aKPa) / model.bPerKPa;
+	let high = 1;
+	while (stressKPa(model, high) < limitKPa) high *= 2;
+	return bisect((energy) => stressKPa(model, energy) - limitKPa, 0, high);
+}
+
+/** Energy density at the optimum, kJ/m³, and the least cushion factor C = stress/energy there. */
+export function optimumOf(model: FoamModel): { readonly energyKJPerM3: number; readonly cushionFactor: number } {
+	if (model.kind === "stress-energy") {
+		return { energyKJPerM3: 1 / model.bPerKPa, cushionFactor: Math.E * model.aKPa * model.bPerKPa };
+	}
+	// C falls to one minimum and rises again, so the golden section over ln E finds it.
+	const factor = (logEnergy: number) => stressKPa(model, Math.exp(logEnergy)) / Math.exp(logEnergy);
+	const log = goldenSection(factor, Math.log(1e-3 * model.gasPressureKPa), Math.log(1e3 * model.gasPressureKPa));
+	return { energyKJPerM3: Math.exp(log), cushionFactor: factor(log) };
+}
+
+/** The stress of a model whose peak is off by a factor and whose optimum lies elsewhere: factor·f·S(E/f). */
+export function shiftedStressKPa(
+	model: FoamModel,
+	energyKJPerM3: number,
+	peakFactor: number,
+	optimumFactor: number,
+): number {
+	return peakFactor * optimumFactor * stressKPa(model, energyKJPerM3 / optimumFactor);
+}
+
+/** The zero of a rising function between two points. */
+export function bisect(rising: (x: number) => number, low: number, high: number): number {
+	let [from, to] = [low, high];
+	for (let step = 0; step < 200 && to - from > 0; step += 1) {
+		const middle = (from + to) / 2;
+		if (middle === from || middle === to) break;
+		if (rising(middle) < 0) from = middle;
+		else to = middle;
+	}
+	return (from + to) / 2;
+}
+
+function goldenSection(valley: (x: number) => number, low: number, high: number): number {
+	const ratio = (Math.sqrt(5) - 1) / 2;
+	let [from, to] = [low, high];
+	let [left, right] = [to - ratio * (to - from), from + ratio * (to - from)];
+	for (let step = 0; step < 200 && to - from > 1e-12; step += 1) {
+		if (valley(left) < valley(right)) [to, right, left] = [right, left, right - ratio * (right - from)];
+		else [from, left, right] = [left, right, left + ratio * (to - left)];
+	}
+	return (from + to) / 2;
+}

@@ -1,0 +1,51 @@
+/** `cushion`. */
+import { z } from "zod";
+import { STANDINGS } from "../calculations/sources.ts";
+
+/** A foam by catalogue id, by its model, or not known. */
+export const foamInput = z.union([
+	z.strictObject({ id: z.string().max(60) }),
+	z.strictObject({ model: z.literal("stress-energy"), aKPa: z.number().positive(), bPerKPa: z.number().positive() }),
+	z.strictObject({
+		model: z.literal("gas-compression"),
+		yieldStressKPa: z.number().min(0),
+		gasPressureKPa: z.number().positive().optional(),
+		relativeDensity: z.number().min(0).max(0.9),
+	}),
+	z.strictObject({ unknown: z.literal(true) }),
+]);
+export type FoamInput = z.infer<typeof foamInput>;
+
+export const cushionRequest = z.strictObject({
+	foam: foamInput,
+	thicknessM: z.number().positive().max(2),
+	dropHeightM: z.number().positive().max(20),
+	staticStressKPa: z.number().positive().max(10_000),
+	limitGn: z.number().positive().max(100_000).optional(),
+	temperatureDegC: z.number().min(-273.15).max(200).optional(),
+});
+export type CushionRequest = z.infer<typeof cushionRequest>;
+
+const number = z.number().nullable();
+export const checkVerdict = z.enum(["meets", "provisional", "marginal", "not-assessed", "falls-short"]);
+
+export const cushionResult = z.strictObject({
+	peakGn: number,
+	peakBandGn: z.tuple([z.number(), z.number()]).nullable(),
+	energyDensityKJPerM3: z.number(),
+	optimumStaticStressKPa: number,
+	optimumPeakGn: number,
+	loading: z.enum(["over-supported", "near-optimum", "under-supported"]).nullable(),
+	floorPeakGn: z.number(),
+	bestPracticalPeakGn: number,
+	bestPracticalFoam: z.string().nullable(),
+	bestPracticalStanding: z.enum(STANDINGS).nullable(),
+	verdict: checkVerdict.nullable(),
+	verdictCode: z.enum(["within-band", "outside-range", "pad-too-large", "foam-unknown"]).nullable(),
+	minimumThicknessAtStressM: number,
+	minimumThicknessAtStressReason: z.literal("pad-too-large").nullable(),
+	minimumThicknessAtOptimumM: number,
+	staticStressRangeKPa: z.tuple([number, number]).nullable(),
+	leastThicknessAnyFoamM: number,
+	leastThicknessPracticalM: number,
+});

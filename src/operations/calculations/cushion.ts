@@ -1,0 +1,36 @@
+/** `cushion`: the peak of one cushion, its band, and whether it keeps a limit. */
+import { cushion as assessCushion } from "../../calculations/cushioning/cushion.ts";
+import { FOAMS } from "../../catalogue/foams.ts";
+import { cushionRequest, cushionResult } from "../../contract/cushion.ts";
+import { calculation } from "./calculation.ts";
+import { foamOf } from "./foam-of.ts";
+
+export const cushion = calculation({
+	name: "cushion",
+	summary: "Peak of a cushion under a falling weight, its band, loading and thickness, against a limit.",
+	request: cushionRequest,
+	result: cushionResult,
+	example: {
+		request: {
+			foam: { id: "pe-plank-23c" },
+			thicknessM: 0.0508,
+			dropHeightM: 0.6096,
+			staticStressKPa: 3.447,
+			limitGn: 40,
+		},
+		result: {
+			peakGn: 37.73,
+			energyDensityKJPerM3: 41.36,
+			optimumStaticStressKPa: 5.32,
+			optimumPeakGn: 34.77,
+			loading: "near-optimum",
+			floorPeakGn: 12.0,
+			verdict: "marginal",
+			minimumThicknessAtStressM: 0.0466,
+			minimumThicknessAtOptimumM: 0.04415,
+			staticStressRangeKPa: [2.977, 8.25],
+			leastThicknessAnyFoamM: 0.01524,
+		},
+	},
+	assess: ({ foam, ...input }) => assessCushion({ ...input, foam: foamOf(foam, "/foam"), catalogue: FOAMS }),
+});

@@ -1,0 +1,16 @@
+/** Notes on cushions. */
+export const cushion = {
+	"cushion.unknown-foam":
+		"The foam is not known. Its thickness alone sets a floor that no cushion can beat; whether this one comes near it is not known.",
+	"cushion.temperature-range": "The foam's data reach from {low} to {high} °C.",
+	"cushion.outside-energy":
+		"The energy density of {energy} kJ/m³ lies outside the checked range of {low} to {high} kJ/m³.",
+	"cushion.outside-strain": "The strain of {strain} lies outside the range of the foam's data.",
+	"cushion.outside-thickness": "The thickness lies outside the range of the foam's data, {low} to {high} mm.",
+	"cushion.outside-temperature": "The foam's data are for {low} to {high} °C.",
+	"cushion.locked": "At this energy the set would strain the foam to more than its own thickness.",
+	"cushion.note-plank": "unit of the published set is inferred",
+	"cushion.note-memory": "The curve is recalled, not read: confirm it with the supplier's curve or test drops.",
+	"cushion.note-derived": "The set is derived from other data, with a remembered factor in it.",
+	"cushion.note-own": "Your own set, without a prediction interval.",
+} as const;
