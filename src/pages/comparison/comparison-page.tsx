@@ -202,7 +202,8 @@ function CheckRow({ row, found }: { readonly row: ComparisonRow; readonly found:
 	const { comparison } = row;
 	const judged = comparison.status === "assessed" ? comparison.result : null;
 	const verdict = say(`comparison-page.verdict.${judged?.verdict ?? "not-assessed"}`);
-	const direction = judged?.direction == null ? "" : ` ${say(`comparison-page.direction.${judged.direction}`)}`;
+	const changed = judged?.verdict === "differs" ? judged.direction : null;
+	const direction = changed === null ? "" : ` ${say(`comparison-page.direction.${changed}`)}`;
 	const why = comparison.status === "assessed" ? comparison.result.why : comparison.reason.message;
 	const cell = (end: "departure" | "arrival") => (
 		<td data-label={say(`comparison-page.column.${end}`)}>

@@ -56,15 +56,27 @@ const isGood = (verdict: string | undefined) => verdict === "proven-good" || ver
 const isBadAtAnEnd = (judged: ReadingComparison) =>
 	judged.conformity.departure?.verdict === "proven-bad" || judged.conformity.arrival?.verdict === "proven-bad";
 
-function certainOfRecords({ comparison, arrival }: ConsignmentComparison): string[] {
+function certainOfRecords({ comparison, departure, arrival }: ConsignmentComparison): string[] {
 	const { parcel, firstPowerOn } = arrival?.statement ?? {};
 	const signs = (firstPowerOn?.stopSigns ?? []).map((sign) => say(`arrival.stop-sign.${sign}` as TextKey));
 	return [
+		...(departure !== null && arrival !== null && departure.statement.state !== arrival.statement.state
+			? [
+					say("comparison-page.certain.states", {
+						left: stateWords(departure.statement.state),
+						arrived: stateWords(arrival.statement.state),
+					}),
+				]
+			: []),
 		...(comparison.identity.agree.includes("serial-number") ? [say("comparison-page.certain.same-board")] : []),
 		...(parcel?.outerDamage === "seen" ? [say("comparison-page.certain.parcel-damage")] : []),
 		...(signs.length > 0 ? [say("comparison-page.certain.stop", { signs: signs.join("; ") })] : []),
 		...(firstPowerOn?.wetnessSeen === true ? [say("comparison-page.certain.wet")] : []),
 	];
+}
+
+function stateWords(state: string): string {
+	return say(`arrival.state.${state}` as TextKey);
 }
 
 function certainOfRows(rows: readonly NamedRow[]): string[] {
@@ -167,7 +179,9 @@ function nextOf(found: ConsignmentComparison, rows: readonly NamedRow[]): string
 	const lost = line.changes.some((change) => change.kind === "lost" && change.spans.length > 0);
 	if (lost || statement?.parcel?.outerDamage === "seen") next.push("carrier");
 	if (rows.some(({ judged }) => judged?.verdict === "not-comparable")) next.push("same-instrument");
-	if (stopped === null && rows.some(({ judged }) => judged?.verdict === "not-tested")) next.push("untested");
+	if (stopped === null && rows.some(({ row }) => isTested(row.departure) && !isTested(row.arrival))) {
+		next.push("untested");
+	}
 	const well = starts && !lost && next.every((key) => key === "untested" || key === "same-instrument");
 	return well ? ["all-well", ...next] : ["keep", ...next, "talk"];
 }

@@ -29,10 +29,11 @@ export interface PlatformFinding {
 export function platformFinding(content: PlatformFacts): PlatformFinding | null {
 	if (content.state !== "does-not-start") return null;
 	const { controlBefore, controlAfter, platforms = 1 } = content.setUp ?? {};
-	const withControl: TextKey[] = ["arrival.cause.supply", "arrival.cause.slot", "arrival.cause.screen"];
 	const excluded: TextKey[] = [];
 	const open: TextKey[] = [];
-	(controlBefore === true ? excluded : open).push(...withControl);
+	if (controlBefore === true)
+		excluded.push("arrival.cause.supply-as-far", "arrival.cause.slot", "arrival.cause.screen");
+	else open.push("arrival.cause.supply", "arrival.cause.slot", "arrival.cause.screen");
 	(controlAfter === true ? excluded : open).push("arrival.cause.computer-since");
 	open.push("arrival.cause.seating");
 	(platforms >= 2 ? excluded : open).push("arrival.cause.firmware");

@@ -293,13 +293,14 @@ export const arrival = {
 	"arrival.recorded-by": "Your name",
 	"arrival.platform-title": "Did not start on this platform",
 	"arrival.platform-text":
-		"With one computer nobody can tell a board that is dead from a board and a computer that do not suit each other. So the record says: it did not start on this platform. Below is what your answers exclude, and what they leave open.",
+		"With one computer nobody can tell a board that is dead from a board and a computer that do not suit each other. So the record says: it did not start on this platform. Below is what the tries so far exclude, and what they leave open.",
 	"arrival.platform-two":
 		"It did not start in {count} computers. If they are of different makers and another part worked in both, this speaks clearly for the board itself.",
-	"arrival.excluded": "Excluded by what you entered",
+	"arrival.excluded": "Excluded by what was tried",
 	"arrival.excluded-none": "Nothing yet.",
 	"arrival.open": "Not excluded",
-	"arrival.cause.supply": "the power supply and its leads, where the other part needs as much power",
+	"arrival.cause.supply": "the power supply and its leads",
+	"arrival.cause.supply-as-far": "the power supply and its leads, as far as the other part needs as much power",
 	"arrival.cause.slot": "the slot",
 	"arrival.cause.screen": "the screen and its cable",
 	"arrival.cause.seating": "the board not being fully seated",
@@ -307,7 +308,7 @@ export const arrival = {
 	"arrival.cause.computer-since": "a change in the computer during the tests",
 	"arrival.cause.item": "the board itself",
 	"arrival.platform-next":
-		"A try in a second computer of another maker would separate these best. Only where there was no stop sign, and only if you have one at hand.",
+		"A try in a second computer of another maker would separate these best. Only where there was no stop sign, and only if one is at hand.",
 
 	// Steps of the owner's departure.
 	"arrival.fault": "What is wrong with it",

@@ -31,7 +31,7 @@ export const comparisonPage = {
 	"comparison-page.next.control":
 		"Try another part known to be good in the same place, with the same leads: it shows whether the computer is fine.",
 	"comparison-page.next.untested":
-		"Some checks were done at one end only. Those with no instruments are the cheapest to add now.",
+		"Some checks were done when it left and not on arrival. Those that need no instruments are the cheapest to add now.",
 	"comparison-page.next.same-instrument":
 		"Some values can be compared only with the same instrument or bench. They need the board back on the bench where it was tested.",
 	"comparison-page.next.carrier":
@@ -94,13 +94,15 @@ export const comparisonPage = {
 	"comparison-page.both-see": "Both sides see this same page.",
 	"comparison-page.certain.good-both": "Within its limits at both ends, as far as tested: {checks}.",
 	"comparison-page.certain.same-board": "The serial number is the same at both ends.",
+	"comparison-page.certain.states":
+		"What the records say of it as a whole: “{left}” when it left, “{arrived}” on arrival.",
 	"comparison-page.certain.stop": "On arrival a stop sign was noted: {signs}.",
 	"comparison-page.certain.wet": "On arrival wetness was noted.",
 	"comparison-page.certain.parcel-damage": "Damage to the outside of the parcel was noted on arrival.",
 	"comparison-page.uncertain.row": "{check}: {why}",
-	"comparison-page.record.departure": "the record when it left ({time})",
-	"comparison-page.record.arrival": "the record on arrival ({time})",
-	"comparison-page.record.bench": "the record on the bench ({time})",
+	"comparison-page.record.departure": "the departure record of {time}",
+	"comparison-page.record.arrival": "the arrival record of {time}",
+	"comparison-page.record.bench": "the bench record of {time}",
 	"comparison-page.reported":
 		"As reported to the other side, word for word; the holder has sealed no record of their own.",
 	"comparison-page.change.lost": "{check}: good in {after}, not good in {before}. In between: {spans}.",
