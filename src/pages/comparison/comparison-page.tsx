@@ -8,7 +8,7 @@ import { PlatformNote } from "../customer/platform-note.tsx";
 import { readingWords } from "../customer/reading-words.ts";
 import { groupsOfFour, offsetOf, showTime } from "../customer/shown-time.ts";
 import { Layout } from "../layout.tsx";
-import { findingsOf, isTested, rowName } from "./findings.ts";
+import { findingsOf, isComparable, isTested, rowName } from "./findings.ts";
 
 export function ComparisonPage({ found }: { readonly found: ConsignmentComparison }) {
 	const { order, departure, arrival, comparison } = found;
@@ -104,6 +104,7 @@ function FirstScreen({ found }: { readonly found: ConsignmentComparison }) {
 				sentences={findings.uncertain}
 			/>
 			<Sentences title="comparison-page.between" none="comparison-page.between-none" sentences={findings.placed} />
+			<Sentences title="comparison-page.next" none="comparison-page.between-none" sentences={findings.next} />
 			{findings.elsewhere.length > 0 && (
 				<Sentences
 					title="comparison-page.elsewhere"
@@ -111,7 +112,6 @@ function FirstScreen({ found }: { readonly found: ConsignmentComparison }) {
 					sentences={findings.elsewhere}
 				/>
 			)}
-			<Sentences title="comparison-page.next" none="comparison-page.between-none" sentences={findings.next} />
 		</>
 	);
 }
@@ -178,6 +178,7 @@ function Checks({ found }: { readonly found: ConsignmentComparison }) {
 	return (
 		<section>
 			<h2>{say("comparison-page.checks")}</h2>
+			{!isComparable(found) && <p class="note">{say("comparison-page.checks-apart")}</p>}
 			<table class="stacked">
 				<thead>
 					<tr>

@@ -22,13 +22,33 @@ export function findingsOf(found: ConsignmentComparison): Findings {
 	const isOnLeg = (change: CustodyChange) =>
 		change.spans.some((place) => found.line.spans[place]?.consignmentId === found.consignment.id) ||
 		(change.kind === "first-seen" && change.beforeRecordId === found.arrival?.view.id);
+	const comparable = isComparable(found);
 	return {
-		certain: [...certainOfRecords(found), ...certainOfRows(rows)],
-		uncertain: uncertainOf(rows),
-		placed: found.line.changes.filter(isOnLeg).map((change) => placeWords(change, found)),
+		certain: [...certainOfRecords(found), ...(comparable ? certainOfRows(rows) : [])],
+		uncertain: [...outcomeWords(found), ...(comparable ? uncertainOf(rows) : [])],
+		placed: comparable ? found.line.changes.filter(isOnLeg).map((change) => placeWords(change, found)) : [],
 		elsewhere: found.line.changes.filter((change) => !isOnLeg(change)).map((change) => placeWords(change, found)),
 		next: nextOf(found, rows).map((key) => say(`comparison-page.next.${key}` as TextKey)),
 	};
+}
+
+/** Whether both ends tell of the same board as it came: only then does a row say something about what changed. */
+export function isComparable({ comparison }: ConsignmentComparison): boolean {
+	return comparison.outcome !== "identity-mismatch" && comparison.outcome !== "no-first-state";
+}
+
+/** Why the comparison as a whole is more than check by check; what is better than when it left, by name. */
+function outcomeWords({ comparison }: ConsignmentComparison): string[] {
+	if (comparison.outcome === "compared") return [];
+	const better = comparison.betterOnArrival.map((id) => {
+		const row = comparison.rows.find((candidate) => candidate.check.id === id);
+		return row === undefined ? say("arrival.state") : rowName(row);
+	});
+	const conflict =
+		comparison.outcome === "state-conflict"
+			? [say("comparison-page.uncertain.better", { checks: better.join(", ") })]
+			: [];
+	return [speak(comparison.why), ...conflict];
 }
 
 /** A check's name on the page. */

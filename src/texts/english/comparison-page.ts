@@ -50,6 +50,8 @@ export const comparisonPage = {
 	"comparison-page.identity.marks": "marks",
 	"comparison-page.identity.mass": "mass",
 	"comparison-page.checks": "Check by check",
+	"comparison-page.checks-apart":
+		"The readings of both records stand side by side so that nothing recorded is hidden. What changed cannot be told from them, for the reason given above.",
 	"comparison-page.column.check": "Check",
 	"comparison-page.column.departure": "When it left",
 	"comparison-page.column.arrival": "On arrival",
@@ -86,6 +88,7 @@ export const comparisonPage = {
 	"comparison-page.before.held-as-tested": "within them as far as it was tested",
 	"comparison-page.before.inconclusive": "not clear",
 	"comparison-page.before.none": "not tested against a limit",
+	"comparison-page.uncertain.better": "Better on arrival than when it left: {checks}.",
 	"comparison-page.uncertain.tested-once": "Tested at one end only: {checks}.",
 	"comparison-page.uncertain.untested": "Not tested at either end: {count} checks. They are listed further below.",
 	"comparison-page.disclaimer":
