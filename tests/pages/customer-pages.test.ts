@@ -1,5 +1,6 @@
 /** The customer's pages on a real database: entry by link, saving step by step, photos, seal, receipt, sheets, comparison. */
 import { randomBytes } from "node:crypto";
+import { readFileSync } from "node:fs";
 import type { LightMyRequestResponse } from "fastify";
 import pg from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -14,6 +15,8 @@ afterAll(async () => shop?.close());
 
 const scene = () => customerScene(shop);
 
+/** Invented, in the form that `lspci -vv` writes: 8 of 16 lanes under load, the path to the root port in it. */
+const OUTPUT = new URL("../../demo-data/outputs/card-arrival-load.txt", import.meta.url);
 const PNG = Buffer.from(
 	"iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==",
 	"base64",
@@ -282,6 +285,25 @@ it("says it where more files come at once than are taken", async () => {
 	const sent = await postParts(`/guided/${made.recordId}/visual`, await me.hidden("visual"), files, me.cookie);
 	expect(sent.statusCode).toBe(413);
 	expect(sent.body).toContain("At most 20 files are taken at once");
+});
+
+it("reads a diagnostic file into the record, and takes no typed value in place of what the file says", async () => {
+	const made = await scene();
+	const me = await enter(made);
+	const sent = await postParts(
+		`/guided/${made.recordId}/file`,
+		{ ...(await me.hidden("file")), act: "stay", "file.load": "load" },
+		[{ field: "file.upload", name: "output.txt", bytes: readFileSync(OUTPUT) }],
+		me.cookie,
+	);
+	expect(sent.statusCode, sent.body).toBe(200);
+	expect(sent.body).toContain("output.txt was read. Taken from it: Link width under load, Link speed under load");
+	await me.post("checks", { "check.link-width.value": "16", "check.link-width.value.unit": "lanes" });
+	const { readings } = (await me.content()) as unknown as {
+		readings: { check: string; values: { value: number }[] }[];
+	};
+	expect(readings.find(({ check }) => check === "link-width")?.values).toEqual([{ value: 8, unit: "lanes" }]);
+	expect((await me.get(`/guided/${made.recordId}/checks`)).body).toContain("from your file");
 });
 
 describe("sealing", () => {
