@@ -41,7 +41,7 @@ export function WaitNote({
 			) : (
 				<>
 					<p>
-						{say("arrival.wait-why", {
+						{say(wait.modelWaitH > 0 ? "arrival.wait-why" : "arrival.wait-why-unsure", {
 							dewPointDegC: wait.dewPointDegC.toFixed(1),
 							modelWaitH: wait.modelWaitH.toFixed(1),
 						})}

@@ -135,6 +135,8 @@ export const arrival = {
 		"The parcel is at least 3 °C warmer than the dew point of your room, {dewPointDegC} °C. Nothing will condense on it.",
 	"arrival.wait-why":
 		"The dew point of your room is {dewPointDegC} °C. A surface colder than that gets wet once the bag is open; we keep 3 °C clear of it. In this parcel the board is reckoned to need about {modelWaitH} hours for that. The reckoning is rough, so the wait is at least twice as long, and never under four hours.",
+	"arrival.wait-why-unsure":
+		"By what you entered, the parcel is at least 3 °C warmer than the dew point of your room, {dewPointDegC} °C. As the temperature is a guess, or wetness was seen, it stays shut for four hours all the same.",
 	"arrival.wait-counted-from": "Counted from {time}, when the parcel came into your hands.",
 	"arrival.wait-counted-from-now": "Counted from {time}, when you saved this. You gave no time for having it in hand.",
 	"arrival.wait-humidity-assumed": "You gave no humidity; counted with {percent} % (our choice).",
