@@ -19,8 +19,11 @@ export function WaitNote({
 	if (wait.kind === "not-assessed") return <Caution>{say("arrival.wait-careful")}</Caution>;
 	if (wait.kind === "never") return <Caution>{say("arrival.wait-never")}</Caution>;
 	const offset = offsetIn(content) ?? undefined;
-	const when = (time: Date | null) =>
-		time === null || !(now < time) ? say("arrival.wait-now") : showTime(time, offset);
+	const when = (time: Date | null) => {
+		if (time === null) return say("arrival.wait-now");
+		const shown = showTime(time, offset);
+		return now < time ? shown : say("arrival.wait-over", { time: shown });
+	};
 	return (
 		<section class="note">
 			<h2>{say("arrival.wait-title")}</h2>

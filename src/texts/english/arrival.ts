@@ -130,6 +130,7 @@ export const arrival = {
 	"arrival.wait-open": "Open the parcel from",
 	"arrival.wait-power": "Switch the board on from",
 	"arrival.wait-now": "Now",
+	"arrival.wait-over": "Now; the wait ended {time}",
 	"arrival.wait-power-wet": "Not at all: wetness was seen",
 	"arrival.wait-none-why":
 		"The parcel is at least 3 °C warmer than the dew point of your room, {dewPointDegC} °C. Nothing will condense on it.",
