@@ -1,7 +1,19 @@
 /** The calculations that the API offers, in the order of the contract page. */
 import type { CalculationOperation } from "./calculation.ts";
 import { cushion } from "./cushion.ts";
+import { dropHeight, impact, pulse } from "./handling.ts";
 import { linkJudgement } from "./link-judgement.ts";
+import { condensation, packaging, staticProtection } from "./packaging.ts";
 import { readingComparison } from "./reading-comparison.ts";
 
-export const CALCULATIONS: readonly CalculationOperation[] = [cushion, readingComparison, linkJudgement];
+export const CALCULATIONS: readonly CalculationOperation[] = [
+	impact,
+	pulse,
+	dropHeight,
+	cushion,
+	staticProtection,
+	condensation,
+	readingComparison,
+	linkJudgement,
+	packaging,
+];

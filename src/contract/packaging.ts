@@ -1,0 +1,188 @@
+/** `static-protection`, `condensation`, `packaging`, and sealed assessments. */
+import { z } from "zod";
+import type { StaticProtectionInput } from "../calculations/electrostatics/static-protection.ts";
+import type { CondensationInput } from "../calculations/moisture/condensation.ts";
+import { STANDINGS } from "../calculations/sources.ts";
+import { ITEM_CLASSES } from "../catalogue/codes.ts";
+import { id, sha256, text } from "./common.ts";
+import { checkVerdict, foamInput } from "./cushion.ts";
+import { dropBasis } from "./handling.ts";
+
+const LAYER_KINDS = [
+	"shielding-metal-in",
+	"shielding-metal-out",
+	"moisture-barrier",
+	"dissipative",
+	"low-charging-film",
+	"conductive-film",
+	"plain-film",
+	"bubble-plain",
+	"bubble-low-charging",
+	"none",
+	"kitchen-foil",
+] as const;
+const cell = z.enum(["none", "coin", "lithium-ion", "supercapacitor"]);
+
+export const staticLayer = z.strictObject({
+	kind: z.enum(LAYER_KINDS),
+	closed: z.boolean(),
+	intact: z.boolean(),
+	stapled: z.boolean().optional(),
+	reused: z.boolean().optional(),
+	evidence: z.enum(["measured", "data-sheet", "looks-like", "none"]),
+	shieldingNJ: z.number().min(0).max(1e6).optional(),
+	edition: text(100).optional(),
+	surfaceResistanceOhm: z.number().positive().max(1e18).optional(),
+});
+
+export const staticProtectionRequest = z.strictObject({
+	item: z.enum(["board", "module", "populated-card"]),
+	layers: z.array(staticLayer).max(10),
+	makerDeclaresNotSensitive: z.boolean().optional(),
+	connectorsCapped: z.boolean().optional(),
+	edgesPadded: z.boolean().optional(),
+	cell,
+}) satisfies z.ZodType<StaticProtectionInput>;
+
+const outcome = z.enum(["pass", "fail", "unproven"]);
+export const staticProtectionResult = z.strictObject({
+	verdict: z.enum(["acceptable", "conditional", "not-acceptable"]),
+	tests: z.strictObject({ lowCharging: outcome, dissipativeContact: outcome, dischargeShielding: outcome }),
+	conditions: z.array(z.string()),
+	evidence: z.enum(["verified", "declared", "assumed", "unknown"]),
+});
+
+const temperature = z.number().min(-100).max(100);
+export const condensationRequest = z.strictObject({
+	roomTemperatureDegC: temperature,
+	roomHumidityPercent: z.number().gt(0).max(100),
+	parcelTemperatureDegC: temperature,
+	parcelTemperatureBasis: z.enum(["measured", "weather", "guess"]).optional(),
+	timeConstantH: z.number().positive().max(1000).optional(),
+	parcel: z
+		.strictObject({
+			outerM: z.tuple([z.number().positive().max(10), z.number().positive().max(10), z.number().positive().max(10)]),
+			layers: z
+				.array(
+					z.strictObject({
+						thicknessM: z.number().positive().max(1),
+						conductivityWPerMK: z.number().positive().max(500),
+					}),
+				)
+				.max(10),
+			contentsMassKg: z.number().positive().max(1000),
+			specificHeatJPerKgK: z.number().positive().max(10_000).optional(),
+		})
+		.optional(),
+	surfaceTemperatureDegC: temperature.optional(),
+	wetnessSeen: z.boolean().optional(),
+}) satisfies z.ZodType<CondensationInput>;
+
+const number = z.number().nullable();
+export const condensationResult = z.strictObject({
+	dewPointDegC: z.number(),
+	frostPointDegC: number,
+	condenses: z.boolean(),
+	timeConstantH: number,
+	modelWaitH: number,
+	openAfterH: number,
+	powerAfterH: number,
+});
+
+const pad = z.strictObject({ lengthM: z.number().positive().max(5), widthM: z.number().positive().max(5) });
+const layer = z
+	.strictObject({
+		foam: foamInput,
+		thicknessM: z.number().positive().max(2),
+		pads: z.array(pad).min(1).max(50).optional(),
+		fullFace: z.literal(true).optional(),
+	})
+	.refine((input) => (input.pads === undefined) !== (input.fullFace === undefined), {
+		path: ["pads"],
+		error: "give either pads or fullFace",
+	});
+const face = z.strictObject({ layers: z.array(layer).max(5) });
+
+export const packagingRequest = z.strictObject({
+	item: z.strictObject({
+		class: z.enum(ITEM_CLASSES),
+		massKg: z.number().positive().max(200),
+		lengthM: z.number().positive().max(5),
+		widthM: z.number().positive().max(5),
+		heightM: z.number().positive().max(5),
+		fragility: z
+			.strictObject({
+				gn: z.number().positive().max(100_000),
+				basis: z.enum(["tested", "maker", "board-strength", "class", "our-choice"]),
+				velocityChangeMPerS: z.number().positive().max(100).optional(),
+			})
+			.optional(),
+		cell,
+		edgesPadded: z.boolean().optional(),
+		connectorsCapped: z.boolean().optional(),
+		makerDeclaresNotSensitive: z.boolean().optional(),
+	}),
+	pack: z.strictObject({
+		box: z.strictObject({
+			innerLengthM: z.number().positive().max(5),
+			innerWidthM: z.number().positive().max(5),
+			innerHeightM: z.number().positive().max(5),
+			edgeCrushKNPerM: z.number().positive().max(100).optional(),
+			caliperM: z.number().positive().max(0.1).optional(),
+			reused: z.boolean(),
+		}),
+		faces: z.strictObject({ top: face, bottom: face, left: face, right: face, front: face, back: face }),
+		bagLayers: z.array(staticLayer).max(10),
+		desiccantUnits: z.number().min(0).max(1000).optional(),
+		grossMassKg: z.number().positive().max(1000).optional(),
+		closedHow: text(300).optional(),
+	}),
+	route: z.strictObject({
+		dropBasis,
+		mode: z.enum(["road", "air", "sea", "rail", "mixed", "carried-by-hand"]),
+		transitDays: z.number().min(0).max(365),
+		temperatureLowDegC: temperature.optional(),
+		temperatureHighDegC: temperature.optional(),
+		humidityPercent: z.number().min(0).max(100).optional(),
+	}),
+});
+export type PackagingRequest = z.infer<typeof packagingRequest>;
+
+const source = z.strictObject({
+	id: z.string(),
+	document: z.string(),
+	locator: z.string(),
+	standing: z.enum(STANDINGS),
+});
+export const packagingCheck = z.strictObject({
+	id: z.string(),
+	verdict: checkVerdict,
+	value: number,
+	limit: number,
+	unit: z.string().nullable(),
+	margin: number,
+	why: z.string(),
+	mend: z.string().nullable(),
+	sources: z.array(source),
+});
+export const packagingResult = z.strictObject({
+	verdict: checkVerdict,
+	checks: z.array(packagingCheck),
+	protectedDropHeightM: number,
+	protectedBandM: z.tuple([z.number(), z.number()]).nullable(),
+	measuredBelow: z.array(
+		z.strictObject({ id: z.string(), percentile: z.enum(["p95", "max"]), dropHeightM: z.number() }),
+	),
+});
+
+/** A sealed assessment of a pack as shipped. */
+export const assessmentView = z.strictObject({
+	id: id("pka"),
+	consignmentId: id("con"),
+	sealedAt: z.string(),
+	index: z.number().int(),
+	fingerprint: sha256,
+	statement: z.record(z.string(), z.json()),
+});
+export type AssessmentView = z.infer<typeof assessmentView>;
+export const assessmentList = z.strictObject({ assessments: z.array(assessmentView) });

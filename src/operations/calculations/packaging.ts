@@ -1,0 +1,114 @@
+/** `static-protection`, `condensation`, `packaging`. */
+import { staticProtection as protectFromStatic } from "../../calculations/electrostatics/static-protection.ts";
+import { condensation as condensationOf } from "../../calculations/moisture/condensation.ts";
+import { packaging as assessPack } from "../../calculations/packaging/packaging.ts";
+import { FACES, type FoamLayer, type PackagingInput } from "../../calculations/packaging/types.ts";
+import { DROP_TABLES, dropTableById, MEASURED_DROPS } from "../../catalogue/drop-tables.ts";
+import { FOAMS } from "../../catalogue/foams.ts";
+import {
+	condensationRequest,
+	condensationResult,
+	type PackagingRequest,
+	packagingRequest,
+	packagingResult,
+	staticProtectionRequest,
+	staticProtectionResult,
+} from "../../contract/packaging.ts";
+import { invalid } from "../../faults.ts";
+import { calculation } from "./calculation.ts";
+import { foamOf } from "./foam-of.ts";
+
+export const staticProtection = calculation({
+	name: "static-protection",
+	summary: "Whether the layers around an item protect it from static on its way.",
+	request: staticProtectionRequest,
+	result: staticProtectionResult,
+	example: {
+		request: {
+			item: "populated-card",
+			layers: [{ kind: "low-charging-film", closed: true, intact: true, evidence: "looks-like" }],
+			cell: "none",
+		},
+		result: { verdict: "not-acceptable" },
+	},
+	assess: protectFromStatic,
+});
+
+export const condensation = calculation({
+	name: "condensation",
+	summary: "Whether a cold board sweats when its bag is opened, and how long to wait.",
+	request: condensationRequest,
+	result: condensationResult,
+	example: {
+		request: {
+			roomTemperatureDegC: 22,
+			roomHumidityPercent: 35,
+			parcelTemperatureDegC: -20,
+			parcelTemperatureBasis: "weather",
+			timeConstantH: 1.75,
+		},
+		result: { dewPointDegC: 5.8, condenses: true, modelWaitH: 2.0, openAfterH: 4.1, powerAfterH: 12 },
+	},
+	assess: condensationOf,
+});
+
+const CARD_FACE = { layers: [{ foam: { id: "pe-plank-23c" }, thicknessM: 0.0508, fullFace: true as const }] };
+
+export const packaging = calculation({
+	name: "packaging",
+	summary: "Whether a pack is adequate for an item on a trip: each check with margin, reason and mend.",
+	request: packagingRequest,
+	result: packagingResult,
+	example: {
+		request: {
+			item: {
+				class: "graphics-card",
+				massKg: 2,
+				lengthM: 0.27,
+				widthM: 0.11,
+				heightM: 0.04,
+				fragility: { gn: 50, basis: "maker" },
+				cell: "none",
+			},
+			pack: {
+				box: { innerLengthM: 0.38, innerWidthM: 0.22, innerHeightM: 0.15, reused: false },
+				faces: {
+					top: CARD_FACE,
+					bottom: CARD_FACE,
+					left: CARD_FACE,
+					right: CARD_FACE,
+					front: CARD_FACE,
+					back: CARD_FACE,
+				},
+				bagLayers: [{ kind: "shielding-metal-in", closed: true, intact: true, evidence: "data-sheet" }],
+			},
+			route: { dropBasis: "our-choice-762", mode: "road", transitDays: 2 },
+		},
+		result: { verdict: "falls-short" },
+	},
+	assess: (request) => assessPack(packagingInput(request)),
+});
+
+/** A request with its foams and tables resolved. @throws bad-input for an id that the catalogue does not have */
+export function packagingInput(request: PackagingRequest): PackagingInput {
+	const dropTable = dropTableById(request.route.dropBasis);
+	if (dropTable === null) throw invalid([{ path: "/route/dropBasis", code: "unknown-id" }]);
+	const layersOf = (face: (typeof FACES)[number]): FoamLayer[] =>
+		request.pack.faces[face].layers.map((layer, index) => ({
+			foam: foamOf(layer.foam, `/pack/faces/${face}/layers/${index}/foam`),
+			thicknessM: layer.thicknessM,
+			bearing: layer.pads === undefined ? { fullFace: true } : { pads: layer.pads },
+		}));
+	return {
+		item: request.item,
+		pack: {
+			...request.pack,
+			faces: Object.fromEntries(FACES.map((face) => [face, layersOf(face)])) as Record<
+				(typeof FACES)[number],
+				FoamLayer[]
+			>,
+		},
+		route: { dropTable, dropTables: DROP_TABLES, measured: MEASURED_DROPS },
+		catalogue: FOAMS,
+	};
+}
