@@ -1,0 +1,106 @@
+/** Dew points against values of other sources (static and moisture page, cases marked independent; tolerances as given there). */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { condensation } from "../../../src/calculations/moisture/condensation.ts";
+import { dewPointDegC, frostPointDegC, saturationPressureHPa } from "../../../src/calculations/moisture/dew-point.ts";
+
+const near = (got: number, expected: number, tolerance: number) =>
+	expect(Math.abs(got - expected)).toBeLessThanOrEqual(tolerance);
+
+describe("dew point, independent values", () => {
+	it.each([
+		["DP1", 20, 50, 9.27],
+		["DP2", 22, 45, 9.53],
+		["DP4", 25, 60, 16.7],
+		["DP5", 30, 80, 26.17],
+		["DP7", 35, 70, 28.7],
+		["RC1", 23, 50, 12.03],
+	])("%s", (_, temperature, humidity, dew) => near(dewPointDegC(temperature, humidity), dew, 0.05));
+	it("ES2: saturation pressure at 20 °C, 23.388 hPa", () => near(saturationPressureHPa(20), 23.388, 0.08));
+	it("DP9, DP10: saturated air, and frost point", () => {
+		near(dewPointDegC(20, 100), 20, 0.001);
+		near(frostPointDegC(20, 20), -3.24, 0.02);
+	});
+});
+
+describe("waits", () => {
+	const room = { roomTemperatureDegC: 22, roomHumidityPercent: 35 };
+	it("never spares the wait on a guess", () => {
+		const { result } = condensation({
+			...room,
+			parcelTemperatureDegC: 20,
+			parcelTemperatureBasis: "guess",
+			timeConstantH: 1.75,
+		});
+		expect(result).toMatchObject({ condenses: false, modelWaitH: 0, openAfterH: 4, powerAfterH: 6 });
+	});
+	it("asks for none where a measured parcel is warm enough, but for one where it was wet", () => {
+		const warm = {
+			...room,
+			parcelTemperatureDegC: 20,
+			parcelTemperatureBasis: "measured",
+			timeConstantH: 1.75,
+		} as const;
+		expect(condensation(warm).result).toMatchObject({ openAfterH: 0, powerAfterH: 0 });
+		expect(condensation({ ...warm, wetnessSeen: true }).result?.powerAfterH).toBeGreaterThan(0);
+	});
+	it("has no answer where the room never gets the board warm enough", () => {
+		const { result } = condensation({
+			roomTemperatureDegC: 20,
+			roomHumidityPercent: 95,
+			parcelTemperatureDegC: 5,
+			timeConstantH: 2,
+		});
+		expect(result).toMatchObject({ modelWaitH: null, openAfterH: null, powerAfterH: null });
+	});
+	it("24 hours before power where it was below 0 °C and wet", () => {
+		const { result } = condensation({
+			...room,
+			parcelTemperatureDegC: -20,
+			parcelTemperatureBasis: "weather",
+			timeConstantH: 1.75,
+			wetnessSeen: true,
+		});
+		expect(result?.powerAfterH).toBe(24);
+	});
+	it("a parcel's time constant by hand: 1400 J/K through 2.87 K/W is 1.12 h (1 %)", () => {
+		// 0.635 m² outside at 7.7 W/(m²·K), 4 mm of corrugated board at 0.06, 50 mm of foam at 0.045 W/(m·K).
+		const parcel = {
+			outerM: [0.45, 0.35, 0.2],
+			layers: [
+				{ thicknessM: 0.004, conductivityWPerMK: 0.06 },
+				{ thicknessM: 0.05, conductivityWPerMK: 0.045 },
+			],
+			contentsMassKg: 2,
+		} as const;
+		const { result } = condensation({ ...room, parcelTemperatureDegC: -20, parcel });
+		const areas = [
+			0.635,
+			2 * (0.442 * 0.342 + 0.342 * 0.192 + 0.442 * 0.192),
+			2 * (0.342 * 0.242 + 0.242 * 0.092 + 0.342 * 0.092),
+		] as const;
+		const resistance =
+			1 / (7.7 * areas[0]) +
+			0.004 / (0.06 * Math.sqrt(areas[0] * areas[1])) +
+			0.05 / (0.045 * Math.sqrt(areas[1] * areas[2]));
+		near((result?.timeConstantH ?? 0) / ((1400 * resistance) / 3600), 1, 1e-9);
+		near(result?.timeConstantH ?? 0, 1.16, 0.05);
+	});
+	it("a colder parcel or a damper room never shortens the wait", () => {
+		const temperatures = fc.double({ min: -30, max: 21, noNaN: true });
+		fc.assert(
+			fc.property(temperatures, fc.double({ min: 5, max: 80, noNaN: true }), (parcel, humidity) => {
+				const wait = (parcelTemperatureDegC: number, roomHumidityPercent: number) =>
+					condensation({
+						roomTemperatureDegC: 22,
+						roomHumidityPercent,
+						parcelTemperatureDegC,
+						parcelTemperatureBasis: "measured",
+						timeConstantH: 2,
+					}).result?.openAfterH ?? Number.POSITIVE_INFINITY;
+				expect(wait(parcel - 1, humidity)).toBeGreaterThanOrEqual(wait(parcel, humidity));
+				expect(wait(parcel, humidity + 1)).toBeGreaterThanOrEqual(wait(parcel, humidity));
+			}),
+		);
+	});
+});

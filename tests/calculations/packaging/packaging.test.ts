@@ -1,0 +1,129 @@
+/** The pack as a whole: verdict rules of the contract, the solved drop against the cushion's own peak, packs that fail by one check. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cushion } from "../../../src/calculations/cushioning/cushion.ts";
+import { packaging } from "../../../src/calculations/packaging/packaging.ts";
+import { FOAMS } from "../../../src/catalogue/foams.ts";
+import type { PackagingRequest } from "../../../src/contract/packaging.ts";
+import { packagingInput } from "../../../src/operations/calculations/packaging.ts";
+
+const layerOf = (foam: object, thicknessM = 0.0508, pads?: { lengthM: number; widthM: number }[]) => ({
+	layers: [{ foam, thicknessM, ...(pads ? { pads } : { fullFace: true as const }) }],
+});
+const request = (face: object, gn = 50, basis = "maker", more: object = {}): PackagingRequest =>
+	({
+		item: {
+			class: "graphics-card",
+			massKg: 2,
+			lengthM: 0.27,
+			widthM: 0.11,
+			heightM: 0.11,
+			fragility: { gn, basis },
+			cell: "none",
+			edgesPadded: true,
+		},
+		pack: {
+			box: { innerLengthM: 0.4, innerWidthM: 0.3, innerHeightM: 0.3, reused: false },
+			faces: { top: face, bottom: face, left: face, right: face, front: face, back: face },
+			bagLayers: [{ kind: "shielding-metal-in", closed: true, intact: true, evidence: "data-sheet" }],
+		},
+		route: { dropBasis: "our-choice-762", mode: "road", transitDays: 2 },
+		...more,
+	}) as PackagingRequest;
+const assess = (input: PackagingRequest) => {
+	const answer = packaging(packagingInput(input));
+	if (answer.status !== "assessed") throw new Error(answer.reason.code);
+	return answer.result;
+};
+const check = (result: ReturnType<typeof assess>, id: string) => result.checks.find((one) => one.id === id);
+const PADS = [{ lengthM: 0.06, widthM: 0.06 }];
+
+describe("packaging", () => {
+	it("the card on full faces falls short because the pad is too large, and says smaller pads", () => {
+		const result = assess(request(layerOf({ id: "pe-plank-23c" })));
+		expect(result.verdict).toBe("falls-short");
+		expect(check(result, "cushion-bottom")).toMatchObject({
+			verdict: "falls-short",
+			why: { sentence: "packaging.pad-too-large" },
+			mend: { sentence: "packaging.mend-smaller-pads" },
+		});
+		expect(check(result, "cushion-bottom")?.value).toBeCloseTo(120.3, 1);
+	});
+
+	it("a pack whose cushions hold is still not assessed, since required checks are not built yet", () => {
+		const result = assess(request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 100));
+		expect(check(result, "cushion-bottom")?.verdict).toBe("provisional");
+		expect(check(result, "drop-height")?.verdict).toBe("provisional");
+		expect(check(result, "corner-edge")).toMatchObject({
+			verdict: "not-assessed",
+			why: { sentence: "packaging.later" },
+		});
+		expect(result.verdict).toBe("not-assessed");
+	});
+
+	it("at the protected drop the worst face has exactly its limit (independent recomputation, 1e-6)", () => {
+		const result = assess(request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 60));
+		const stress = (2 * 9.80665) / 0.0036 / 1000;
+		const plank = FOAMS[0] ?? null;
+		const peak = cushion({
+			foam: plank,
+			thicknessM: 0.0508,
+			dropHeightM: result.protectedDropHeightM ?? 0,
+			staticStressKPa: stress,
+			catalogue: FOAMS,
+		}).result?.peakGn;
+		expect(Math.abs((peak ?? 0) / 60 - 1)).toBeLessThan(1e-6);
+		const [low, high] = result.protectedBandM ?? [0, 0];
+		expect(low).toBeLessThan(result.protectedDropHeightM ?? 0);
+		expect(high).toBeGreaterThan(result.protectedDropHeightM ?? 0);
+	});
+
+	it("a tested fragility counts for 0.8 of itself, other bases whole, none for 30 gₙ", () => {
+		const limit = (input: PackagingRequest) => check(assess(input), "cushion-top")?.limit;
+		const face = layerOf({ id: "pe-plank-23c" });
+		expect(limit(request(face, 50, "tested"))).toBe(40);
+		expect(limit(request(face, 50, "class"))).toBe(50);
+		const unknown = request(face);
+		expect(limit({ ...unknown, item: { ...unknown.item, fragility: undefined } })).toBe(30);
+	});
+
+	it("an unknown foam falls short where its thickness alone cannot hold the drop, and is not assessed otherwise", () => {
+		expect(check(assess(request(layerOf({ unknown: true }, 0.02), 30)), "cushion-top")?.verdict).toBe("falls-short");
+		const thick = assess(request(layerOf({ unknown: true }, 0.1), 100));
+		expect(check(thick, "cushion-top")?.verdict).toBe("not-assessed");
+		expect(thick.protectedDropHeightM).toBeNull();
+	});
+
+	it("fails by the static layers alone where only they are wrong", () => {
+		const input = request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 100);
+		const result = assess({ ...input, pack: { ...input.pack, bagLayers: [] } });
+		expect(result.checks.filter((one) => one.verdict === "falls-short").map((one) => one.id)).toEqual(["static"]);
+		expect(result.verdict).toBe("falls-short");
+	});
+
+	it("a face without a cushion falls short", () => {
+		const input = request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 100);
+		const result = assess({ ...input, pack: { ...input.pack, faces: { ...input.pack.faces, left: { layers: [] } } } });
+		expect(check(result, "cushion-left")?.verdict).toBe("falls-short");
+		expect(result.protectedDropHeightM).toBeNull();
+	});
+
+	it("more thickness at the same pads never lowers the protected drop; the same pack in inches gives the same verdict", () => {
+		fc.assert(
+			fc.property(
+				fc.constantFrom(...FOAMS),
+				fc.double({ min: 0.03, max: 0.1, noNaN: true }),
+				fc.double({ min: 40, max: 150, noNaN: true }),
+				(foam, thickness, gn) => {
+					const drop = (t: number) => assess(request(layerOf({ id: foam.id }, t, PADS), gn)).protectedDropHeightM ?? 0;
+					expect(drop(thickness * 1.2)).toBeGreaterThanOrEqual(drop(thickness) * (1 - 1e-9));
+				},
+			),
+		);
+		const metric = assess(request(layerOf({ id: "pe-plank-23c" }, 0.0508, [{ lengthM: 0.0508, widthM: 0.0508 }]), 60));
+		const inches = assess(
+			request(layerOf({ id: "pe-plank-23c" }, 2 * 0.0254, [{ lengthM: 2 * 0.0254, widthM: 2 * 0.0254 }]), 60),
+		);
+		expect(inches.checks.map((one) => one.verdict)).toEqual(metric.checks.map((one) => one.verdict));
+	});
+});
