@@ -11,13 +11,13 @@ import {
 	TEMPERATURE_BASES,
 } from "../../src/catalogue/codes.ts";
 import { type RecordContentInput, recordContent } from "../../src/contract/records.ts";
-import { REASONS } from "../../src/pages/customer/checks-form.ts";
-import type { Field } from "../../src/pages/customer/field.ts";
-import { answerAt, withAnswer } from "../../src/pages/customer/field.ts";
-import { fillForm } from "../../src/pages/customer/fill-form.ts";
-import { readForm } from "../../src/pages/customer/read-form.ts";
-import { readNumber } from "../../src/pages/customer/read-number.ts";
 import { ARRIVAL_STEPS, DEPARTURE_STEPS } from "../../src/pages/customer/steps.ts";
+import { REASONS } from "../../src/pages/record-form/checks-form.ts";
+import type { Field } from "../../src/pages/record-form/field.ts";
+import { answerAt, withAnswer } from "../../src/pages/record-form/field.ts";
+import { fillForm } from "../../src/pages/record-form/fill-form.ts";
+import { readForm } from "../../src/pages/record-form/read-form.ts";
+import { readNumber } from "../../src/pages/record-form/read-number.ts";
 import { isTextKey } from "../../src/texts/say.ts";
 
 const STEPS = [...ARRIVAL_STEPS, ...DEPARTURE_STEPS];

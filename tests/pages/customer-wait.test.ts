@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { assessed, notAssessed, sentence } from "../../src/calculations/judged.ts";
 import { CALCULATIONS } from "../../src/operations/calculations/list.ts";
 import { platformFinding } from "../../src/pages/customer/platform.ts";
-import { offsetOf, showTime } from "../../src/pages/customer/shown-time.ts";
 import { waitOf } from "../../src/pages/customer/wait.ts";
+import { offsetOf, showTime } from "../../src/pages/record-form/shown-time.ts";
 
 const NOW = new Date("2026-03-05T12:00:00Z");
 const COLD = {

@@ -5,9 +5,9 @@ import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { isTextKey, say, speak, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { PlatformNote } from "../customer/platform-note.tsx";
-import { readingWords } from "../customer/reading-words.ts";
-import { groupsOfFour, offsetOf, showTime } from "../customer/shown-time.ts";
 import { Layout } from "../layout.tsx";
+import { readingWords } from "../record-form/reading-words.ts";
+import { groupsOfFour, offsetOf, showTime } from "../record-form/shown-time.ts";
 import { findingsOf, isComparable, isTested, rowName } from "./findings.ts";
 
 export function ComparisonPage({ found }: { readonly found: ConsignmentComparison }) {

@@ -4,7 +4,7 @@ import type { ConsignmentComparison } from "../../operations/comparison/compare-
 import { nameOf } from "../../operations/comparison/comparison-view.ts";
 import { say, speak, type TextKey } from "../../texts/say.ts";
 import { powerStop } from "../customer/progress.ts";
-import { offsetOf, showTime } from "../customer/shown-time.ts";
+import { offsetOf, showTime } from "../record-form/shown-time.ts";
 
 export interface Findings {
 	readonly certain: readonly string[];

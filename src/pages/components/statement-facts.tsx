@@ -3,9 +3,9 @@ import type { CheckDefinition } from "../../catalogue/checks/check.ts";
 import type { ExhibitView } from "../../contract/exhibits.ts";
 import type { OpenedStatement, StatementReading } from "../../records/record-statement.ts";
 import { say, type TextKey } from "../../texts/say.ts";
-import { checkName } from "../customer/check-control.tsx";
-import { viewWords } from "../customer/photos.tsx";
-import { readingWords } from "../customer/reading-words.ts";
+import { checkName } from "../record-form/check-control.tsx";
+import { viewWords } from "../record-form/photos.tsx";
+import { readingWords } from "../record-form/reading-words.ts";
 
 export function StatementFacts({
 	statement,

@@ -8,11 +8,11 @@ import { importIntoDraft } from "../../operations/records/import-into-draft.ts";
 import { readRecord } from "../../operations/records/read-record.ts";
 import { badMemberWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
+import { checkName } from "../record-form/check-control.tsx";
+import type { RefusedFile } from "../record-form/photos.tsx";
+import type { SentFile, SentForm } from "../record-form/read-body.ts";
 import { changeExhibits, reasonOf } from "./bring-files.ts";
-import { checkName } from "./check-control.tsx";
 import { DIAGNOSTIC, FILE } from "./diagnostic-file.tsx";
-import type { RefusedFile } from "./photos.tsx";
-import type { SentFile, SentForm } from "./read-body.ts";
 
 export interface BroughtDiagnostic {
 	readonly refused: readonly RefusedFile[];

@@ -9,9 +9,9 @@ import { readRecord } from "../../operations/records/read-record.ts";
 import { saveDraft } from "../../operations/records/save-draft.ts";
 import { faultWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
-import type { Form } from "./field.ts";
-import { PHOTOS, type RefusedFile } from "./photos.tsx";
-import type { SentForm } from "./read-body.ts";
+import type { Form } from "../record-form/field.ts";
+import { PHOTOS, type RefusedFile } from "../record-form/photos.tsx";
+import type { SentForm } from "../record-form/read-body.ts";
 import type { Step } from "./steps.ts";
 
 type Exhibit = NonNullable<RecordContentInput["exhibits"]>[number];

@@ -2,9 +2,9 @@
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { say } from "../../texts/say.ts";
 import { ChoiceField, type FieldErrors, FileField, Submit } from "../components/form.tsx";
-import { checkName } from "./check-control.tsx";
-import { ExhibitList, type RefusedFile } from "./photos.tsx";
-import { readingWords } from "./reading-words.ts";
+import { checkName } from "../record-form/check-control.tsx";
+import { ExhibitList, type RefusedFile } from "../record-form/photos.tsx";
+import { readingWords } from "../record-form/reading-words.ts";
 
 /** View of the exhibit. */
 export const DIAGNOSTIC = "diagnostic-output";

@@ -8,9 +8,9 @@ import { enterLink, findLink } from "../../operations/access/links.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { faultWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
+import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { ClosedPage, EntryPage } from "./entry-page.tsx";
-import { readBody } from "./read-body.ts";
 
 const CODE = /^[0-9]{6}$/;
 

@@ -1,8 +1,8 @@
 /** How far a guided record is, and whether something in it forbids power. */
 import type { RecordContentInput } from "../../contract/records.ts";
 import type { GuidedCheck } from "../../operations/records/guided-record.ts";
-import { readingOf } from "./checks-form.ts";
-import { answerAt } from "./field.ts";
+import { readingOf } from "../record-form/checks-form.ts";
+import { answerAt } from "../record-form/field.ts";
 import type { PlatformFacts } from "./platform.ts";
 import type { Step } from "./steps.ts";
 

@@ -3,13 +3,13 @@ import type { RecordContentInput } from "../../contract/records.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { CheckField, type FieldErrors, type FormValues, Submit } from "../components/form.tsx";
-import { checkName } from "./check-control.tsx";
-import { readingOf } from "./checks-form.ts";
-import { answerAt, type Field } from "./field.ts";
-import { ExhibitList } from "./photos.tsx";
+import { checkName } from "../record-form/check-control.tsx";
+import { readingOf } from "../record-form/checks-form.ts";
+import { answerAt, type Field } from "../record-form/field.ts";
+import { ExhibitList } from "../record-form/photos.tsx";
+import { quantityWords, readingWords } from "../record-form/reading-words.ts";
+import { showTime } from "../record-form/shown-time.ts";
 import { PlatformNote } from "./platform-note.tsx";
-import { quantityWords, readingWords } from "./reading-words.ts";
-import { showTime } from "./shown-time.ts";
 import { type Step, stepsOf } from "./steps.ts";
 
 /** Name of the box that must be ticked to seal. */

@@ -4,9 +4,9 @@ import { Fault } from "../../faults.ts";
 import type { Deps } from "../../operations/deps.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { saveDraft } from "../../operations/records/save-draft.ts";
-import { readChecks } from "./checks-form.ts";
-import type { Form, Problem } from "./field.ts";
-import { readForm } from "./read-form.ts";
+import { readChecks } from "../record-form/checks-form.ts";
+import type { Form, Problem } from "../record-form/field.ts";
+import { readForm } from "../record-form/read-form.ts";
 import type { Step } from "./steps.ts";
 
 export interface SavedStep {

@@ -2,7 +2,7 @@
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { say } from "../../texts/say.ts";
 import { Layout } from "../layout.tsx";
-import { groupsOfFour, showTime } from "./shown-time.ts";
+import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
 
 export function SealedPage({ guided }: { readonly guided: GuidedRecord }) {
 	const { record, order } = guided;

@@ -4,7 +4,7 @@
  */
 import type { GuidedCheck } from "../../operations/records/guided-record.ts";
 import type { TextKey } from "../../texts/say.ts";
-import type { ChoiceField, ChoicesField, Field, QuantityField, TextField } from "./field.ts";
+import type { ChoiceField, ChoicesField, Field, QuantityField, TextField } from "../record-form/field.ts";
 
 /** What stands on a step beside texts, questions, checks and photos. */
 export type StepPart = "wait" | "file" | "platform" | "mismatch" | "power-time" | "review";

@@ -2,8 +2,8 @@
 import type { RecordContentInput } from "../../contract/records.ts";
 import { say } from "../../texts/say.ts";
 import { Caution } from "../components/form.tsx";
-import { offsetIn } from "./fill-form.ts";
-import { showTime } from "./shown-time.ts";
+import { offsetIn } from "../record-form/fill-form.ts";
+import { showTime } from "../record-form/shown-time.ts";
 import type { Wait } from "./wait.ts";
 
 export function WaitNote({

@@ -4,8 +4,8 @@ import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { RecordView } from "../../contract/records.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { Form, Submit } from "../components/form.tsx";
-import { groupsOfFour, showTime } from "../customer/shown-time.ts";
 import { Layout } from "../layout.tsx";
+import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
 import { QrCode } from "./qr-code.tsx";
 
 export interface SlipProps {

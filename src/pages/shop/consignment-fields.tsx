@@ -3,8 +3,8 @@ import { DELIVERY_MANNERS } from "../../catalogue/codes.ts";
 import type { ConsignmentView } from "../../contract/orders.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { type FieldErrors, type FormValues, SelectField, TextField } from "../components/form.tsx";
-import { readNumber } from "../customer/read-number.ts";
-import { offsetOf } from "../customer/shown-time.ts";
+import { readNumber } from "../record-form/read-number.ts";
+import { offsetOf } from "../record-form/shown-time.ts";
 import { filledIn } from "./form-errors.ts";
 
 const TIMES = ["dispatchedAt", "deliveredAt", "inHandAt"] as const;

@@ -17,8 +17,8 @@ import {
 	TextArea,
 	TextField,
 } from "../components/form.tsx";
-import { readBody } from "../customer/read-body.ts";
-import { readNumber } from "../customer/read-number.ts";
+import { readBody } from "../record-form/read-body.ts";
+import { readNumber } from "../record-form/read-number.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault, filledIn } from "./form-errors.ts";
 import { ShopLayout } from "./shop-layout.tsx";

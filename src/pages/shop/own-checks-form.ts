@@ -1,9 +1,9 @@
 /** The shop's own checks as form controls, both ways: a definition and its result, named `own.<number>.<part>`. */
 import { OWN_CHECK_IDS } from "../../catalogue/checks/checks.ts";
 import { type RecordContentInput, readingInput } from "../../contract/records.ts";
-import type { Form, Problem } from "../customer/field.ts";
-import type { ReadForm } from "../customer/read-form.ts";
-import { readNumber } from "../customer/read-number.ts";
+import type { Form, Problem } from "../record-form/field.ts";
+import type { ReadForm } from "../record-form/read-form.ts";
+import { readNumber } from "../record-form/read-number.ts";
 
 type Reading = NonNullable<RecordContentInput["readings"]>[number];
 

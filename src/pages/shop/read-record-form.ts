@@ -1,10 +1,10 @@
 /** The record's page as the content of a draft: the fields, every check with its instrument, and the shop's own checks. */
 import type { CheckDefinition } from "../../catalogue/checks/check.ts";
 import type { RecordContentInput } from "../../contract/records.ts";
-import { controlName, fillChecks, readChecks } from "../customer/checks-form.ts";
-import type { Field, Form, Problem } from "../customer/field.ts";
-import { fillForm } from "../customer/fill-form.ts";
-import { type ReadForm, readForm } from "../customer/read-form.ts";
+import { controlName, fillChecks, readChecks } from "../record-form/checks-form.ts";
+import type { Field, Form, Problem } from "../record-form/field.ts";
+import { fillForm } from "../record-form/fill-form.ts";
+import { type ReadForm, readForm } from "../record-form/read-form.ts";
 import { fillOwnChecks, readOwnChecks } from "./own-checks-form.ts";
 
 /** Names of controls outside the fields. */

@@ -15,9 +15,9 @@ import { discardDraft, saveDraft } from "../../operations/records/save-draft.ts"
 import { badMemberWords, faultWords } from "../../texts/fault-words.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import type { FieldErrors, FormValues } from "../components/form.tsx";
-import type { Form } from "../customer/field.ts";
-import { errorsOf } from "../customer/field-control.tsx";
-import { readBody, type SentFile } from "../customer/read-body.ts";
+import type { Form } from "../record-form/field.ts";
+import { errorsOf } from "../record-form/field-control.tsx";
+import { readBody, type SentFile } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { NewLinkPage } from "./order-pages.tsx";
 import { fillRecordForm, readRecordForm } from "./read-record-form.ts";

@@ -16,11 +16,11 @@ import {
 	Submit,
 	TextArea,
 } from "../components/form.tsx";
-import { CheckControl, checkName } from "../customer/check-control.tsx";
-import { controlName } from "../customer/checks-form.ts";
-import type { Field } from "../customer/field.ts";
-import { ClockControl, FieldControl } from "../customer/field-control.tsx";
-import { ExhibitList, viewWords } from "../customer/photos.tsx";
+import { CheckControl, checkName } from "../record-form/check-control.tsx";
+import { controlName } from "../record-form/checks-form.ts";
+import type { Field } from "../record-form/field.ts";
+import { ClockControl, FieldControl } from "../record-form/field-control.tsx";
+import { ExhibitList, viewWords } from "../record-form/photos.tsx";
 import { LinkNote } from "./link-note.tsx";
 import { OwnChecks } from "./own-checks.tsx";
 import { BENCH, usesInstrument } from "./read-record-form.ts";

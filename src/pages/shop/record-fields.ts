@@ -1,5 +1,5 @@
 /** The questions of a record as the shop fills it in, in the order of the page. */
-import type { Field } from "../customer/field.ts";
+import type { Field } from "../record-form/field.ts";
 
 const text = (
 	name: string,

@@ -10,8 +10,8 @@ import type { Deps } from "../../operations/deps.ts";
 import { validate } from "../../operations/validate.ts";
 import { say } from "../../texts/say.ts";
 import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit, TextField } from "../components/form.tsx";
-import { readBody } from "../customer/read-body.ts";
 import { Layout } from "../layout.tsx";
+import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault, filledIn } from "./form-errors.ts";
 
