@@ -2,23 +2,15 @@
  * The customer's pages in a real browser: nothing wider than a 320 px phone, and what axe-core finds. Axe runs by
  * `page.evaluate`, as the pages allow no foreign script.
  */
-import { existsSync, readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { AddressInfo } from "node:net";
-import { type Browser, chromium, type Page } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ARRIVAL_STEPS } from "../../src/pages/customer/steps.ts";
+import { customerScene, type Scene } from "../pages/customer-scene.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
-import { customerScene, type Scene } from "./customer-scene.ts";
+import { BROWSER_MISSING, expectSound, openBrowser } from "./chromium.ts";
 
-const CHROMIUM = "/usr/bin/chromium";
-const missing = !existsSync(CHROMIUM);
-if (missing && process.env.CI !== undefined) throw new Error(`${CHROMIUM} is missing: apt-get install chromium`);
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "best-practice"];
-
-describe.skipIf(missing)("on a phone of 320 px", () => {
+describe.skipIf(BROWSER_MISSING)("on a phone of 320 px", () => {
 	let shop: TestApp;
 	let browser: Browser;
 	let base: string;
@@ -27,21 +19,13 @@ describe.skipIf(missing)("on a phone of 320 px", () => {
 		shop = await testApp();
 		await shop.app.listen({ host: "127.0.0.1", port: 0 });
 		base = `http://127.0.0.1:${(shop.app.server.address() as AddressInfo).port}`;
-		browser = await chromium.launch({ executablePath: CHROMIUM, args: ["--no-sandbox"] });
+		browser = await openBrowser();
 		made = await customerScene(shop);
 	});
 	afterAll(async () => {
 		await browser?.close();
 		await shop?.close();
 	});
-
-	async function expectSound(page: Page) {
-		const wider = await page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-		expect(wider, `${page.url()} is wider than the phone`).toBe(0);
-		const found = await page.evaluate(`${AXE}; axe.run(document, { runOnly: ${JSON.stringify(RULES)} })`);
-		const violations = (found as { violations: { id: string; nodes: { html: string }[] }[] }).violations;
-		expect(violations.map(({ id, nodes }) => [page.url(), id, nodes[0]?.html])).toEqual([]);
-	}
 
 	it("leads from the link to the sealed record and the comparison, without script of ours", async () => {
 		const page = await browser.newPage({ viewport: { width: 320, height: 640 } });

@@ -1,0 +1,36 @@
+/** Debian's Chromium for the browser tests, and what every page must stand. */
+import { existsSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { expect } from "vitest";
+
+const CHROMIUM = "/usr/bin/chromium";
+/** Without the browser the tests are skipped on a developer's machine; under CI that is a failure. */
+export const BROWSER_MISSING = !existsSync(CHROMIUM);
+if (BROWSER_MISSING && process.env.CI !== undefined)
+	throw new Error(`${CHROMIUM} is missing: apt-get install chromium`);
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+
+export function openBrowser(): Promise<Browser> {
+	return chromium.launch({
+		executablePath: CHROMIUM,
+		args: [
+			"--no-sandbox",
+			"--disable-gpu",
+			"--disable-background-networking",
+			"--disable-component-update",
+			"--disable-sync",
+		],
+	});
+}
+
+/** Nothing wider than the screen, and nothing that axe-core finds. Axe runs by `evaluate`: pages allow no foreign script. */
+export async function expectSound(page: Page): Promise<void> {
+	const wider = await page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+	expect(wider, `${page.url()} is wider than the screen`).toBe(0);
+	const found = await page.evaluate(`${AXE}; axe.run(document, { runOnly: ${JSON.stringify(RULES)} })`);
+	const { violations } = found as { violations: { id: string; nodes: { html: string }[] }[] };
+	expect(violations.map(({ id, nodes }) => [page.url(), id, nodes[0]?.html])).toEqual([]);
+}
