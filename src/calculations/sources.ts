@@ -35,6 +35,7 @@ export const BIBLIOGRAPHY = {
 	"parcel-studies": "Published studies of parcel networks with recorders (abstracts and tables read)",
 	"ansi-esd-s541": "ANSI/ESD S541, packaging materials for static-sensitive items (as quoted by several pages)",
 	"design-fragility-paper": "Paper on flexible polyurethane foams as package cushions (opening read)",
+	"stress-energy-study": "Study of the stress-energy method on moulded resin foam, thesis abstract",
 	"our-derivation": "Derivation of this project from the formulas named",
 	"stress-energy-method":
 		"Stress-energy method of cushion design (form as commonly taught; consistent with the published sets)",

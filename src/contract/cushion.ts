@@ -49,3 +49,28 @@ export const cushionResult = z.strictObject({
 	leastThicknessAnyFoamM: number,
 	leastThicknessPracticalM: number,
 });
+
+export const cushionFitRequest = z.strictObject({
+	points: z
+		.array(
+			z.strictObject({
+				staticStressKPa: z.number().positive().max(10_000),
+				dropHeightM: z.number().positive().max(20),
+				thicknessM: z.number().positive().max(2),
+				peakGn: z.number().positive().max(100_000),
+				drop: z.number().int().min(1).max(100).optional(),
+			}),
+		)
+		.min(2)
+		.max(1000),
+});
+
+export const cushionFitResult = z.strictObject({
+	aKPa: z.number(),
+	bPerKPa: z.number(),
+	minimumCushionFactor: z.number(),
+	residualPercent: number,
+	r2: number,
+	predictionIntervalPercent: number,
+	energyDensityRangeKJPerM3: z.tuple([z.number(), z.number()]),
+});

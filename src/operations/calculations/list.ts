@@ -1,6 +1,6 @@
 /** The calculations that the API offers, in the order of the contract page. */
 import type { CalculationOperation } from "./calculation.ts";
-import { cushion } from "./cushion.ts";
+import { cushion, cushionFit } from "./cushion.ts";
 import { dropHeight, impact, pulse } from "./handling.ts";
 import { linkJudgement } from "./link-judgement.ts";
 import { condensation, packaging, staticProtection } from "./packaging.ts";
@@ -11,6 +11,7 @@ export const CALCULATIONS: readonly CalculationOperation[] = [
 	pulse,
 	dropHeight,
 	cushion,
+	cushionFit,
 	staticProtection,
 	condensation,
 	readingComparison,

@@ -13,4 +13,12 @@ export const cushion = {
 	"cushion.note-memory": "The curve is recalled, not read: confirm it with the supplier's curve or test drops.",
 	"cushion.note-derived": "The set is derived from other data, with a remembered factor in it.",
 	"cushion.note-own": "Your own set, without a prediction interval.",
+	"cushion.fit-impossible-point":
+		"Point {number} has a cushion factor below 1, which no foam can reach: check its units and digits.",
+	"cushion.fit-mixed-drops": "First and later drops are mixed. Fit them apart.",
+	"cushion.fit-one-energy": "All points have the same energy density. Add one at another stress, height or thickness.",
+	"cushion.fit-not-rising": "The stress does not rise with the energy: check the points.",
+	"cushion.fit-impossible-set": "The fit would give a cushion factor below 1, which no foam can reach.",
+	"cushion.fit-two-points": "Two points fit any set exactly, so nothing is known of how well it holds.",
+	"cushion.fit-unlikely": "A least cushion factor of {factor} is better than any measured foam: check the points.",
 } as const;
