@@ -17,6 +17,7 @@ import { registerExhibits } from "../http/exhibits.ts";
 import { registerHealth } from "../http/health.ts";
 import { registerImports } from "../http/imports.ts";
 import { registerOrders } from "../http/orders.ts";
+import { registerPackagingAssessments } from "../http/packaging-assessments.ts";
 import { faultOf, sendProblem } from "../http/problems.ts";
 import { registerRecords } from "../http/records.ts";
 import { parseStrictJson } from "../http/strict-json.ts";
@@ -112,6 +113,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerBenches(app, deps);
 	registerImports(app);
 	registerComparison(app, deps);
+	registerPackagingAssessments(app, deps);
 	registerAssets(app);
 	registerShopPages(app, deps);
 	registerCustomerPages(app, deps);

@@ -1,0 +1,74 @@
+/** Sealing the assessment of the pack as shipped, and reading what was sealed. Planning runs are never kept. */
+import type { Caller } from "../../access/caller.ts";
+import { packaging } from "../../calculations/packaging/packaging.ts";
+import type { AssessmentView, PackagingRequest } from "../../contract/packaging.ts";
+import { consignmentById } from "../../database/orders.ts";
+import { insertOpenings } from "../../database/records.ts";
+import { assessmentsOfConsignment, insertAssessment, sealedOfOrder } from "../../database/sealed.ts";
+import { fault } from "../../faults.ts";
+import { assessmentStatement } from "../../records/assessment-statement.ts";
+import { canonicalBytes } from "../../records/canonical.ts";
+import { makeCommitter } from "../../records/commitment.ts";
+import { openStatement } from "../../records/open-statement.ts";
+import { appendToLog } from "../append-to-log.ts";
+import { packagingInput } from "../calculations/packaging.ts";
+import type { Deps } from "../deps.ts";
+import { callerId, mustBeShop, mustReadOrder } from "../may.ts";
+
+/** Computes the pack's adequacy anew and seals it with what it rests on. */
+export async function sealAssessment(
+	deps: Deps,
+	caller: Caller,
+	consignmentId: string,
+	request: PackagingRequest,
+): Promise<AssessmentView> {
+	mustBeShop(caller);
+	const consignment = await consignmentById(deps.database, consignmentId);
+	if (consignment === null) throw fault("not-found");
+	const answer = packaging(packagingInput(request));
+	const assessmentId = deps.newId("pka");
+	const committer = makeCommitter(deps.randomBytes);
+	const { item, pack, route } = request;
+	const { sources, ...result } = answer;
+	const facts = { assessmentId, orderId: consignment.order_id, consignmentId, item, pack, route, result, sources };
+	const statementBytes = canonicalBytes(assessmentStatement(facts, committer));
+	await deps.database.transaction(async (transaction) => {
+		await insertAssessment(transaction, { id: assessmentId, orderId: consignment.order_id, consignmentId });
+		await insertOpenings(
+			transaction,
+			assessmentId,
+			committer.openings.map((opening) => ({ ...opening, valueJson: canonicalBytes(opening.value).toString("utf8") })),
+		);
+		await appendToLog(transaction, {
+			kind: "assessment-sealed",
+			subject: assessmentId,
+			byId: callerId(caller),
+			statementBytes,
+		});
+	});
+	const sealed = await readAssessments(deps, caller, consignmentId);
+	const found = sealed.find((assessment) => assessment.id === assessmentId);
+	if (found === undefined) throw new Error(`assessment ${assessmentId} was sealed and is not in the log`);
+	return found;
+}
+
+/** The sealed assessments of a leg, oldest first. */
+export async function readAssessments(deps: Deps, caller: Caller, consignmentId: string): Promise<AssessmentView[]> {
+	const consignment = await consignmentById(deps.database, consignmentId);
+	if (consignment === null) throw fault("not-found");
+	mustReadOrder(caller, consignment.order_id);
+	const [ids, entries] = await Promise.all([
+		assessmentsOfConsignment(deps.database, consignmentId),
+		sealedOfOrder(deps.database, consignment.order_id),
+	]);
+	return entries
+		.filter((entry) => ids.includes(entry.subject))
+		.map((entry) => ({
+			id: entry.subject,
+			consignmentId,
+			sealedAt: entry.time.toISOString(),
+			index: entry.index,
+			fingerprint: entry.statementSha256,
+			statement: openStatement(entry.statementBytes, entry.openings) as AssessmentView["statement"],
+		}));
+}
