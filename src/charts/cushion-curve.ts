@@ -37,7 +37,9 @@ export function cushionCurve({ points, operating, limitGn, words }: CushionCurve
 	const top = Math.max(1.4 * operating.peakGn, 1.6 * limitGn, 3 * least);
 	const y = scaleLinear([0, top], [SIZE.height - SIZE.bottom, SIZE.top]).clamp(true);
 	const path = (role: Role, d: string | null): Primitive[] => (d === null ? [] : [{ kind: "path", role, d }]);
+	// What runs off the top is left out, so that no line is drawn where no value is.
 	const curve = line<CurvePoint>()
+		.defined((point) => point.peakGn <= top)
 		.x((point) => x(point.staticStressKPa))
 		.y((point) => y(point.peakGn));
 	const band = area<CurvePoint>()
@@ -59,7 +61,7 @@ export function cushionCurve({ points, operating, limitGn, words }: CushionCurve
 			kind: "text",
 			role: "label",
 			x: at.x + (right ? 12 : -12),
-			y: at.y + 4,
+			y: at.y - 12,
 			anchor: right ? "start" : "end",
 			text: words.operating,
 		},

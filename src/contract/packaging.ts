@@ -21,6 +21,8 @@ const LAYER_KINDS = [
 	"none",
 	"kitchen-foil",
 ] as const;
+/** The faces of a pack; top and bottom are ± height. */
+export const FACES = ["top", "bottom", "left", "right", "front", "back"] as const;
 const cell = z.enum(["none", "coin", "lithium-ion", "supercapacitor"]);
 
 export const staticLayer = z.strictObject({
@@ -131,7 +133,14 @@ export const packagingRequest = z.strictObject({
 			caliperM: z.number().positive().max(0.1).optional(),
 			reused: z.boolean(),
 		}),
-		faces: z.strictObject({ top: face, bottom: face, left: face, right: face, front: face, back: face }),
+		faces: z.strictObject({
+			top: face,
+			bottom: face,
+			left: face,
+			right: face,
+			front: face,
+			back: face,
+		} satisfies Record<(typeof FACES)[number], typeof face>),
 		bagLayers: z.array(staticLayer).max(10),
 		desiccantUnits: z.number().min(0).max(1000).optional(),
 		grossMassKg: z.number().positive().max(1000).optional(),

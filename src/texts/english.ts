@@ -9,6 +9,7 @@ import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
 import { link } from "./english/link.ts";
+import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
@@ -27,4 +28,5 @@ export const english = {
 	...shop,
 	...cushion,
 	...packaging,
+	...pack,
 };

@@ -148,6 +148,7 @@ function mendOf(code: CushionAnswer["result"]["verdictCode"], result: CushionAns
 	if (result.peakGn === null)
 		return sentence("packaging.mend-unknown", { leastMm: 1000 * (result.leastThicknessPracticalM ?? 0) });
 	if (code === "outside-range") return sentence("packaging.mend-range");
+	if (result.verdict === "marginal") return sentence("packaging.mend-margin");
 	if (result.minimumThicknessAtStressM !== null)
 		return sentence("packaging.mend-thicker", { leastMm: 1000 * result.minimumThicknessAtStressM });
 	return sentence("packaging.mend-cushion");

@@ -6,6 +6,7 @@ import { registerBenchPages } from "./bench-pages.tsx";
 import { registerHome } from "./home-pages.tsx";
 import { registerNewOrder } from "./new-order-pages.tsx";
 import { registerOrderPages } from "./order-pages.tsx";
+import { registerPackagingPages } from "./packaging-pages.tsx";
 import { registerRecordEditor } from "./record-editor-pages.tsx";
 import { registerSeal } from "./seal-pages.tsx";
 import { registerSignIn } from "./sign-in-pages.tsx";
@@ -23,5 +24,6 @@ export function registerShopPages(app: FastifyInstance, deps: Deps): void {
 		registerRecordEditor(pages, deps);
 		registerSeal(pages, deps);
 		registerBenchPages(pages, deps);
+		registerPackagingPages(pages, deps);
 	});
 }

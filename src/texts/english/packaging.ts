@@ -28,6 +28,7 @@ export const packaging = {
 		"Use a foam whose curve is known. With the best of the catalogue at least {leastMm} mm are needed.",
 	"packaging.mend-range": "Choose thickness and pad size so that the foam works inside its data.",
 	"packaging.mend-thicker": "At this pad size at least {leastMm} mm are needed.",
+	"packaging.mend-margin": "A thicker cushion, or a stress nearer to the lowest point of its curve, gives the margin.",
 	"packaging.mend-worst-face": "Begin with the {face}: it is the weakest.",
 	"packaging.no-protected-drop": "A face has no cushion that can be assessed, so the pack protects to no known drop.",
 	"packaging.drop-short": "The pack protects to a drop of {dropHeightM} m; the design drop is {designM} m.",

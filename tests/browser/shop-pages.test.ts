@@ -1,0 +1,68 @@
+/** Every page of the shop on a phone of 320 px and on a desk: nothing too wide, nothing that axe-core finds. */
+import type { AddressInfo } from "node:net";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { customerScene, type Scene } from "../pages/customer-scene.ts";
+import { type TestApp, testApp } from "../setup/test-app.ts";
+import { BROWSER_MISSING, expectSound, openBrowser } from "./chromium.ts";
+
+describe.skipIf(BROWSER_MISSING)("the shop's pages", () => {
+	let shop: TestApp;
+	let browser: Browser;
+	let base: string;
+	let scene: Scene;
+	beforeAll(async () => {
+		shop = await testApp();
+		await shop.app.listen({ host: "127.0.0.1", port: 0 });
+		base = `http://127.0.0.1:${(shop.app.server.address() as AddressInfo).port}`;
+		browser = await openBrowser();
+		scene = await customerScene(shop);
+	});
+	afterAll(async () => {
+		await browser?.close();
+		await shop?.close();
+	});
+
+	it.each([
+		[320, "light"],
+		[1100, "light"],
+		[1100, "dark"],
+	] as const)(
+		"stand at %i px, %s",
+		async (width, colorScheme) => {
+			const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme });
+			const [name = "", value = ""] = shop.sessionCookie.split("=");
+			await context.addCookies([{ name, value, url: base }]);
+			const page = await context.newPage();
+			const order = `/orders/${scene.orderId}`;
+			const leg = `/consignments/${scene.legId}`;
+			const visited = new Set<string>();
+			const pages = [
+				"/",
+				"/orders/new",
+				"/benches",
+				order,
+				leg,
+				`${leg}/packaging`,
+				`${order}${leg}/slip`,
+				`${order}${leg}/paper-form`,
+				`${order}${leg}/comparison`,
+			];
+			for (const path of pages) {
+				const answer = await page.goto(base + path);
+				expect(answer?.status(), path).toBe(200);
+				await expectSound(page);
+				const records = await page.$$eval("a[href^='/records/']", (links) =>
+					links.map((link) => link.getAttribute("href") ?? ""),
+				);
+				for (const record of records) visited.add(record);
+			}
+			for (const path of [...visited].filter((record) => !record.endsWith("/link"))) {
+				await page.goto(base + path);
+				await expectSound(page);
+			}
+			await context.close();
+		},
+		120_000,
+	);
+});
