@@ -48,6 +48,33 @@ export const UNIT_SUFFIXES = {
 	PerH: "1/h",
 } as const;
 
+/**
+ * Names of numbers without a unit (shares, factors, counts), and of those whose unit stands beside them or in the name
+ * of the object that they belong to (`value` and `limit` of a check, `restitution0` of an equivalent drop height).
+ */
+export const DIMENSIONLESS = [
+	"restitution",
+	"drop",
+	"minimumCushionFactor",
+	"r2",
+	"relativeDensity",
+	"strainRange",
+	"peakUncertainty",
+	"optimumFactor",
+	"dropsPerTrip",
+	"tripCoverage",
+	"percentilePerDrop",
+	"rampShare",
+	"width",
+	"margin",
+	"gn",
+	"value",
+	"limit",
+	"restitution0",
+	"restitutionHalf",
+	"restitution1",
+] as const;
+
 /** Units in which a reading stands once converted: the code kept in records → the symbol shown to people. */
 export const READING_UNITS = {
 	lanes: "lanes",

@@ -108,6 +108,27 @@ export async function playComputeCard(shop: Shop): Promise<PlayedOrder> {
 		inHandAt: "2026-10-08T18:05:00+02:00",
 		manner: "neighbour",
 	});
+	// Foam over the whole face: what most shops do, and what a light card is poorly served by.
+	const face = { layers: [{ foam: { id: "pe-plank-23c" }, thicknessM: 0.05, fullFace: true }] };
+	await client.send("POST", `/api/v1/consignments/${outbound.id}/packaging-assessments`, {
+		item: {
+			class: "graphics-card",
+			massKg: 1.904,
+			lengthM: 0.27,
+			widthM: 0.11,
+			heightM: 0.04,
+			cell: "none",
+			edgesPadded: true,
+		},
+		pack: {
+			box: { innerLengthM: 0.38, innerWidthM: 0.22, innerHeightM: 0.15, reused: false },
+			faces: { top: face, bottom: face, left: face, right: face, front: face, back: face },
+			bagLayers: [{ kind: "shielding-metal-in", closed: true, intact: true, evidence: "data-sheet" }],
+			grossMassKg: 3.05,
+			closedHow: "wide tape in an H on top and bottom, numbered seal over the middle",
+		},
+		route: { dropBasis: "din-55439", mode: "road", transitDays: 2 },
+	});
 	const departure = await openOn(shop, outbound.id, { stage: "departure", depth: "full" });
 	await client.fillAndSeal(
 		departure,
