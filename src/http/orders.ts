@@ -9,11 +9,13 @@ import {
 	orderInput,
 	orderList,
 	orderView,
+	partyView,
 } from "../contract/orders.ts";
 import type { Deps } from "../operations/deps.ts";
 import { addConsignment, changeConsignment, readConsignment } from "../operations/orders/consignments.ts";
 import { createOrder } from "../operations/orders/create-order.ts";
 import { type OrderCursor, readOrder, readOrders } from "../operations/orders/read-orders.ts";
+import { readParty } from "../operations/orders/read-party.ts";
 import { validate } from "../operations/validate.ts";
 import { idempotencyKey, ifMatch, pathId, setVersion } from "./parts.ts";
 
@@ -65,6 +67,11 @@ export function registerOrders(app: FastifyInstance, deps: Deps): void {
 			schema: { summary: "One order with its parties, item and legs.", response: { 200: orderView } },
 		},
 		async (request) => readOrder(deps, callerOf(request), pathId(request, "ord")),
+	);
+	app.get(
+		"/api/v1/parties/:id",
+		{ ...SHOP_AND_LINKS, schema: { summary: "One party.", response: { 200: partyView } } },
+		async (request) => readParty(deps, callerOf(request), pathId(request, "pty")),
 	);
 	app.post(
 		"/api/v1/orders/:id/consignments",

@@ -4,7 +4,7 @@ import formbody from "@fastify/formbody";
 import multipart from "@fastify/multipart";
 import rateLimit from "@fastify/rate-limit";
 import swagger from "@fastify/swagger";
-import fastify, { type FastifyBaseLogger, type FastifyInstance, LogController } from "fastify";
+import fastify, { type FastifyBaseLogger, type FastifyInstance, LogController, type RouteOptions } from "fastify";
 import { jsonSchemaTransform, serializerCompiler } from "fastify-type-provider-zod";
 import { callersOf, OPEN_TO_ALL } from "../access/callers.ts";
 import { fault } from "../faults.ts";
@@ -32,6 +32,8 @@ export interface AppOptions {
 	readonly logger?: FastifyBaseLogger;
 	/** Requests per minute and address to what is open to everyone; per process. */
 	readonly requestsPerMinute?: number;
+	/** Told of every route as it is registered. */
+	readonly onRoute?: (route: RouteOptions) => void;
 	/** Whether the service can serve; by default, whether the database answers. */
 	readonly isReady?: () => Promise<boolean>;
 }
@@ -101,6 +103,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 			return { ...transformed, schema: { ...transformed.schema, "x-callers": callers } as typeof transformed.schema };
 		},
 	});
+	if (options.onRoute !== undefined) app.addHook("onRoute", options.onRoute);
 	enforceCallers(app, deps);
 
 	const answers = async () => (await deps.database.query("SELECT FROM sealed_entry LIMIT 1")).length >= 0;

@@ -3,6 +3,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { FastifyInstance, InjectOptions, LightMyRequestResponse } from "fastify";
+import { type CallerClass, callersOf } from "../../src/access/callers.ts";
 import { makeApiToken } from "../../src/operations/access/sessions.ts";
 import { makeSetUpLink, setUpShop } from "../../src/operations/access/set-up.ts";
 import type { Deps } from "../../src/operations/deps.ts";
@@ -12,6 +13,12 @@ import { type TestDatabase, testDatabase } from "./test-database.ts";
 
 export interface TestApp {
 	readonly app: FastifyInstance;
+	/** Every route that the app registered, with who may call it. */
+	readonly routes: readonly {
+		readonly method: readonly string[];
+		readonly url: string;
+		readonly callers: readonly CallerClass[];
+	}[];
 	readonly deps: Deps;
 	readonly db: TestDatabase;
 	readonly accountId: string;
@@ -32,13 +39,19 @@ export async function testApp(): Promise<TestApp> {
 	const db = await testDatabase();
 	const exhibitFolder = await mkdtemp(join(tmpdir(), "handover-risk-exhibits-"));
 	const deps = makeDeps({ database: db.database, log: SILENT, publicUrl: "http://localhost", exhibitFolder });
-	const app = await buildApp(deps, { requestsPerMinute: 1_000_000 });
+	const routes: { method: string[]; url: string; callers: readonly CallerClass[] }[] = [];
+	const app = await buildApp(deps, {
+		requestsPerMinute: 1_000_000,
+		onRoute: (route) =>
+			routes.push({ method: [route.method].flat(), url: route.url, callers: callersOf(route.config) ?? [] }),
+	});
 	const setUpToken = (await makeSetUpLink(deps))?.split("/").at(-1) ?? "";
 	const session = await setUpShop(deps, { token: setUpToken, name: "bench", passphrase: "a passphrase for tests" });
 	const caller = { kind: "account", accountId: session.accountId, via: "session" } as const;
 	const { token } = await makeApiToken(deps, caller, "tests");
 	return {
 		app,
+		routes,
 		deps,
 		db,
 		accountId: session.accountId,

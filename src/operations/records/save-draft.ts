@@ -49,6 +49,8 @@ export async function lockDraft(
 	if (record === null) throw fault("not-found");
 	mustWriteRecord(caller, record);
 	if (record.state !== "draft") throw fault(record.state === "sealed" ? "already-sealed" : "discarded");
+	// An expired link may finish what it began; nothing was saved in a draft of the first version.
+	if (caller.kind === "link" && caller.expired && record.version === 1) throw fault("link-expired");
 	if (record.version !== version) throw fault("version-stale");
 	return record;
 }

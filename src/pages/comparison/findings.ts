@@ -107,13 +107,11 @@ function certainOfRows(rows: readonly NamedRow[]): string[] {
 		if (judged === null) continue;
 		const departure = judged.conformity.departure?.verdict;
 		const arrival = judged.conformity.arrival?.verdict;
-		if (arrival === "proven-bad") {
+		if (arrival === "proven-bad" && departure === "proven-bad") {
+			sentences.push(say("comparison-page.certain.bad-both", { check }));
+		} else if (arrival === "proven-bad") {
 			const before = say(`comparison-page.before.${departure ?? "none"}` as TextKey);
-			sentences.push(
-				departure === "proven-bad"
-					? say("comparison-page.certain.bad-both", { check })
-					: say("comparison-page.certain.bad-arrival", { check, before }),
-			);
+			sentences.push(say("comparison-page.certain.bad-arrival", { check, before }));
 		} else if (departure === "proven-bad") sentences.push(say("comparison-page.certain.bad-departure", { check }));
 		else if (judged.verdict === "differs") {
 			const direction = say(`comparison-page.direction.${judged.direction ?? "sideways"}`);

@@ -1,0 +1,91 @@
+/** What is said to people: no sentence decides who is liable, at fault or to blame, in any text and on any page of the demo. */
+import type { AddressInfo } from "node:net";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { makeSetUpLink } from "../../src/operations/access/set-up.ts";
+import { buildApp } from "../../src/start/build-app.ts";
+import { playScenarios } from "../../src/start/demo/play-scenarios.ts";
+import { makeDeps, SILENT } from "../../src/start/deps.ts";
+import { english } from "../../src/texts/english.ts";
+import { type TestDatabase, testDatabase } from "../setup/test-database.ts";
+
+const PRONOUNCES =
+	/\b(liable|liability|guilty|blame[ds]?|culprit|negligen\w+|responsible for|is at fault|was at fault|your fault|caused (it|this|the damage)|was caused by|is to blame|must pay|has to pay)\b/i;
+/** Sentences that say what the service does not do. */
+const EXCEPTIONS = new Set<string>(["layout.foot"]);
+const sentences = Object.entries(english) as [string, string][];
+
+describe("texts", () => {
+	it("pronounce nothing", () => {
+		expect(sentences.filter(([key, text]) => PRONOUNCES.test(text) && !EXCEPTIONS.has(key))).toEqual([]);
+	});
+	it("the exceptions are still needed, and are few", () => {
+		expect([...EXCEPTIONS].filter((key) => !PRONOUNCES.test((english as Record<string, string>)[key] ?? ""))).toEqual(
+			[],
+		);
+		expect(EXCEPTIONS.size).toBeLessThan(6);
+	});
+	it("the test itself would see a sentence that does", () => {
+		expect(PRONOUNCES.test("The carrier is liable for the damage.")).toBe(true);
+		expect(PRONOUNCES.test("The repairer is at fault.")).toBe(true);
+	});
+	it("have whole braces and no empty text", () => {
+		for (const [key, text] of sentences) {
+			expect(text.trim(), key).not.toBe("");
+			expect(text.replace(/\{\w+\}/g, ""), key).not.toMatch(/[{}]/);
+		}
+	});
+});
+
+describe("every page of the demo", () => {
+	let db: TestDatabase;
+	let close: () => Promise<void>;
+	let base: string;
+	let cookie: string;
+	beforeAll(async () => {
+		db = await testDatabase();
+		const deps = makeDeps({
+			database: db.database,
+			log: SILENT,
+			publicUrl: "http://127.0.0.1",
+			exhibitFolder: "/tmp/handover-risk-wording",
+		});
+		const app = await buildApp(deps, { requestsPerMinute: 1_000_000 });
+		close = () => app.close();
+		await app.listen({ host: "127.0.0.1", port: 0 });
+		base = `http://127.0.0.1:${(app.server.address() as AddressInfo).port}`;
+		await playScenarios({ url: base, setUpLink: (await makeSetUpLink(deps)) ?? "", outFolder: null });
+		const signedIn = await fetch(`${base}/api/v1/session`, {
+			method: "POST",
+			headers: { "content-type": "application/json" },
+			body: JSON.stringify({ name: "bench", passphrase: "an invented passphrase" }),
+		});
+		cookie = signedIn.headers.getSetCookie()[0]?.split(";")[0] ?? "";
+	});
+	afterAll(async () => {
+		await close?.();
+		await db?.close();
+	});
+
+	it("pronounces nothing, and none fails", async () => {
+		const waiting = ["/"];
+		const seen = new Set<string>();
+		while (waiting.length > 0) {
+			const path = waiting.pop() ?? "";
+			if (seen.has(path)) continue;
+			seen.add(path);
+			const answer = await fetch(base + path, { headers: { cookie } });
+			expect(answer.status, path).toBe(200);
+			const html = await answer.text();
+			const words = html
+				.replace(/<(script|style)[\s\S]*?<\/\1>/g, "")
+				.replace(/<[^>]+>/g, " ")
+				.replaceAll(english["layout.foot"], "")
+				.replaceAll(english["comparison-page.disclaimer"], "");
+			expect(PRONOUNCES.exec(words)?.[0] ?? null, path).toBeNull();
+			for (const [, href = ""] of html.matchAll(/href="(\/[^"#]*)"/g)) {
+				if (/^\/(orders|consignments|records|benches)/.test(href) && !href.endsWith("/link")) waiting.push(href);
+			}
+		}
+		expect(seen.size).toBeGreaterThan(30);
+	}, 120_000);
+});
