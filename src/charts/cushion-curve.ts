@@ -1,4 +1,4 @@
-/** The cushion curve: peak against static stress, the band about it, where the foam has data, the limit, the point at work. */
+/** The cushion curve: peak against static stress, its band, where the foam has data, its optimum, the limit, this pack. */
 import { scaleLinear, scaleLog } from "d3-scale";
 import { area, line } from "d3-shape";
 import type { Drawing, Primitive, Role } from "./drawing.ts";
@@ -12,10 +12,16 @@ export interface CurvePoint {
 	readonly inside: boolean;
 }
 
+interface Place {
+	readonly staticStressKPa: number;
+	readonly peakGn: number;
+}
+
 export interface CushionCurveData {
 	/** In rising stress. */
 	readonly points: readonly CurvePoint[];
-	readonly operating: { readonly staticStressKPa: number; readonly peakGn: number };
+	readonly operating: Place;
+	readonly optimum: Place;
 	readonly limitGn: number;
 	readonly words: {
 		readonly title: string;
@@ -24,78 +30,101 @@ export interface CushionCurveData {
 		readonly peakAxis: string;
 		readonly limit: string;
 		readonly operating: string;
+		readonly optimum: string;
 	};
 }
 
-const SIZE = { width: 640, height: 400, left: 64, right: 20, top: 24, bottom: 56 };
+const SIZE = { width: 640, height: 400, left: 56, right: 20, top: 28, bottom: 56 };
+const BASE = SIZE.height - SIZE.bottom;
+const END = SIZE.width - SIZE.right;
+const STRESS_TICKS_KPA = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500];
+/** Height that a label takes. */
+const LABEL_HEIGHT = 18;
 
-/** The drawing; stress on a logarithmic axis, peaks up to twice what matters. */
-export function cushionCurve({ points, operating, limitGn, words }: CushionCurveData): Drawing {
+/** The drawing; stress on a logarithmic axis, peaks up to what matters. Marks that would run off the top are left out. */
+export function cushionCurve(data: CushionCurveData): Drawing {
+	const { points, operating, optimum, limitGn, words } = data;
 	const stresses = points.map((point) => point.staticStressKPa);
-	const x = scaleLog([Math.min(...stresses), Math.max(...stresses)], [SIZE.left, SIZE.width - SIZE.right]);
-	const least = Math.min(...points.map((point) => point.peakGn));
-	const top = Math.max(1.4 * operating.peakGn, 1.6 * limitGn, 3 * least);
-	const y = scaleLinear([0, top], [SIZE.height - SIZE.bottom, SIZE.top]).clamp(true);
-	const path = (role: Role, d: string | null): Primitive[] => (d === null ? [] : [{ kind: "path", role, d }]);
-	// What runs off the top is left out, so that no line is drawn where no value is.
+	const topGn = Math.max(1.35 * operating.peakGn, 1.6 * limitGn, 3 * optimum.peakGn);
+	const x = scaleLog([Math.min(...stresses), Math.max(...stresses)], [SIZE.left, END]);
+	const y = scaleLinear([0, topGn], [BASE, SIZE.top]).clamp(true);
+	const path = (role: Role, d: string | null): Primitive[] =>
+		d === null || d === "" ? [] : [{ kind: "path", role, d }];
 	const curve = line<CurvePoint>()
-		.defined((point) => point.peakGn <= top)
+		.defined((point) => point.peakGn <= topGn)
 		.x((point) => x(point.staticStressKPa))
-		.y((point) => y(point.peakGn));
+		.y((point) => y(point.peakGn))
+		.digits(1);
 	const band = area<CurvePoint>()
+		.defined((point) => point.lowGn <= topGn)
 		.x((point) => x(point.staticStressKPa))
 		.y0((point) => y(point.lowGn))
-		.y1((point) => y(point.highGn));
+		.y1((point) => y(point.highGn))
+		.digits(1);
 	const at = { x: x(operating.staticStressKPa), y: y(operating.peakGn) };
-	const right = at.x < SIZE.width / 2;
-	const primitives: Primitive[] = [
-		...axes(x, y, words),
-		...path("band", band(points)),
-		...path("curve-outside", curve(points)),
-		...path("curve", curve(points.filter((point) => point.inside))),
-		{ kind: "line", role: "limit", x1: SIZE.left, x2: SIZE.width - SIZE.right, y1: y(limitGn), y2: y(limitGn) },
-		{ kind: "text", role: "label", x: SIZE.width - SIZE.right, y: y(limitGn) - 6, anchor: "end", text: words.limit },
-		{ kind: "line", role: "optimum", x1: at.x, x2: at.x, y1: at.y, y2: SIZE.height - SIZE.bottom },
-		{ kind: "circle", role: "point", cx: at.x, cy: at.y, r: 6 },
-		{
-			kind: "text",
-			role: "label",
-			x: at.x + (right ? 12 : -12),
-			y: at.y - 12,
-			anchor: right ? "start" : "end",
-			text: words.operating,
-		},
-	];
-	return { width: SIZE.width, height: SIZE.height, title: words.title, description: words.description, primitives };
+	const best = { x: x(optimum.staticStressKPa), y: y(optimum.peakGn) };
+	const limitY = y(limitGn);
+	return {
+		width: SIZE.width,
+		height: SIZE.height,
+		title: words.title,
+		description: words.description,
+		primitives: [
+			...axes(x, y, words),
+			...path("band", band(points)),
+			...path("curve-outside", curve(points)),
+			...path("curve", curve(points.filter((point) => point.inside))),
+			{ kind: "line", role: "limit", x1: SIZE.left, x2: END, y1: limitY, y2: limitY },
+			text(END, limitY - 7, "end", words.limit),
+			{ kind: "circle", role: "optimum", cx: best.x, cy: best.y, r: 4 },
+			...optimumLabel(best, at, words.optimum),
+			{ kind: "line", role: "point-guide", x1: at.x, x2: at.x, y1: at.y, y2: BASE },
+			{ kind: "circle", role: "point", cx: at.x, cy: at.y, r: 6 },
+			operatingLabel(at, limitY, words.operating),
+		],
+	};
+}
+
+/** Beside the point, on the side where there is room, clear of the limit's line. */
+function operatingLabel(at: { x: number; y: number }, limitY: number, words: string): Primitive {
+	const room = at.x < (SIZE.left + END) / 2;
+	const above = at.y - 12;
+	const crossed = above > limitY - 6 && above - LABEL_HEIGHT < limitY;
+	const y = crossed ? Math.max(limitY - 8, SIZE.top + 12) : above;
+	return text(at.x + (room ? 12 : -12), y, room ? "start" : "end", words);
+}
+
+/** Below the curve's lowest point; left out where this pack's own mark stands there. */
+function optimumLabel(best: { x: number; y: number }, at: { x: number; y: number }, words: string): Primitive[] {
+	const taken = Math.abs(best.x - at.x) < 90 && Math.abs(best.y - at.y) < 40;
+	return taken ? [] : [text(best.x, Math.min(best.y + 24, BASE - 6), "middle", words)];
+}
+
+function text(x: number, y: number, anchor: "start" | "middle" | "end", words: string): Primitive {
+	return { kind: "text", role: "label", x, y, anchor, text: words };
 }
 
 function axes(
-	x: { (value: number): number; ticks(count?: number): number[]; domain(): number[] },
+	x: { (value: number): number; domain(): number[] },
 	y: { (value: number): number; ticks(count?: number): number[] },
 	words: CushionCurveData["words"],
 ): Primitive[] {
-	const base = SIZE.height - SIZE.bottom;
-	const [low = 0.1, high = 100] = x.domain();
-	const stressTicks = [0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100].filter((tick) => tick >= low && tick <= high);
+	const [low = 0, high = 0] = x.domain();
+	const stressTicks = STRESS_TICKS_KPA.filter((tick) => tick >= low && tick <= high);
 	return [
-		...y.ticks(6).flatMap((tick): Primitive[] => [
-			{ kind: "line", role: "grid", x1: SIZE.left, x2: SIZE.width - SIZE.right, y1: y(tick), y2: y(tick) },
-			{ kind: "text", role: "label", x: SIZE.left - 8, y: y(tick) + 4, anchor: "end", text: String(tick) },
-		]),
+		...y
+			.ticks(6)
+			.flatMap((tick): Primitive[] => [
+				{ kind: "line", role: "grid", x1: SIZE.left, x2: END, y1: y(tick), y2: y(tick) },
+				text(SIZE.left - 8, y(tick) + 4, "end", String(tick)),
+			]),
 		...stressTicks.flatMap((tick): Primitive[] => [
-			{ kind: "line", role: "grid", x1: x(tick), x2: x(tick), y1: base, y2: base + 5 },
-			{ kind: "text", role: "label", x: x(tick), y: base + 20, anchor: "middle", text: String(tick) },
+			{ kind: "line", role: "axis", x1: x(tick), x2: x(tick), y1: BASE, y2: BASE + 5 },
+			text(x(tick), BASE + 20, "middle", String(tick)),
 		]),
-		{ kind: "line", role: "axis", x1: SIZE.left, x2: SIZE.width - SIZE.right, y1: base, y2: base },
-		{ kind: "line", role: "axis", x1: SIZE.left, x2: SIZE.left, y1: SIZE.top, y2: base },
-		{
-			kind: "text",
-			role: "label",
-			x: (SIZE.left + SIZE.width - SIZE.right) / 2,
-			y: SIZE.height - 12,
-			anchor: "middle",
-			text: words.stressAxis,
-		},
-		{ kind: "text", role: "label", x: SIZE.left, y: SIZE.top - 8, anchor: "start", text: words.peakAxis },
+		{ kind: "line", role: "axis", x1: SIZE.left, x2: END, y1: BASE, y2: BASE },
+		{ kind: "line", role: "axis", x1: SIZE.left, x2: SIZE.left, y1: SIZE.top, y2: BASE },
+		text((SIZE.left + END) / 2, SIZE.height - 12, "middle", words.stressAxis),
+		text(4, SIZE.top - 14, "start", words.peakAxis),
 	];
 }

@@ -1,7 +1,17 @@
 /** Drawing primitives: what a chart is made of. Painters for pages and reports turn them into marks; colours are theirs. */
 
 /** What a mark stands for; painters choose ink and weight by it, never by colour alone. */
-export type Role = "axis" | "grid" | "band" | "curve" | "curve-outside" | "limit" | "point" | "optimum" | "label";
+export type Role =
+	| "axis"
+	| "grid"
+	| "band"
+	| "curve"
+	| "curve-outside"
+	| "limit"
+	| "point"
+	| "point-guide"
+	| "optimum"
+	| "label";
 
 export type Primitive =
 	| { readonly kind: "path"; readonly role: Role; readonly d: string }

@@ -6,7 +6,7 @@ import type { Deps } from "../operations/deps.ts";
 import { readAssessments, sealAssessment } from "../operations/packaging/assessments.ts";
 import { validate } from "../operations/validate.ts";
 import { SHOP_AND_LINKS } from "./orders.ts";
-import { pathId } from "./parts.ts";
+import { idempotencyKey, pathId } from "./parts.ts";
 
 export function registerPackagingAssessments(app: FastifyInstance, deps: Deps): void {
 	const path = "/api/v1/consignments/:id/packaging-assessments";
@@ -23,7 +23,8 @@ export function registerPackagingAssessments(app: FastifyInstance, deps: Deps): 
 		async (request, reply) => {
 			const id = pathId(request, "con");
 			const input = validate(packagingRequest, request.body);
-			return reply.status(201).send(await sealAssessment(deps, callerOf(request), id, input));
+			const sealed = await sealAssessment(deps, callerOf(request), id, input, idempotencyKey(request));
+			return reply.status(201).send(sealed);
 		},
 	);
 	app.get(

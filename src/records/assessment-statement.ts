@@ -2,7 +2,9 @@
  * The sealed form of a packaging assessment, `handover-risk/assessment/1`: the pack as shipped as it was entered, and
  * what was computed from it at that time. A recomputation with newer data stands beside it, never in its place.
  *
- *   { "$format", "assessmentId", "consignmentId", "item", "orderId", "pack", "result", "route", "sources" }
+ *   { "$format", "assessmentId", "catalogueVersion", "consignmentId", "item": as requested, "orderId", "pack": as
+ *     requested, "result": { "status", "result" or null, "reason"?, "cautions": [ { "sentence", "values" } ],
+ *     "validity" }, "route": as requested, "sources": [ { "id", "document", "locator", "standing" } ] }
  *
  * Plain inside: numbers with units in their names, codes, ids of foams and tables; sentences stand by their key with
  * the values that they name. Committed: what was typed as free text (`closedHow`, the edition of a bag's test).
@@ -19,6 +21,8 @@ export interface AssessmentFacts {
 	readonly assessmentId: string;
 	readonly orderId: string;
 	readonly consignmentId: string;
+	/** Of the catalogue of foams, drop tables and checks that was in force. */
+	readonly catalogueVersion: string;
 	readonly item: unknown;
 	readonly pack: unknown;
 	readonly route: unknown;

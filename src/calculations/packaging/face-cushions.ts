@@ -34,11 +34,7 @@ export function limitOf(item: PackedItem): FaceLimit {
 	const { gn, basis } = item.fragility;
 	if (basis === "tested") return { limitGn: DESIGN_SHARE * gn, source: FRAGILITY_SHARE, best: "meets" };
 	const best = basis === "maker" ? "meets" : "provisional";
-	return {
-		limitGn: gn,
-		source: basis === "our-choice" ? FRAGILITY_DEFAULT : cite("user", `fragility, basis ${basis}`, "user"),
-		best,
-	};
+	return { limitGn: gn, source: cite("user", `fragility, basis ${basis}`, "user"), best };
 }
 
 /** Weight over what really touches, kPa. */

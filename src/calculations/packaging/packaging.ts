@@ -7,7 +7,7 @@ import { faceChecks, limitOf, type ProtectedDrop, protectedDrop, worse } from ".
 import { CHECK_IDS, type CheckId, FACES, type Packaging, type PackagingCheck, type PackagingInput } from "./types.ts";
 
 /** Checks without which a pack is not adequate. Source: the contract page. */
-const REQUIRED: ReadonlySet<CheckId> = new Set<CheckId>([
+export const REQUIRED_CHECKS: ReadonlySet<CheckId> = new Set<CheckId>([
 	"drop-height",
 	...FACES.map((face) => `cushion-${face}` as const),
 	"corner-edge",
@@ -35,7 +35,7 @@ export function packaging(input: PackagingInput): Judged<Packaging> {
 	const built = [dropCheck(found, design, faces, input), ...faces, staticCheck(input)];
 	const checks = CHECK_IDS.map((id) => built.find((check) => check.id === id) ?? later(id));
 	const counted = checks.filter(
-		(check) => REQUIRED.has(check.id) || (check.verdict !== "not-assessed" && check.id !== "cover"),
+		(check) => REQUIRED_CHECKS.has(check.id) || (check.verdict !== "not-assessed" && check.id !== "cover"),
 	);
 	const solved = found === null || found.onlyBound ? null : found;
 	return assessed<Packaging>(

@@ -1,6 +1,7 @@
 /** Sealing the assessment of the pack as shipped, and reading what was sealed. Planning runs are never kept. */
 import type { Caller } from "../../access/caller.ts";
 import { packaging } from "../../calculations/packaging/packaging.ts";
+import { CATALOGUE_VERSION } from "../../catalogue/checks/checks.ts";
 import type { AssessmentView, PackagingRequest } from "../../contract/packaging.ts";
 import { consignmentById } from "../../database/orders.ts";
 import { insertOpenings } from "../../database/records.ts";
@@ -12,27 +13,31 @@ import { makeCommitter } from "../../records/commitment.ts";
 import { openStatement } from "../../records/open-statement.ts";
 import { appendToLog } from "../append-to-log.ts";
 import { packagingInput } from "../calculations/packaging.ts";
+import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustBeShop, mustReadOrder } from "../may.ts";
 
-/** Computes the pack's adequacy anew and seals it with what it rests on. */
+/**
+ * Computes the pack's adequacy anew and seals it with what it rests on, in one transaction. With a key that was used
+ * before, gives what that one sealed.
+ */
 export async function sealAssessment(
 	deps: Deps,
 	caller: Caller,
 	consignmentId: string,
 	request: PackagingRequest,
+	idempotencyKey: string | null,
 ): Promise<AssessmentView> {
 	mustBeShop(caller);
 	const consignment = await consignmentById(deps.database, consignmentId);
 	if (consignment === null) throw fault("not-found");
-	const answer = packaging(packagingInput(request));
-	const assessmentId = deps.newId("pka");
-	const committer = makeCommitter(deps.randomBytes);
-	const { item, pack, route } = request;
-	const { sources, ...result } = answer;
-	const facts = { assessmentId, orderId: consignment.order_id, consignmentId, item, pack, route, result, sources };
-	const statementBytes = canonicalBytes(assessmentStatement(facts, committer));
-	await deps.database.transaction(async (transaction) => {
+	const { sources, ...result } = packaging(packagingInput(request));
+	const id = await createOnce(deps, caller, idempotencyKey, { consignmentId, ...request }, async (transaction) => {
+		const assessmentId = deps.newId("pka");
+		const committer = makeCommitter(deps.randomBytes);
+		const facts = { assessmentId, orderId: consignment.order_id, consignmentId, ...request, result, sources };
+		const statement = assessmentStatement({ ...facts, catalogueVersion: CATALOGUE_VERSION }, committer);
+		const statementBytes = canonicalBytes(statement);
 		await insertAssessment(transaction, { id: assessmentId, orderId: consignment.order_id, consignmentId });
 		await insertOpenings(
 			transaction,
@@ -45,10 +50,11 @@ export async function sealAssessment(
 			byId: callerId(caller),
 			statementBytes,
 		});
+		return assessmentId;
 	});
 	const sealed = await readAssessments(deps, caller, consignmentId);
-	const found = sealed.find((assessment) => assessment.id === assessmentId);
-	if (found === undefined) throw new Error(`assessment ${assessmentId} was sealed and is not in the log`);
+	const found = sealed.find((assessment) => assessment.id === id);
+	if (found === undefined) throw new Error(`assessment ${id} was sealed and is not in the log`);
 	return found;
 }
 

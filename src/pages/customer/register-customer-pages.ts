@@ -2,6 +2,7 @@
 import type { FastifyInstance } from "fastify";
 import type { Deps } from "../../operations/deps.ts";
 import { registerComparison } from "../comparison/comparison-routes.tsx";
+import { registerSealedPacks } from "../packaging/sealed-packs-routes.tsx";
 import { registerSheets } from "../sheets/sheet-routes.tsx";
 import { registerLinkEntry, sendClosed } from "./entry-routes.tsx";
 import { registerGuidedRecord } from "./guided-routes.tsx";
@@ -12,6 +13,7 @@ export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
 		registerLinkEntry(pages, deps);
 		registerGuidedRecord(pages, deps);
 		registerComparison(pages, deps);
+		registerSealedPacks(pages, deps);
 		registerSheets(pages, deps);
 	});
 }

@@ -1,0 +1,137 @@
+/** A pack as someone plans it: what the checks say, the design drop beside others, a curve per cushion. Nothing is kept. */
+import { type CushionResult, cushion } from "../../calculations/cushioning/cushion.ts";
+import type { Foam } from "../../calculations/cushioning/foam.ts";
+import { type DropHeight, dropHeight } from "../../calculations/handling/drop-height.ts";
+import type { Judged, Sentence } from "../../calculations/judged.ts";
+import { limitOf, staticStressKPa } from "../../calculations/packaging/face-cushions.ts";
+import { packaging, REQUIRED_CHECKS } from "../../calculations/packaging/packaging.ts";
+import { FACES, type Face, type Packaging, type PackagingInput } from "../../calculations/packaging/types.ts";
+import type { Source } from "../../calculations/sources.ts";
+import type { CurvePoint } from "../../charts/cushion-curve.ts";
+import type { PackagingRequest } from "../../contract/packaging.ts";
+import { canonicalBytes, sha256Hex } from "../../records/canonical.ts";
+import { packagingInput } from "../calculations/packaging.ts";
+
+export interface PackPlan {
+	/** Of the request: sealing asks for the same one that was looked at. */
+	readonly requestSha256: string;
+	readonly answer: Judged<Packaging>;
+	/** The design drop of the basis asked for, other bases and what was measured; null above its table. */
+	readonly drop: (DropHeight & { readonly standing: Source["standing"] }) | null;
+	readonly curves: readonly PackCurve[];
+}
+
+export interface PackCurve {
+	/** Faces that share this cushion and stress. */
+	readonly faces: readonly Face[];
+	readonly thicknessM: number;
+	readonly dropHeightM: number;
+	readonly points: readonly CurvePoint[];
+	readonly staticStressKPa: number;
+	readonly limitGn: number;
+	readonly result: Known<CushionResult>;
+	/** What is uncertain about the foam, and what lies outside its data. */
+	readonly notes: readonly Sentence[];
+	/** The foam's own checked range; null where it names none. */
+	readonly energyRangeKJPerM3: Foam["energyRangeKJPerM3"];
+}
+
+/** A cushion of a known foam: peak and optimum are there. */
+type Known<R extends CushionResult> = R & {
+	readonly peakGn: number;
+	readonly peakBandGn: readonly [number, number];
+	readonly optimumStaticStressKPa: number;
+	readonly optimumPeakGn: number;
+};
+
+const SAMPLES = 301;
+/** The plot reaches this factor beyond the point and the optimum on either side. */
+const REACH = 6;
+
+/** Computes a pack. @throws bad-input for a foam or a basis that the catalogue does not have */
+export function planPack(request: PackagingRequest): PackPlan {
+	const input = packagingInput(request);
+	const { box, grossMassKg } = input.pack;
+	const { dropTable, dropTables, measured } = input.route;
+	const drop = dropHeight({
+		massKg: grossMassKg ?? input.item.massKg,
+		largestDimensionM: Math.max(box.innerLengthM, box.innerWidthM, box.innerHeightM),
+		table: dropTable,
+		tables: dropTables,
+		measured,
+	}).result;
+	return {
+		requestSha256: sha256Hex(canonicalBytes(JSON.parse(JSON.stringify(request)))),
+		answer: packaging(input),
+		drop: drop === null ? null : { ...drop, standing: dropTable.source.standing },
+		curves: drop === null ? [] : curvesOf(input, drop.dropHeightM),
+	};
+}
+
+/** Whether a pack is not adequate without this check. */
+export function isRequiredCheck(id: string): boolean {
+	return (REQUIRED_CHECKS as ReadonlySet<string>).has(id);
+}
+
+function curvesOf(input: PackagingInput, dropHeightM: number): PackCurve[] {
+	const curves = new Map<string, PackCurve>();
+	for (const face of FACES) {
+		const [layer, ...more] = input.pack.faces[face];
+		if (layer === undefined || layer.foam === null || more.length > 0) continue;
+		const { foam, thicknessM } = layer;
+		const stress = staticStressKPa(input.item, face, layer);
+		const key = JSON.stringify([foam.id, foam.model, thicknessM, stress.toPrecision(6)]);
+		const known = curves.get(key);
+		const curve =
+			known === undefined
+				? curveOf(input, { face, foam, thicknessM, dropHeightM, stress })
+				: { ...known, faces: [...known.faces, face] };
+		if (curve !== null) curves.set(key, curve);
+	}
+	return [...curves.values()];
+}
+
+interface FaceCushion {
+	readonly face: Face;
+	readonly foam: Foam;
+	readonly thicknessM: number;
+	readonly dropHeightM: number;
+	readonly stress: number;
+}
+
+function curveOf(
+	{ item, catalogue }: PackagingInput,
+	{ face, foam, thicknessM, dropHeightM, stress }: FaceCushion,
+): PackCurve | null {
+	const { limitGn } = limitOf(item);
+	const at = (stressKPa: number) =>
+		cushion({ foam, thicknessM, dropHeightM, staticStressKPa: stressKPa, limitGn, catalogue });
+	const working = at(stress);
+	if (!isKnown(working.result)) return null;
+	const optimum = working.result.optimumStaticStressKPa;
+	const low = Math.min(stress, optimum) / REACH;
+	const high = Math.max(stress, optimum) * REACH;
+	const points = Array.from({ length: SAMPLES }, (_, index) => low * (high / low) ** (index / (SAMPLES - 1))).flatMap(
+		(staticStress): CurvePoint[] => {
+			const { result, validity } = at(staticStress);
+			if (!isKnown(result)) return [];
+			const [lowGn, highGn] = result.peakBandGn;
+			return [{ staticStressKPa: staticStress, peakGn: result.peakGn, lowGn, highGn, inside: validity.within }];
+		},
+	);
+	return {
+		faces: [face],
+		thicknessM,
+		dropHeightM,
+		points,
+		staticStressKPa: stress,
+		limitGn,
+		result: working.result,
+		notes: working.validity.notes,
+		energyRangeKJPerM3: foam.energyRangeKJPerM3,
+	};
+}
+
+function isKnown(result: CushionResult | null): result is Known<CushionResult> {
+	return result !== null && result.peakGn !== null && Number.isFinite(result.peakGn) && result.optimumPeakGn !== null;
+}

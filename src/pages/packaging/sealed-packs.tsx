@@ -1,0 +1,114 @@
+/** Packs as they were shipped and sealed: when, with what verdict, and what was entered. */
+import type { AssessmentView, PackagingRequest } from "../../contract/packaging.ts";
+import { say, speak, type TextKey, writeNumber } from "../../texts/say.ts";
+import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
+import { foamWords } from "./foam-words.ts";
+import { Checks, Lead, type SpokenPackaging } from "./packaging-result.tsx";
+
+/** What a sealed assessment holds, its committed texts opened; an erased one is null. */
+interface SealedPack extends PackagingRequest {
+	readonly result: object;
+}
+
+/** What was sealed and computed then; a recomputation would stand beside it. */
+export function answerOf(assessment: AssessmentView): SpokenPackaging {
+	return speak((assessment.statement as unknown as SealedPack).result) as SpokenPackaging;
+}
+
+export function SealedPacks({ assessments }: { readonly assessments: readonly AssessmentView[] }) {
+	return (
+		<>
+			{assessments.map((assessment) => {
+				const answer = answerOf(assessment);
+				return (
+					<section key={assessment.id} class="result" id={assessment.id}>
+						<h2>{say("pack.sealed-at", { time: showTime(assessment.sealedAt) })}</h2>
+						<Lead answer={answer} />
+						<p>
+							{say("pack.fingerprint")} <span class="fingerprint">{groupsOfFour(assessment.fingerprint)}</span>
+						</p>
+						<details>
+							<summary>{say("pack.as-entered")}</summary>
+							<PackFacts sealed={assessment.statement as unknown as SealedPack} />
+						</details>
+						<details>
+							<summary>{say("pack.checks-then")}</summary>
+							<Checks answer={answer} />
+						</details>
+					</section>
+				);
+			})}
+		</>
+	);
+}
+
+function PackFacts({ sealed: { item, pack, route } }: { readonly sealed: SealedPack }) {
+	const size = (...metres: readonly number[]) => `${metres.map((metre) => writeNumber(1000 * metre)).join(" × ")} mm`;
+	const { box } = pack;
+	return (
+		<dl class="facts">
+			<dt>{say("pack.item")}</dt>
+			<dd>
+				{writeNumber(item.massKg)} kg, {size(item.lengthM, item.widthM, item.heightM)}
+			</dd>
+			<dt>{say("pack.fragility")}</dt>
+			<dd>
+				{item.fragility === undefined
+					? say("pack.fragility-none")
+					: `${writeNumber(item.fragility.gn)} gₙ, ${say(`pack.basis.${item.fragility.basis}` as TextKey)}`}
+			</dd>
+			<dt>{say("shop.cell")}</dt>
+			<dd>{say(`shop.cell-kind.${item.cell}` as TextKey)}</dd>
+			{Object.entries(pack.faces).map(([face, { layers }]) => (
+				<>
+					<dt>{say("pack.face-of", { face: say(`pack.face.${face}` as TextKey) })}</dt>
+					<dd>{layers.map(cushionWords).join("; ") || say("pack.no-layer")}</dd>
+				</>
+			))}
+			<dt>{say("pack.bag")}</dt>
+			<dd>{pack.bagLayers.map(bagWords).join("; ") || say("pack.no-layer")}</dd>
+			<dt>{say("pack.box")}</dt>
+			<dd>
+				{size(box.innerLengthM, box.innerWidthM, box.innerHeightM)}
+				{box.reused && `, ${say("pack.was-reused")}`}
+				{typeof pack.closedHow === "string" && `, ${pack.closedHow}`}
+			</dd>
+			<dt>{say("pack.drop-basis")}</dt>
+			<dd>{say(`pack.drop.${route.dropBasis}` as TextKey)}</dd>
+			<dt>{say("pack.route")}</dt>
+			<dd>
+				{say(`shop.mode-kind.${route.mode}` as TextKey)}, {say("pack.days-of", { days: route.transitDays })}
+			</dd>
+		</dl>
+	);
+}
+
+function bagWords(layer: PackagingRequest["pack"]["bagLayers"][number]): string {
+	return [
+		say(`pack.layer.${layer.kind}` as TextKey),
+		say(layer.closed ? "pack.is-closed" : "pack.is-open"),
+		say(layer.intact ? "pack.is-intact" : "pack.not-intact"),
+		say("pack.known-by", { how: say(`pack.evidence.${layer.evidence}` as TextKey) }),
+	].join(", ");
+}
+
+function cushionWords({ foam, thicknessM, pads }: PackagingRequest["pack"]["faces"]["top"]["layers"][number]): string {
+	const [first] = pads ?? [];
+	const bearing =
+		first === undefined
+			? say("pack.full-face")
+			: say("pack.pads-of", {
+					count: pads?.length ?? 0,
+					lengthMm: 1000 * first.lengthM,
+					widthMm: 1000 * first.widthM,
+				});
+	return `${kindWords(foam)}, ${writeNumber(1000 * thicknessM)} mm, ${bearing}`;
+}
+
+function kindWords(foam: PackagingRequest["pack"]["faces"]["top"]["layers"][number]["foam"]): string {
+	if ("unknown" in foam) return say("pack.unknown-foam");
+	if ("id" in foam) return foamWords(foam.id);
+	return foam.model === "stress-energy"
+		? say("pack.own-set", { a: foam.aKPa, b: foam.bPerKPa })
+		: say("pack.own-gas-set");
+}
