@@ -50,13 +50,21 @@ export function cushionCurve(data: CushionCurveData): Drawing {
 	const y = scaleLinear([0, topGn], [BASE, SIZE.top]).clamp(true);
 	const path = (role: Role, d: string | null): Primitive[] =>
 		d === null || d === "" ? [] : [{ kind: "path", role, d }];
+	// The first value beyond the top still counts: clamped, it draws the line up to the edge and no further.
+	const until =
+		(value: (point: CurvePoint) => number) =>
+		(_: CurvePoint, index: number, all: Iterable<CurvePoint>): boolean =>
+			[index - 1, index, index + 1].some((near) => {
+				const point = (all as readonly CurvePoint[])[near];
+				return point !== undefined && value(point) <= topGn;
+			});
 	const curve = line<CurvePoint>()
-		.defined((point) => point.peakGn <= topGn)
+		.defined(until((point) => point.peakGn))
 		.x((point) => x(point.staticStressKPa))
 		.y((point) => y(point.peakGn))
 		.digits(1);
 	const band = area<CurvePoint>()
-		.defined((point) => point.lowGn <= topGn)
+		.defined(until((point) => point.lowGn))
 		.x((point) => x(point.staticStressKPa))
 		.y0((point) => y(point.lowGn))
 		.y1((point) => y(point.highGn))
@@ -90,7 +98,7 @@ function operatingLabel(at: { x: number; y: number }, limitY: number, words: str
 	const room = at.x < (SIZE.left + END) / 2;
 	const above = at.y - 12;
 	const crossed = above > limitY - 6 && above - LABEL_HEIGHT < limitY;
-	const y = crossed ? Math.max(limitY - 8, SIZE.top + 12) : above;
+	const y = crossed ? Math.min(at.y + 24, BASE - 6) : above;
 	return text(at.x + (room ? 12 : -12), y, room ? "start" : "end", words);
 }
 

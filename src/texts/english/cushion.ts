@@ -9,7 +9,7 @@ export const cushion = {
 	"cushion.outside-thickness": "The thickness lies outside the range of the foam's data, {low} to {high} mm.",
 	"cushion.outside-temperature": "The foam's data are for {low} to {high} °C.",
 	"cushion.locked": "At this energy the set would strain the foam to more than its own thickness.",
-	"cushion.note-plank": "unit of the published set is inferred",
+	"cushion.note-plank": "The unit of the published set is inferred.",
 	"cushion.note-memory": "The curve is recalled, not read: confirm it with the supplier's curve or test drops.",
 	"cushion.note-derived": "The set is derived from other data, with a remembered factor in it.",
 	"cushion.note-own": "Your own set, without a prediction interval.",
