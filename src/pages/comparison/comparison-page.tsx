@@ -39,6 +39,9 @@ export function ComparisonPage({ found }: { readonly found: ConsignmentCompariso
 			<section>
 				<CustodySpine order={order} line={found.line} records={found.records} drafts={[]} href={() => null} />
 				<p class="hint">{say("comparison-page.custody-text")}</p>
+				<p class="no-print">
+					<a href={`/orders/${order.id}/consignments/${found.consignment.id}/pack`}>{say("pack.shipped-title")}</a>
+				</p>
 				<Fingerprints found={found} />
 			</section>
 			<p class="note">{say("comparison-page.disclaimer")}</p>

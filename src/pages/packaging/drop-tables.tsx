@@ -1,4 +1,5 @@
 /** The design drop beside other bases, and beside what was measured: standards differ, and networks drop from higher. */
+import type { ComponentChildren } from "preact";
 import type { PackPlan } from "../../operations/packaging/plan-pack.ts";
 import { say, type TextKey, writeNumber } from "../../texts/say.ts";
 
@@ -6,12 +7,15 @@ export function DropTables({
 	drop,
 	basis,
 	protectedM,
+	children,
 }: {
 	readonly drop: NonNullable<PackPlan["drop"]>;
 	/** The basis that was asked for. */
 	readonly basis: string;
 	/** Null where it is not known. */
 	readonly protectedM: number | null;
+	/** Notes on the figures. */
+	readonly children: ComponentChildren;
 }) {
 	const against = (heightM: number | null) => {
 		if (heightM === null) return "–";
@@ -44,7 +48,7 @@ export function DropTables({
 					))}
 				</tbody>
 			</table>
-			<p class="hint">{say("drop.per-drop")}</p>
+			{children}
 			<details>
 				<summary>{say("pack.other-bases")}</summary>
 				<table class="stacked">

@@ -35,6 +35,7 @@ export function Lead({ answer }: { readonly answer: SpokenPackaging }) {
 					{typeof drop?.limit === "number" && say("pack.design", { designM: drop.limit })}
 				</p>
 			)}
+			{dropM !== null && drop?.verdict === "not-assessed" && <p>{drop.why}</p>}
 			{answer.cautions.map((caution) => (
 				<Caution key={caution}>{caution}</Caution>
 			))}
@@ -68,16 +69,43 @@ export function Checks({ answer }: { readonly answer: SpokenPackaging }) {
 					))}
 				</tbody>
 			</table>
+			{missing.length > 0 && <Missing checks={missing} />}
+		</>
+	);
+}
+
+/** What was not assessed, with the reason once for all that share it; first what a verdict needs. */
+function Missing({ checks }: { readonly checks: readonly Check[] }) {
+	const reasons = [...new Set(checks.map((check) => check.why))];
+	const names = (some: readonly Check[]) =>
+		some.map((check) => say(`pack.check.${check.id}` as TextKey)).join(", ") || say("pack.none");
+	return (
+		<>
 			<h3>{say("pack.missing")}</h3>
-			{missing.length > 0 && <p>{say("pack.missing-text")}</p>}
-			<ul>
-				{missing.map((check) => (
-					<li key={check.id}>
-						<strong>{say(`pack.check.${check.id}` as TextKey)}</strong>
-						{isRequiredCheck(check.id) && ` (${say("pack.needed")})`}: {check.why}
-					</li>
-				))}
-			</ul>
+			{reasons.map((why) => {
+				const here = checks.filter((check) => check.why === why);
+				return (
+					<>
+						<p>{why}</p>
+						<ul>
+							<li>
+								<strong>{say("pack.needed")}</strong> {names(here.filter((check) => isRequiredCheck(check.id)))}
+							</li>
+							<li>
+								<strong>{say("pack.not-needed")}</strong> {names(here.filter((check) => !isRequiredCheck(check.id)))}
+							</li>
+						</ul>
+					</>
+				);
+			})}
+		</>
+	);
+}
+
+/** What holds for the whole answer. */
+export function Notes({ answer }: { readonly answer: SpokenPackaging }) {
+	return (
+		<>
 			{answer.validity.notes.map((note) => (
 				<p key={note} class="hint">
 					{note}

@@ -1,9 +1,9 @@
 /** Packs as they were shipped and sealed: when, with what verdict, and what was entered. */
-import type { AssessmentView, PackagingRequest } from "../../contract/packaging.ts";
+import { type AssessmentView, FACES, type PackagingRequest } from "../../contract/packaging.ts";
 import { say, speak, type TextKey, writeNumber } from "../../texts/say.ts";
 import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
 import { foamWords } from "./foam-words.ts";
-import { Checks, Lead, type SpokenPackaging } from "./packaging-result.tsx";
+import { Checks, Lead, Notes, type SpokenPackaging } from "./packaging-result.tsx";
 
 /** What a sealed assessment holds, its committed texts opened; an erased one is null. */
 interface SealedPack extends PackagingRequest {
@@ -13,6 +13,12 @@ interface SealedPack extends PackagingRequest {
 /** What was sealed and computed then; a recomputation would stand beside it. */
 export function answerOf(assessment: AssessmentView): SpokenPackaging {
 	return speak((assessment.statement as unknown as SealedPack).result) as SpokenPackaging;
+}
+
+/** A sealed pack in one line. */
+export function sealedLine(assessment: AssessmentView): string {
+	const verdict = say(`pack.verdict.${answerOf(assessment).result?.verdict ?? "not-assessed"}` as TextKey);
+	return say("pack.on-order", { time: showTime(assessment.sealedAt), verdict });
 }
 
 export function SealedPacks({ assessments }: { readonly assessments: readonly AssessmentView[] }) {
@@ -34,6 +40,7 @@ export function SealedPacks({ assessments }: { readonly assessments: readonly As
 						<details>
 							<summary>{say("pack.checks-then")}</summary>
 							<Checks answer={answer} />
+							<Notes answer={answer} />
 						</details>
 					</section>
 				);
@@ -55,14 +62,14 @@ function PackFacts({ sealed: { item, pack, route } }: { readonly sealed: SealedP
 			<dd>
 				{item.fragility === undefined
 					? say("pack.fragility-none")
-					: `${writeNumber(item.fragility.gn)} gₙ, ${say(`pack.basis.${item.fragility.basis}` as TextKey)}`}
+					: `${writeNumber(item.fragility.gn)} gₙ, ${say("pack.known-by", { how: say(`pack.basis.${item.fragility.basis}` as TextKey) })}`}
 			</dd>
 			<dt>{say("shop.cell")}</dt>
 			<dd>{say(`shop.cell-kind.${item.cell}` as TextKey)}</dd>
-			{Object.entries(pack.faces).map(([face, { layers }]) => (
+			{cushionsOf(pack.faces).map(([words, faces]) => (
 				<>
-					<dt>{say("pack.face-of", { face: say(`pack.face.${face}` as TextKey) })}</dt>
-					<dd>{layers.map(cushionWords).join("; ") || say("pack.no-layer")}</dd>
+					<dt>{say("pack.face-of", { face: faces })}</dt>
+					<dd>{words}</dd>
 				</>
 			))}
 			<dt>{say("pack.bag")}</dt>
@@ -81,6 +88,16 @@ function PackFacts({ sealed: { item, pack, route } }: { readonly sealed: SealedP
 			</dd>
 		</dl>
 	);
+}
+
+/** Each different cushion in words, with the faces that have it. */
+function cushionsOf(faces: PackagingRequest["pack"]["faces"]): [words: string, faces: string][] {
+	const found = new Map<string, string[]>();
+	for (const face of FACES) {
+		const words = faces[face].layers.map(cushionWords).join("; ") || say("pack.no-layer");
+		found.set(words, [...(found.get(words) ?? []), say(`pack.face.${face}` as TextKey)]);
+	}
+	return [...found].map(([words, names]) => [words, names.join(", ")]);
 }
 
 function bagWords(layer: PackagingRequest["pack"]["bagLayers"][number]): string {

@@ -3,16 +3,19 @@ import type { FastifyInstance, FastifyRequest } from "fastify";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
 import { type LinkView, linkInput, type NewLinkView } from "../../contract/access.ts";
 import { type ConsignmentView, consignmentFacts, consignmentInput } from "../../contract/orders.ts";
+import type { AssessmentView } from "../../contract/packaging.ts";
 import { type RecordView, recordInput } from "../../contract/records.ts";
 import { makeLink, readLinks, withdrawLink } from "../../operations/access/links.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { addConsignment, changeConsignment, readConsignment } from "../../operations/orders/consignments.ts";
 import { type OrderLine, readOrderLine } from "../../operations/orders/order-line.ts";
+import { readAssessments } from "../../operations/packaging/assessments.ts";
 import { openRecord } from "../../operations/records/open-record.ts";
 import { validate } from "../../operations/validate.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
+import { sealedLine } from "../packaging/sealed-packs.tsx";
 import { readBody } from "../record-form/read-body.ts";
 import { showTime } from "../record-form/shown-time.ts";
 import { sendPage } from "../render.ts";
@@ -27,7 +30,9 @@ export function registerOrderPages(app: FastifyInstance, deps: Deps): void {
 	app.get("/orders/:id", SHOP, async (request, reply) => {
 		const found = await readOrderLine(deps, callerOf(request), idOf(request));
 		const links = await readLinks(deps, callerOf(request), found.order.id);
-		return sendPage(reply, <OrderPage request={request} found={found} links={links} />);
+		const legs = found.order.consignments.map((leg) => readAssessments(deps, callerOf(request), leg.id));
+		const packs = (await Promise.all(legs)).flat();
+		return sendPage(reply, <OrderPage request={request} found={found} links={links} packs={packs} />);
 	});
 
 	app.post("/orders/:id/consignments", SHOP, async (request, reply) => {
@@ -93,10 +98,12 @@ function OrderPage({
 	request,
 	found,
 	links,
+	packs,
 }: {
 	readonly request: FastifyRequest;
 	readonly found: OrderLine;
 	readonly links: readonly LinkView[];
+	readonly packs: readonly AssessmentView[];
 }) {
 	const { order } = found;
 	const formToken = formTokenFor(request);
@@ -131,7 +138,13 @@ function OrderPage({
 				)}
 			</dl>
 			{order.consignments.map((leg) => (
-				<Leg key={leg.id} leg={leg} found={found} formToken={formToken} />
+				<Leg
+					key={leg.id}
+					leg={leg}
+					found={found}
+					formToken={formToken}
+					packs={packs.filter((pack) => pack.consignmentId === leg.id)}
+				/>
 			))}
 			<h2>{say("shop.next-leg")}</h2>
 			<Form action={`/orders/${order.id}/consignments`} formToken={formToken}>
@@ -156,10 +169,12 @@ function Leg({
 	leg,
 	found,
 	formToken,
+	packs,
 }: {
 	readonly leg: ConsignmentView;
 	readonly found: OrderLine;
 	readonly formToken: string;
+	readonly packs: readonly AssessmentView[];
 }) {
 	const has = (stage: string) =>
 		[...found.records.map(({ view }) => view), ...found.drafts].some(
@@ -189,6 +204,11 @@ function Leg({
 				{" · "}
 				<a href={`/consignments/${leg.id}`}>{say("shop.edit-leg")}</a>
 			</p>
+			{packs.map((pack) => (
+				<p key={pack.id}>
+					<a href={`${base}/pack`}>{sealedLine(pack)}</a>
+				</p>
+			))}
 			{!has("departure") && (
 				<div class="row">
 					{ownerSends

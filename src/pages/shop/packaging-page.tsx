@@ -8,7 +8,7 @@ import { say, speak } from "../../texts/say.ts";
 import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
 import { CushionFigure } from "../packaging/cushion-figure.tsx";
 import { DropTables } from "../packaging/drop-tables.tsx";
-import { Checks, Lead, type SpokenPackaging } from "../packaging/packaging-result.tsx";
+import { Checks, Lead, Notes, type SpokenPackaging } from "../packaging/packaging-result.tsx";
 import { SealedPacks } from "../packaging/sealed-packs.tsx";
 import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
 import { PackFields } from "./pack-fields.tsx";
@@ -80,7 +80,9 @@ function Outcome({ plan, basis }: { readonly plan: PackPlan; readonly basis: str
 			<h2>{say("pack.result")}</h2>
 			<Lead answer={answer} />
 			{plan.drop !== null && (
-				<DropTables drop={plan.drop} basis={basis} protectedM={answer.result?.protectedDropHeightM ?? null} />
+				<DropTables drop={plan.drop} basis={basis} protectedM={answer.result?.protectedDropHeightM ?? null}>
+					<Notes answer={answer} />
+				</DropTables>
 			)}
 			{plan.curves.map((curve) => (
 				<CushionFigure key={curve.faces.join()} curve={curve} />

@@ -1,4 +1,4 @@
-/** Writes what an order's parties take away into a folder: receipts, the slip, the paper form, the comparison. */
+/** Writes what an order's parties take away into a folder: receipts, the slip, the paper form, the pack as shipped, the comparison. */
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { DemoClient } from "./demo-client.ts";
@@ -22,7 +22,7 @@ export async function handOut(
 	const comparison = await shop.fetchText(`/api/v1/consignments/${played.consignmentId}/comparison`);
 	await writeFile(join(folder, "comparison.json"), comparison);
 	const style = await pages.fetchText("/assets/style.css");
-	for (const sheet of ["slip", "paper-form", "comparison"]) {
+	for (const sheet of ["slip", "paper-form", "pack", "comparison"]) {
 		const page = await pages.fetchText(`/orders/${played.orderId}/consignments/${played.consignmentId}/${sheet}`);
 		// Opened from a disk, a page has no service to ask for its style.
 		const alone = page.replace('<link rel="stylesheet" href="/assets/style.css"/>', `<style>${style}</style>`);
