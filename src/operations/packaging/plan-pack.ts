@@ -104,9 +104,10 @@ function curveOf(
 	{ face, foam, thicknessM, dropHeightM, stress }: FaceCushion,
 ): PackCurve | null {
 	const { limitGn } = limitOf(item);
+	const working = cushion({ foam, thicknessM, dropHeightM, staticStressKPa: stress, limitGn, catalogue });
+	// For the curve alone: what is practical with other foams is not asked at each of its points.
 	const at = (stressKPa: number) =>
-		cushion({ foam, thicknessM, dropHeightM, staticStressKPa: stressKPa, limitGn, catalogue });
-	const working = at(stress);
+		cushion({ foam, thicknessM, dropHeightM, staticStressKPa: stressKPa, catalogue: [] });
 	if (!isKnown(working.result)) return null;
 	const optimum = working.result.optimumStaticStressKPa;
 	const low = Math.min(stress, optimum) / REACH;

@@ -57,9 +57,15 @@ export function Checks({ answer }: { readonly answer: SpokenPackaging }) {
 					<tr>
 						<th scope="col">{say("pack.check")}</th>
 						<th scope="col">{say("pack.verdict")}</th>
-						<th scope="col">{say("pack.value")}</th>
-						<th scope="col">{say("pack.limit")}</th>
-						<th scope="col">{say("pack.margin")}</th>
+						<th scope="col" class="number">
+							{say("pack.value")}
+						</th>
+						<th scope="col" class="number">
+							{say("pack.limit")}
+						</th>
+						<th scope="col" class="number">
+							{say("pack.margin")}
+						</th>
 						<th scope="col">{say("pack.why")}</th>
 					</tr>
 				</thead>
