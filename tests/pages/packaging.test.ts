@@ -146,6 +146,7 @@ describe("sealing the pack as shipped", () => {
 		});
 		expect(seen.statusCode).toBe(200);
 		expect(wordsOf(seen.body)).toContain("50.8 mm, over the whole face");
+		expect(seen.body.match(/<svg class="chart"/g)).toHaveLength(3);
 	});
 
 	it("seals nothing that was changed after it was computed", async () => {

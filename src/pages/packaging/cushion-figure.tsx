@@ -4,7 +4,14 @@ import type { PackCurve } from "../../operations/packaging/plan-pack.ts";
 import { say, speak, type TextKey, writeNumber } from "../../texts/say.ts";
 import { Chart } from "../components/chart.tsx";
 
-export function CushionFigure({ curve }: { readonly curve: PackCurve }) {
+export function CushionFigure({
+	curve,
+	id,
+}: {
+	readonly curve: PackCurve;
+	/** Of the pack, so that two on one page are told apart. */
+	readonly id: string;
+}) {
 	const { result, limitGn, staticStressKPa } = curve;
 	const title = say("pack.curve-title", {
 		faces: curve.faces.map((face) => say(`pack.face.${face}` as TextKey)).join(", "),
@@ -39,7 +46,7 @@ export function CushionFigure({ curve }: { readonly curve: PackCurve }) {
 					{drawing.description} {say("pack.curve-legend")}
 				</p>
 			</figcaption>
-			<Chart drawing={drawing} id={`curve-${curve.faces[0]}`} />
+			<Chart drawing={drawing} id={`curve-${id}-${curve.faces[0]}`} />
 			<Figures curve={curve} title={title} />
 			{speak(curve.notes).map((note) => (
 				<p key={note} class="hint">

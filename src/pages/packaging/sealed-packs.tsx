@@ -1,7 +1,9 @@
 /** Packs as they were shipped and sealed: when, with what verdict, and what was entered. */
 import { type AssessmentView, FACES, type PackagingRequest } from "../../contract/packaging.ts";
+import { curvesOfSealed } from "../../operations/packaging/sealed-curves.ts";
 import { say, speak, type TextKey, writeNumber } from "../../texts/say.ts";
 import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
+import { CushionFigure } from "./cushion-figure.tsx";
 import { foamWords } from "./foam-words.ts";
 import { Checks, Lead, Notes, type SpokenPackaging } from "./packaging-result.tsx";
 
@@ -36,6 +38,13 @@ export function SealedPacks({ assessments }: { readonly assessments: readonly As
 						<details>
 							<summary>{say("pack.as-entered")}</summary>
 							<PackFacts sealed={assessment.statement as unknown as SealedPack} />
+						</details>
+						<details>
+							<summary>{say("pack.curves-now")}</summary>
+							<p class="hint">{say("pack.curves-now-text")}</p>
+							{curvesOfSealed(assessment).map((curve) => (
+								<CushionFigure key={curve.faces.join()} curve={curve} id={assessment.id} />
+							))}
 						</details>
 						<details>
 							<summary>{say("pack.checks-then")}</summary>

@@ -85,7 +85,7 @@ function Outcome({ plan, basis }: { readonly plan: PackPlan; readonly basis: str
 				</DropTables>
 			)}
 			{plan.curves.map((curve) => (
-				<CushionFigure key={curve.faces.join()} curve={curve} />
+				<CushionFigure key={curve.faces.join()} curve={curve} id="plan" />
 			))}
 			<Checks answer={answer} />
 		</section>

@@ -114,6 +114,9 @@ export const pack = {
 	"pack.fingerprint": "Fingerprint:",
 	"pack.as-entered": "The pack as it was entered",
 	"pack.checks-then": "Every check, as computed when it was sealed",
+	"pack.curves-now": "The cushion curves",
+	"pack.curves-now-text":
+		"Drawn now from the pack as it was sealed. What was sealed is the verdict above and the checks below.",
 	"pack.shipped-page": "The page with the pack as shipped, as everyone with a link to this order sees it",
 	"pack.shipped-title": "The pack as shipped",
 	"pack.shipped-text":
