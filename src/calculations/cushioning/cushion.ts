@@ -204,7 +204,8 @@ function loadingOf(peak: number, optimumPeak: number, stress: number, optimumStr
 	return stress < optimumStress ? "over-supported" : "under-supported";
 }
 
-function coversEnergy(foam: Foam, model: FoamModel, energy: number): boolean {
+/** Whether the foam's data cover an energy density, kJ/m³. */
+export function coversEnergy(foam: Foam, model: FoamModel, energy: number): boolean {
 	if (foam.energyRangeKJPerM3 !== null) {
 		const [low, high] = foam.energyRangeKJPerM3;
 		return energy >= low && energy <= high;

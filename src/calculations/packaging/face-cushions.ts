@@ -1,5 +1,5 @@
 /** The cushion of each face: its static stress, its limit, and the drop that it protects to. */
-import { type CheckVerdict, cushion } from "../cushioning/cushion.ts";
+import { type CheckVerdict, coversEnergy, cushion } from "../cushioning/cushion.ts";
 import { energyWithin } from "../cushioning/foam-model.ts";
 import { type Sentence, sentence } from "../judged.ts";
 import { STANDARD_GRAVITY_M_PER_S2 } from "../quantities.ts";
@@ -156,6 +156,8 @@ export interface ProtectedDrop {
 	readonly face: Face;
 	/** A face whose foam is not known only bounds the drop from above: h = limit · thickness. */
 	readonly onlyBound: boolean;
+	/** The foam's data cover the energy of that drop. */
+	readonly insideData: boolean;
 }
 
 /**
@@ -169,7 +171,7 @@ export function protectedDrop(input: PackagingInput): ProtectedDrop | null {
 		if (layer === undefined || more.length > 0) return null;
 		if (layer.foam === null) {
 			const bound = limitGn * layer.thicknessM;
-			return { dropHeightM: bound, bandM: [0, bound], face, onlyBound: true };
+			return { dropHeightM: bound, bandM: [0, bound], face, onlyBound: true, insideData: false };
 		}
 		const { foam, thicknessM } = layer;
 		const stress = staticStressKPa(input.item, face, layer);
@@ -179,7 +181,14 @@ export function protectedDrop(input: PackagingInput): ProtectedDrop | null {
 		const corners = [1 - foam.peakUncertainty, 1 + foam.peakUncertainty].flatMap((peak) =>
 			[1 / foam.optimumFactor, 1, foam.optimumFactor].map((factor) => height(peak, factor)),
 		);
-		return { dropHeightM: height(1, 1), bandM: [Math.min(...corners), Math.max(...corners)], face, onlyBound: false };
+		const dropHeightM = height(1, 1);
+		return {
+			dropHeightM,
+			bandM: [Math.min(...corners), Math.max(...corners)],
+			face,
+			onlyBound: false,
+			insideData: coversEnergy(foam, foam.model, (stress * dropHeightM) / thicknessM),
+		};
 	});
 	if (faces.some((face) => face === null)) return null;
 	return (faces as ProtectedDrop[]).reduce((worst, next) => (next.dropHeightM < worst.dropHeightM ? next : worst));

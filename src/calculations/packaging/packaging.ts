@@ -48,8 +48,12 @@ export function packaging(input: PackagingInput): Judged<Packaging> {
 		},
 		{
 			cautions: item.cell === "lithium-ion" ? [sentence("packaging.caution-lithium")] : [],
-			within: drop.validity.within,
-			notes: [...drop.validity.notes, sentence("packaging.face-drops-only")],
+			within: drop.validity.within && solved?.insideData !== false,
+			notes: [
+				...drop.validity.notes,
+				sentence("packaging.face-drops-only"),
+				...(solved?.insideData === false ? [sentence("packaging.protected-outside", { face: solved.face })] : []),
+			],
 			sources: [...drop.sources, limitOf(item).source],
 		},
 	);

@@ -120,7 +120,7 @@ export const pack = {
 	"pack.shipped-page": "The page with the pack as shipped, as everyone with a link to this order sees it",
 	"pack.shipped-title": "The pack as shipped",
 	"pack.shipped-text":
-		"This is what the shipper entered about the pack, and what was computed from it. Nobody measured it on the way.",
+		"This is what the repairer entered about the pack, and what was computed from it. Nobody measured it on the way.",
 	"pack.none-sealed": "No pack was sealed for this leg.",
 	"pack.fragility-none": "not known, so 30 gₙ, our choice",
 	"pack.is-closed": "closed",

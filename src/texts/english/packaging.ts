@@ -40,6 +40,8 @@ export const packaging = {
 		"The pack protects to {dropHeightM} m where {designM} m are asked for, but its band begins at {lowM} m.",
 	"packaging.drop-holds": "The pack protects to {dropHeightM} m, at worst {lowM} m; {designM} m are asked for.",
 	"packaging.face-drops-only": "Flat drops only: most impacts recorded were on edges and corners, which come later.",
+	"packaging.protected-outside":
+		"The drop that this pack protects to lies outside the data of the foam on the {face}: take it as a hint, not as a value.",
 	"packaging.later": "Not assessed, because this release does not make this check yet.",
 	"packaging.caution-lithium":
 		"Lithium cells are dangerous goods in the post: follow the carrier's rules, and never pack a swollen or damaged one.",
