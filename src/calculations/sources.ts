@@ -32,7 +32,7 @@ export const BIBLIOGRAPHY = {
 	"mil-hdbk-304": "MIL-HDBK-304, package cushioning design",
 	"jis-z-0200": "JIS Z 0200 (as quoted by a test house)",
 	"handling-table": "Handling heights by mass, table quoted in a packaging text",
-	"parcel-studies": "Published studies of parcel networks with recorders (abstracts and tables read)",
+	"parcel-studies": "Published studies of parcel networks with recorders (abstracts read)",
 	"ansi-esd-s541": "ANSI/ESD S541, packaging materials for static-sensitive items (as quoted by several pages)",
 	"design-fragility-paper": "Paper on flexible polyurethane foams as package cushions (opening read)",
 	"stress-energy-study": "Study of the stress-energy method on moulded resin foam, thesis abstract",

@@ -33,6 +33,15 @@ function rows(
 	}));
 }
 
+/** Rows from bands in whole pounds, 0 to 20, 21 to 40 and so on: what lies between two is in neither. */
+function wholePounds(upTo: readonly (number | null)[], inches: readonly number[]): DropRow[] {
+	return upTo.map((to, index) => ({
+		fromKg: index === 0 ? 0 : ((upTo[index - 1] ?? 0) + 1) * POUND_KG,
+		toKg: to === null ? null : to * POUND_KG,
+		drops: all((inches[index] ?? 0) * INCH_M),
+	}));
+}
+
 const ISTA_KG = [10, 19, 28, 45, 68];
 const ASTM_LB = [20, 40, 60, 80, 100, 200];
 const ASTM_INCH = [
@@ -83,7 +92,7 @@ export const DROP_TABLES: readonly DropTable[] = [
 	},
 	{
 		id: "desktop-board-packaged",
-		rows: rows([20, 40, 80, 100], POUND_KG, (index) => all(([36, 30, 24, 18][index] ?? 0) * INCH_M)),
+		rows: wholePounds([20, 40, 80, 100], [36, 30, 24, 18]),
 		largestDimensionM: null,
 		source: cite("desktop-board-specification", "packaged board, half sine of 2 ms, free fall by mass", "published"),
 	},
@@ -98,7 +107,7 @@ export const DROP_TABLES: readonly DropTable[] = [
 	astm(2),
 	{
 		id: "mil-hdbk-304",
-		rows: rows([20, 50, 250, 500, 1000, null], POUND_KG, (index) => all((HDBK_INCH[index] ?? 0) * INCH_M)),
+		rows: wholePounds([20, 50, 250, 500, 1000, null], HDBK_INCH),
 		largestDimensionM: null,
 		source: cite("mil-hdbk-304", "handling and drop height by mass", "from-memory"),
 	},

@@ -71,13 +71,15 @@ const SPLIT = cite("our-choice", "decision by board, module and populated card",
 
 export function staticProtection(input: StaticProtectionInput): Judged<StaticProtection> {
 	const contact = input.layers.find((layer) => layer.kind !== "none");
-	const shield = input.layers.find((layer) => shieldingOf(layer) !== "fail");
+	const shield =
+		input.layers.find((layer) => shieldingOf(layer) === "pass") ??
+		input.layers.find((layer) => shieldingOf(layer) === "unproven");
 	const tests = {
 		lowCharging: contact === undefined ? ("fail" as const) : lowChargingOf(contact),
 		dissipativeContact: contact === undefined ? ("fail" as const) : contactOf(contact),
 		dischargeShielding: shield === undefined ? ("fail" as const) : shieldingOf(shield),
 	};
-	const against = againstOf(input, contact, tests.dischargeShielding);
+	const against = againstOf(input, contact, tests);
 	const open = openOf(input, contact, shield, tests);
 	const evidence = evidenceOf(shield ?? contact);
 	return assessed<StaticProtection>(
@@ -91,15 +93,21 @@ export function staticProtection(input: StaticProtectionInput): Judged<StaticPro
 	);
 }
 
-/** What rules the packing out, whatever else is true. */
-function againstOf(input: StaticProtectionInput, contact: StaticLayer | undefined, shielding: TestOutcome): Sentence[] {
+/** What rules the packing out, whatever else is true: each of the three tests that fails, and what harms by itself. */
+function againstOf(
+	input: StaticProtectionInput,
+	contact: StaticLayer | undefined,
+	tests: StaticProtection["tests"],
+): Sentence[] {
 	const against: Sentence[] = [];
-	if (shielding === "fail" && !declaredInsensitive(input)) against.push(sentence("static.no-shielding"));
+	const sensitive = !declaredInsensitive(input);
+	if (tests.dischargeShielding === "fail" && sensitive) against.push(sentence("static.no-shielding"));
 	if (contact?.kind === "kitchen-foil") against.push(sentence("static.kitchen-foil"));
 	if (contact !== undefined && isConductive(contact) && input.cell !== "none")
 		against.push(sentence("static.shorts-cell"));
-	if (input.item !== "module" && contact !== undefined && ["plain-film", "bubble-plain"].includes(contact.kind)) {
-		against.push(sentence("static.charging-contact"));
+	if (contact !== undefined && contact.kind !== "kitchen-foil" && sensitive) {
+		if (tests.lowCharging === "fail") against.push(sentence("static.charging-contact"));
+		else if (tests.dissipativeContact === "fail") against.push(sentence("static.insulating-contact"));
 	}
 	return against;
 }
@@ -151,11 +159,11 @@ function contactOf(layer: StaticLayer): TestOutcome {
 	return ["low-charging-film", "bubble-low-charging"].includes(layer.kind) ? "unproven" : "pass";
 }
 
-/** A hole, an open mouth or a staple lets a discharge through; without paper the shield is a claim. */
+/** A hole, an open mouth or a staple lets a discharge through; without a data sheet or a measurement the shield is a claim. */
 function shieldingOf(layer: StaticLayer): TestOutcome {
 	const claims = SHIELDS.includes(layer.kind) || (layer.kind === "conductive-film" && layer.shieldingNJ !== undefined);
 	if (!claims || !layer.closed || !layer.intact || layer.stapled === true) return "fail";
-	if (layer.shieldingNJ !== undefined) return layer.shieldingNJ < limitOf(layer.edition) ? "pass" : "fail";
+	if (layer.shieldingNJ !== undefined && !(layer.shieldingNJ < limitOf(layer.edition))) return "fail";
 	return layer.evidence === "data-sheet" || layer.evidence === "measured" ? "pass" : "unproven";
 }
 

@@ -12,7 +12,7 @@ export interface DropRow {
 export interface DropTable {
 	readonly id: string;
 	readonly rows: readonly DropRow[];
-	/** Greatest dimension of the pack that the table covers. */
+	/** The table covers packs whose greatest dimension is below this; null for any. */
 	readonly largestDimensionM: number | null;
 	readonly source: Source;
 }
@@ -70,7 +70,7 @@ export function dropHeight(input: DropHeightInput): Judged<DropHeight> {
 	const tooLarge =
 		table.largestDimensionM !== null &&
 		largestDimensionM !== undefined &&
-		!(largestDimensionM <= table.largestDimensionM);
+		!(largestDimensionM < table.largestDimensionM);
 	const highest = (drops: DropRow["drops"]) => Math.max(...drops.map((drop) => drop.dropHeightM));
 	return assessed<DropHeight>(
 		{

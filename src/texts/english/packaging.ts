@@ -2,7 +2,7 @@
 export const packaging = {
 	"shock.points-not-rising": "The points are not in rising time.",
 	"drop.mass-above": "The table ends below {massKg} kg.",
-	"drop.too-large": "The table covers packs up to {largestM} m.",
+	"drop.too-large": "The table covers packs whose longest side is below {largestM} m.",
 	"drop.per-drop":
 		"Percentiles that were measured are per drop, not per trip. A trip has several drops, so a trip exceeds them more often.",
 	"packaging.no-cushion": "The {face} has no cushion.",
@@ -50,6 +50,7 @@ export const packaging = {
 	"static.kitchen-foil": "Kitchen foil shorts cells and capacitors and proves no protection.",
 	"static.shorts-cell": "A conductive layer touches an item that carries a cell.",
 	"static.charging-contact": "Plain film or bubble wrap against the board charges it when it is taken off.",
+	"static.insulating-contact": "The layer that touches the item insulates: a charge on it cannot flow away.",
 	"static.declared": "It rests on the maker's word that the closed module is not sensitive.",
 	"static.cap-connectors": "Its connectors must be capped.",
 	"static.shield-unproven":

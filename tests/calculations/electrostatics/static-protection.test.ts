@@ -65,6 +65,42 @@ describe("static protection outside a protected area", () => {
 			{},
 			"conditional",
 		],
+		// Fail closed: what fails one of the three tests of clause 6.2 is never made good by the other two.
+		[
+			"module in plain film inside a shield, not declared",
+			"module",
+			[layer("plain-film"), layer("shielding-metal-in")],
+			{},
+			"not-acceptable",
+		],
+		[
+			"board, contact layer measured at 1e11 Ω, where insulative begins",
+			"board",
+			[layer("dissipative", { surfaceResistanceOhm: 1e11 }), layer("shielding-metal-in")],
+			{},
+			"not-acceptable",
+		],
+		[
+			"board, contact layer just below it",
+			"board",
+			[layer("dissipative", { surfaceResistanceOhm: 9.9e10 }), layer("shielding-metal-in")],
+			{},
+			"acceptable",
+		],
+		[
+			"a shielding figure that nothing proves",
+			"board",
+			[layer("shielding-metal-in", { shieldingNJ: 5, evidence: "none" })],
+			{},
+			"conditional",
+		],
+		[
+			"a proven shield outside an unproven one",
+			"board",
+			[layer("shielding-metal-in", { evidence: "looks-like" }), layer("shielding-metal-in")],
+			{},
+			"acceptable",
+		],
 	] as const)("%s: %s", (_, item, layers, more, verdict) => {
 		expect(judge(item, layers, more)).toBe(verdict);
 	});

@@ -25,8 +25,20 @@ describe("published tables, metres", () => {
 	])("%s at %f kg: %f m", (id, mass, height) => {
 		expect(ask(id, mass).result?.dropHeightM).toBeCloseTo(height, 6);
 	});
-	it("takes the higher drop in a gap between two bands", () => {
-		expect(ask("express-carrier", 75.5 * 0.45359237).result?.dropHeightM).toBeCloseTo(0.762, 6);
+	// Bands printed in whole pounds (to 20, 21 to 40 …) leave gaps; the contract gives them the higher drop.
+	it.each([
+		["express-carrier", 75.5, 30],
+		["express-carrier", 76.5, 30],
+		["express-carrier", 100.5, 30],
+		["desktop-board-packaged", 20.5, 36],
+		["desktop-board-packaged", 21, 30],
+		["desktop-board-packaged", 80.5, 24],
+		["mil-hdbk-304", 20.5, 42],
+		["mil-hdbk-304", 50.5, 36],
+		["mil-hdbk-304", 51, 30],
+		["astm-d4169-a-1", 20, 21],
+	])("%s at %f lb: %f in", (id, pounds, inches) => {
+		expect(ask(id, pounds * 0.45359237).result?.dropHeightM).toBeCloseTo(inches * 0.0254, 6);
 	});
 	it("gives no drop above the last band", () => {
 		expect(ask("din-55439", 70)).toMatchObject({ status: "not-assessed", reason: { code: "mass-above-table" } });
