@@ -21,6 +21,8 @@ export const BIBLIOGRAPHY = {
 	"common-practice": "Common practice of the trade, no published source",
 	user: "Entered by the user",
 	"wmo-8": "WMO-No. 8, Guide to Instruments and Methods of Observation (as quoted in a weather station's manual)",
+	"iso-6946": "ISO 6946, thermal resistance of building components (recalled, not read)",
+	"remembered-heats": "Specific heats recalled, no source at hand",
 	mechanics: "Elementary mechanics of a fall and a pulse",
 	"din-55439": "DIN 55439, drop heights (as quoted by another document)",
 	"ista-1a": "ISTA procedure 1A (as quoted by a test house)",

@@ -1,6 +1,6 @@
 /** Whether a cold parcel's contents would sweat when opened, and how long to wait with the parcel shut. */
 import { assessed, type Judged, type Sentence, sentence } from "../judged.ts";
-import { cite } from "../sources.ts";
+import { cite, type Source } from "../sources.ts";
 import { dewPointDegC, frostPointDegC } from "./dew-point.ts";
 
 export interface ParcelBuild {
@@ -19,7 +19,7 @@ export interface CondensationInput {
 	readonly parcelTemperatureBasis?: "measured" | "weather" | "guess" | undefined;
 	readonly timeConstantH?: number | undefined;
 	readonly parcel?: ParcelBuild | undefined;
-	/** Temperature of the board's surface, measured with a contact probe; ends the wait once it is warm enough. */
+	/** Temperature of the board's surface, measured with a contact probe; ends the wait once it is warm enough, unless wet. */
 	readonly surfaceTemperatureDegC?: number | undefined;
 	readonly wetnessSeen?: boolean | undefined;
 }
@@ -50,6 +50,8 @@ const OUTER_TRANSFER = 7.7;
 /** Specific heat of a card with its cooler, J/(kg·K). Source: from memory, mixed from aluminium, copper and laminate. */
 const CARD_HEAT = 700;
 
+const WITHIN_DEG_C = { low: -45, high: 60 } as const;
+
 const SOURCES = [
 	cite("wmo-8", "annex 4.B, Magnus form over water", "published"),
 	cite(
@@ -59,6 +61,9 @@ const SOURCES = [
 	),
 	cite("our-choice", "one time constant for the whole parcel, not checked against a measured box", "our-choice"),
 ];
+const OVER_ICE = cite("wmo-8", "annex 4.B, Magnus form over ice, recalled", "from-memory");
+const OUTER_SURFACE = cite("iso-6946", "inner surface resistance 0.13 m²·K/W, recalled", "from-memory");
+const MIXED_HEAT = cite("remembered-heats", "700 J/(kg·K) for a card with its cooler", "from-memory");
 
 /** Temperatures in °C, humidity above 0 to 100 %. The model is a lower bound; the waits are ours and longer. */
 export function condensation(input: CondensationInput): Judged<Condensation> {
@@ -66,14 +71,14 @@ export function condensation(input: CondensationInput): Judged<Condensation> {
 	const dewPoint = dewPointDegC(roomTemperatureDegC, roomHumidityPercent);
 	const target = dewPoint + MARGIN_K;
 	const timeConstantH = input.timeConstantH ?? (input.parcel === undefined ? null : timeConstantOf(input.parcel));
-	const coldest = input.surfaceTemperatureDegC ?? parcelTemperatureDegC;
 	const never = !(target < roomTemperatureDegC);
 	const wet = input.wetnessSeen === true;
-	// A contact reading of the surface ends the wait; a guess of the parcel's temperature does not spare it.
-	const known =
-		input.surfaceTemperatureDegC !== undefined ||
-		input.parcelTemperatureBasis === "measured" ||
-		input.parcelTemperatureBasis === "weather";
+	// A contact reading of a warm surface ends the wait, never after a wet finding. While it is cold it shortens nothing:
+	// the wait counts from when the parcel was brought in, not from the reading.
+	const surface = input.surfaceTemperatureDegC;
+	const ended = surface !== undefined && surface >= target && !wet;
+	const coldest = ended ? surface : Math.min(parcelTemperatureDegC, surface ?? parcelTemperatureDegC);
+	const known = ended || input.parcelTemperatureBasis === "measured" || input.parcelTemperatureBasis === "weather";
 	const warm = coldest >= target;
 	const modelWaitH = warm
 		? 0
@@ -90,11 +95,12 @@ export function condensation(input: CondensationInput): Judged<Condensation> {
 		hasModel: timeConstantH !== null,
 	});
 	const frost = frostPointDegC(roomTemperatureDegC, roomHumidityPercent);
+	const inside = roomTemperatureDegC >= WITHIN_DEG_C.low && roomTemperatureDegC <= WITHIN_DEG_C.high;
 	return assessed<Condensation>(
 		{
 			dewPointDegC: dewPoint,
 			frostPointDegC: frost < 0 ? frost : null,
-			condenses: coldest < dewPoint,
+			condenses: (surface ?? parcelTemperatureDegC) < dewPoint,
 			timeConstantH,
 			modelWaitH,
 			...waits,
@@ -104,9 +110,9 @@ export function condensation(input: CondensationInput): Judged<Condensation> {
 				...(wet ? [sentence("condensation.wet")] : []),
 				...(never && !warm ? [sentence("condensation.never")] : []),
 			],
-			within: roomTemperatureDegC >= -45 && roomTemperatureDegC <= 60,
-			notes: notesOf(timeConstantH),
-			sources: SOURCES,
+			within: inside,
+			notes: [...notesOf(timeConstantH), ...(inside ? [] : [sentence("condensation.outside-range", WITHIN_DEG_C)])],
+			sources: sourcesOf(input, frost),
 		},
 	);
 }
@@ -130,6 +136,17 @@ function waitsOf(found: {
 
 function notesOf(timeConstantH: number | null): Sentence[] {
 	return timeConstantH === null ? [sentence("condensation.no-time-constant")] : [sentence("condensation.lower-bound")];
+}
+
+/** What was used: constants that are only recalled are named where a figure rests on them. */
+function sourcesOf({ parcel, timeConstantH }: CondensationInput, frost: number): Source[] {
+	const modelled = timeConstantH === undefined && parcel !== undefined;
+	return [
+		...SOURCES,
+		...(frost < 0 ? [OVER_ICE] : []),
+		...(modelled ? [OUTER_SURFACE] : []),
+		...(modelled && parcel.specificHeatJPerKgK === undefined ? [MIXED_HEAT] : []),
+	];
 }
 
 /** τ = m·c/G with 1/G = 1/(h·A) + Σ t/(k·√(A·Aᵢ)), hours. */

@@ -66,6 +66,7 @@ export const packaging = {
 	"condensation.never":
 		"In this room it never gets warm enough above the dew point: dry or warm the room first, not the parcel.",
 	"condensation.no-time-constant": "How fast the parcel warms is not known.",
+	"condensation.outside-range": "The dew point's formula holds for rooms from {low} to {high} °C.",
 	"condensation.lower-bound":
 		"The model was never checked against a measured box; the waits are longer than it says, by our choice.",
 } as const;

@@ -44,6 +44,55 @@ describe("waits", () => {
 		expect(condensation(warm).result).toMatchObject({ openAfterH: 0, powerAfterH: 0 });
 		expect(condensation({ ...warm, wetnessSeen: true }).result?.powerAfterH).toBeGreaterThan(0);
 	});
+	it("a warm surface by contact probe ends the wait, a cold one never shortens it, and after a wet finding neither does", () => {
+		const cold = {
+			...room,
+			parcelTemperatureDegC: -20,
+			parcelTemperatureBasis: "weather",
+			timeConstantH: 6,
+		} as const;
+		const waits = (more: object) => condensation({ ...cold, ...more }).result;
+		const plain = waits({});
+		expect(waits({ surfaceTemperatureDegC: 20 })).toMatchObject({ openAfterH: 0, powerAfterH: 0 });
+		expect(waits({ surfaceTemperatureDegC: 5 })?.openAfterH).toBe(plain?.openAfterH);
+		expect(waits({ surfaceTemperatureDegC: 20, wetnessSeen: true })).toMatchObject({
+			openAfterH: plain?.openAfterH,
+			powerAfterH: 24,
+		});
+	});
+	// AC1 and AC3 of the static and moisture page: τ·ln((Tr − T0)/(Tr − Tt)), the target set by a dew point 3 K below it.
+	it.each([
+		["AC1", 4, -10, 21, 10, 4.144],
+		["AC3", 6, 18, 20, 17, 0],
+	])("%s: the model's wait", (_, timeConstantH, parcel, roomTemperature, target, wait) => {
+		const humidity = (100 * saturationPressureHPa(target - 3)) / saturationPressureHPa(roomTemperature);
+		const { result } = condensation({
+			roomTemperatureDegC: roomTemperature,
+			roomHumidityPercent: humidity,
+			parcelTemperatureDegC: parcel,
+			parcelTemperatureBasis: "measured",
+			timeConstantH,
+		});
+		near(result?.modelWaitH ?? Number.NaN, wait, 0.001);
+	});
+	it("names every recalled constant that a figure rests on, and says where the formula ends", () => {
+		const parcel = {
+			outerM: [0.4, 0.3, 0.2],
+			layers: [{ thicknessM: 0.05, conductivityWPerMK: 0.045 }],
+			contentsMassKg: 2,
+		} as const;
+		const answer = condensation({ roomTemperatureDegC: 20, roomHumidityPercent: 20, parcelTemperatureDegC: 5, parcel });
+		expect(answer.sources.filter((source) => source.standing === "from-memory").map((source) => source.id)).toEqual([
+			"wmo-8",
+			"iso-6946",
+			"remembered-heats",
+		]);
+		const hot = condensation({ roomTemperatureDegC: 70, roomHumidityPercent: 20, parcelTemperatureDegC: 5 });
+		expect(hot.validity).toMatchObject({
+			within: false,
+			notes: expect.arrayContaining([expect.objectContaining({ sentence: "condensation.outside-range" })]),
+		});
+	});
 	it("has no answer where the room never gets the board warm enough", () => {
 		const { result } = condensation({
 			roomTemperatureDegC: 20,
