@@ -5,23 +5,32 @@ import { STANDINGS } from "../calculations/sources.ts";
 /** A foam by catalogue id, by its model, or not known. */
 export const foamInput = z.union([
 	z.strictObject({ id: z.string().max(60) }),
-	z.strictObject({ model: z.literal("stress-energy"), aKPa: z.number().positive(), bPerKPa: z.number().positive() }),
+	z.strictObject({
+		model: z.literal("stress-energy"),
+		aKPa: z.number().min(1e-3).max(1e6),
+		bPerKPa: z.number().min(1e-6).max(1e3),
+	}),
 	z.strictObject({
 		model: z.literal("gas-compression"),
-		yieldStressKPa: z.number().min(0),
-		gasPressureKPa: z.number().positive().optional(),
-		relativeDensity: z.number().min(0).max(0.9),
+		yieldStressKPa: z.number().min(0).max(1e6),
+		gasPressureKPa: z.number().min(1e-3).max(1e6).optional(),
+		relativeDensity: z.number().min(0).max(0.7),
 	}),
 	z.strictObject({ unknown: z.literal(true) }),
 ]);
 export type FoamInput = z.infer<typeof foamInput>;
 
+/** A foam thinner than this is none, a drop lower is none: below, quotients leave what a double holds. */
+export const thicknessM = z.number().min(1e-4).max(2);
+const dropHeightM = z.number().min(1e-4).max(20);
+const staticStressKPa = z.number().min(1e-6).max(10_000);
+
 export const cushionRequest = z.strictObject({
 	foam: foamInput,
-	thicknessM: z.number().positive().max(2),
-	dropHeightM: z.number().positive().max(20),
-	staticStressKPa: z.number().positive().max(10_000),
-	limitGn: z.number().positive().max(100_000).optional(),
+	thicknessM,
+	dropHeightM,
+	staticStressKPa,
+	limitGn: z.number().min(0.01).max(100_000).optional(),
 	temperatureDegC: z.number().min(-273.15).max(200).optional(),
 });
 export type CushionRequest = z.infer<typeof cushionRequest>;
@@ -54,10 +63,10 @@ export const cushionFitRequest = z.strictObject({
 	points: z
 		.array(
 			z.strictObject({
-				staticStressKPa: z.number().positive().max(10_000),
-				dropHeightM: z.number().positive().max(20),
-				thicknessM: z.number().positive().max(2),
-				peakGn: z.number().positive().max(100_000),
+				staticStressKPa,
+				dropHeightM,
+				thicknessM,
+				peakGn: z.number().min(0.01).max(100_000),
 				drop: z.number().int().min(1).max(100).optional(),
 			}),
 		)

@@ -10,7 +10,7 @@ export const impactRequest = z
 		dropHeightM: z.number().min(0).max(1000).optional(),
 		freeFallTimeS: z.number().min(0).max(20).optional(),
 		restitution: z.number().min(0).max(1),
-		naturalFrequencyHz: z.number().positive().max(100_000).optional(),
+		naturalFrequencyHz: z.number().min(0.01).max(100_000).optional(),
 	})
 	.refine((input) => (input.dropHeightM === undefined) !== (input.freeFallTimeS === undefined), {
 		path: ["dropHeightM"],
@@ -34,21 +34,23 @@ export const pulseRequest = z
 		durationMs: z.number().positive().max(1e5).optional(),
 		rampShare: z.number().min(0).max(0.5).optional(),
 		points: z
-			.array(z.strictObject({ timeMs: z.number(), gn: z.number() }))
+			.array(z.strictObject({ timeMs: z.number().min(-1e6).max(1e6), gn: z.number().min(-1e6).max(1e6) }))
 			.min(2)
 			.max(10_000)
 			.optional(),
 	})
-	.refine(
-		(input) =>
-			input.shape === "points"
-				? input.points !== undefined
-				: input.peakGn !== undefined && input.durationMs !== undefined,
-		{
-			path: ["shape"],
-			error: "points need `points`, every other shape needs `peakGn` and `durationMs`",
-		},
-	) satisfies z.ZodType<PulseInput>;
+	.refine((input) => input.shape !== "points" || input.points !== undefined, {
+		path: ["points"],
+		error: "the shape `points` needs `points`",
+	})
+	.refine((input) => input.shape === "points" || (input.peakGn !== undefined && input.durationMs !== undefined), {
+		path: ["shape"],
+		error: "every shape but `points` needs `peakGn` and `durationMs`",
+	})
+	.refine((input) => input.shape !== "trapezoid" || input.rampShare !== undefined, {
+		path: ["rampShare"],
+		error: "a trapezoid needs `rampShare`, the share of each ramp in the duration",
+	}) satisfies z.ZodType<PulseInput>;
 
 export const pulseResult = z.strictObject({
 	velocityChangeMPerS: z.number(),

@@ -5,7 +5,7 @@ import type { CondensationInput } from "../calculations/moisture/condensation.ts
 import { STANDINGS } from "../calculations/sources.ts";
 import { ITEM_CLASSES } from "../catalogue/codes.ts";
 import { id, sha256, text } from "./common.ts";
-import { checkVerdict, foamInput } from "./cushion.ts";
+import { checkVerdict, foamInput, thicknessM } from "./cushion.ts";
 import { dropBasis } from "./handling.ts";
 
 const LAYER_KINDS = [
@@ -55,25 +55,26 @@ export const staticProtectionResult = z.strictObject({
 });
 
 const temperature = z.number().min(-100).max(100);
+const outerSide = z.number().min(0.01).max(10);
 export const condensationRequest = z.strictObject({
 	roomTemperatureDegC: temperature,
-	roomHumidityPercent: z.number().gt(0).max(100),
+	roomHumidityPercent: z.number().min(0.1).max(100),
 	parcelTemperatureDegC: temperature,
 	parcelTemperatureBasis: z.enum(["measured", "weather", "guess"]).optional(),
-	timeConstantH: z.number().positive().max(1000).optional(),
+	timeConstantH: z.number().min(1e-3).max(1000).optional(),
 	parcel: z
 		.strictObject({
-			outerM: z.tuple([z.number().positive().max(10), z.number().positive().max(10), z.number().positive().max(10)]),
+			outerM: z.tuple([outerSide, outerSide, outerSide]),
 			layers: z
 				.array(
 					z.strictObject({
-						thicknessM: z.number().positive().max(1),
-						conductivityWPerMK: z.number().positive().max(500),
+						thicknessM: z.number().min(1e-5).max(1),
+						conductivityWPerMK: z.number().min(1e-3).max(500),
 					}),
 				)
 				.max(10),
-			contentsMassKg: z.number().positive().max(1000),
-			specificHeatJPerKgK: z.number().positive().max(10_000).optional(),
+			contentsMassKg: z.number().min(1e-3).max(1000),
+			specificHeatJPerKgK: z.number().min(1).max(10_000).optional(),
 		})
 		.optional(),
 	surfaceTemperatureDegC: temperature.optional(),
@@ -91,11 +92,13 @@ export const condensationResult = z.strictObject({
 	powerAfterH: number,
 });
 
-const pad = z.strictObject({ lengthM: z.number().positive().max(5), widthM: z.number().positive().max(5) });
+/** A side of a thing that is packed. */
+const side = z.number().min(1e-3).max(5);
+const pad = z.strictObject({ lengthM: side, widthM: side });
 const layer = z
 	.strictObject({
 		foam: foamInput,
-		thicknessM: z.number().positive().max(2),
+		thicknessM,
 		pads: z.array(pad).min(1).max(50).optional(),
 		fullFace: z.literal(true).optional(),
 	})
@@ -108,13 +111,13 @@ const face = z.strictObject({ layers: z.array(layer).max(5) });
 export const packagingRequest = z.strictObject({
 	item: z.strictObject({
 		class: z.enum(ITEM_CLASSES),
-		massKg: z.number().positive().max(200),
-		lengthM: z.number().positive().max(5),
-		widthM: z.number().positive().max(5),
-		heightM: z.number().positive().max(5),
+		massKg: z.number().min(1e-3).max(200),
+		lengthM: side,
+		widthM: side,
+		heightM: side,
 		fragility: z
 			.strictObject({
-				gn: z.number().positive().max(100_000),
+				gn: z.number().min(0.1).max(100_000),
 				basis: z.enum(["tested", "maker", "board-strength", "class", "our-choice"]),
 				velocityChangeMPerS: z.number().positive().max(100).optional(),
 			})
@@ -126,9 +129,9 @@ export const packagingRequest = z.strictObject({
 	}),
 	pack: z.strictObject({
 		box: z.strictObject({
-			innerLengthM: z.number().positive().max(5),
-			innerWidthM: z.number().positive().max(5),
-			innerHeightM: z.number().positive().max(5),
+			innerLengthM: side,
+			innerWidthM: side,
+			innerHeightM: side,
 			edgeCrushKNPerM: z.number().positive().max(100).optional(),
 			caliperM: z.number().positive().max(0.1).optional(),
 			reused: z.boolean(),

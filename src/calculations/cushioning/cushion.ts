@@ -1,8 +1,9 @@
 /** One cushion under a falling weight: peak, band, loading, thickness, against a limit. */
-import { assessed, type Interval, type Judged, notAssessed, type Sentence, sentence } from "../judged.ts";
-import { cite, type Source } from "../sources.ts";
+import { assessed, type Interval, type Judged, notAssessed, sentence } from "../judged.ts";
+import { cite, type Source, weakestStanding } from "../sources.ts";
 import type { Foam, FoamModel } from "./foam.ts";
-import { bisect, energyWithin, optimumOf, shiftedStressKPa, strainAt, stressKPa } from "./foam-model.ts";
+import { bisect, energyWithin, optimumOf, shiftedStressKPa, stressKPa } from "./foam-model.ts";
+import { energyRangeOf, leastFactorInside, rangeNotes, setNotes } from "./foam-range.ts";
 
 export interface CushionInput {
 	/** Null: the foam is not known. */
@@ -21,7 +22,7 @@ export type CheckVerdict = "meets" | "provisional" | "marginal" | "not-assessed"
 export type CushionCode = "within-band" | "outside-range" | "pad-too-large" | "foam-unknown";
 
 export interface CushionResult {
-	/** Contact force over weight; null for an unknown foam. */
+	/** Contact force over weight; null for an unknown foam, and beyond every number where the foam is crushed flat. */
 	readonly peakGn: number | null;
 	readonly peakBandGn: readonly [low: number, high: number] | null;
 	readonly energyDensityKJPerM3: number;
@@ -47,8 +48,6 @@ export interface CushionResult {
 
 /** Peak over the optimum's beyond which the loading counts as off. Source: the contract page. */
 const NEAR_OPTIMUM = 1.1;
-/** Temperature for which sets without temperature data stand. Source: cushioning page 4.1, our choice. */
-const ROOM_DEG_C: readonly [number, number] = [15, 30];
 
 const METHOD = cite(
 	"stress-energy-method",
@@ -84,16 +83,17 @@ export function cushion(input: CushionInput): Judged<CushionResult> {
 	const optimum = optimumOf(model);
 	const optimumStaticStressKPa = (optimum.energyKJPerM3 * thicknessM) / dropHeightM;
 	const optimumPeakGn = (optimum.cushionFactor * dropHeightM) / thicknessM;
-	const notes = rangeNotes(foam, model, input, energyDensityKJPerM3);
+	const notes = rangeNotes(foam, model, { ...input, energyKJPerM3: energyDensityKJPerM3 });
 	const outside = notes.length > 0;
+	const crushed = !Number.isFinite(peakBandGn[1]);
 	const thickness = limitGn === undefined ? null : thicknessFor(model, input, limitGn);
 	const judged =
 		limitGn === undefined ? null : verdictOf(foam, peakGn, peakBandGn, limitGn, outside, thickness?.reason ?? null);
 	return assessed<CushionResult>(
 		{
 			...general,
-			peakGn,
-			peakBandGn,
+			peakGn: crushed ? null : peakGn,
+			peakBandGn: crushed ? null : peakBandGn,
 			optimumStaticStressKPa,
 			optimumPeakGn,
 			loading: loadingOf(peakGn, optimumPeakGn, staticStressKPa, optimumStaticStressKPa),
@@ -106,7 +106,7 @@ export function cushion(input: CushionInput): Judged<CushionResult> {
 		},
 		{
 			within: !outside,
-			notes: [...(foam.noteKey === null ? [] : [sentence(foam.noteKey)]), ...notes],
+			notes: [...setNotes(foam), ...(crushed ? [sentence("cushion.crushed")] : []), ...notes],
 			sources: [
 				...foam.sources,
 				...(foam.overTemperature !== undefined && input.temperatureDegC !== undefined
@@ -128,32 +128,23 @@ function generalPart(input: CushionInput, energyDensityKJPerM3: number) {
 		floorPeakGn: dropHeightM / thicknessM,
 		bestPracticalPeakGn: best === null ? null : (best.cushionFactor * dropHeightM) / thicknessM,
 		bestPracticalFoam: best?.foam.id ?? null,
-		bestPracticalStanding: best === null ? null : weakest(best.foam),
+		bestPracticalStanding: best === null ? null : weakestStanding(best.foam.sources.map((source) => source.standing)),
 		leastThicknessAnyFoamM: limitGn === undefined ? null : dropHeightM / limitGn,
 		leastThicknessPracticalM:
 			limitGn === undefined || best === null ? null : (best.cushionFactor * dropHeightM) / limitGn,
 	};
 }
 
-/** The primary cushion with the least factor at an optimum that its own data cover. */
+/** The primary cushion that reaches the least factor inside its own data. */
 export function bestPractical(
 	catalogue: readonly Foam[],
 ): { readonly foam: Foam; readonly cushionFactor: number } | null {
-	const covered = catalogue
+	const primary = catalogue
 		.filter((foam) => foam.primary)
-		.map((foam) => ({ foam, ...optimumOf(foam.model) }))
-		.filter(({ foam, energyKJPerM3 }) => coversEnergy(foam, foam.model, energyKJPerM3));
-	return covered.reduce<(typeof covered)[number] | null>(
+		.map((foam) => ({ foam, cushionFactor: leastFactorInside(foam) }));
+	return primary.reduce<(typeof primary)[number] | null>(
 		(best, next) => (best === null || next.cushionFactor < best.cushionFactor ? next : best),
 		null,
-	);
-}
-
-function weakest(foam: Foam): Source["standing"] {
-	const order = ["published", "user", "common-practice", "from-memory", "our-choice"] as const;
-	return foam.sources.reduce<Source["standing"]>(
-		(found, source) => (order.indexOf(source.standing) > order.indexOf(found) ? source.standing : found),
-		"published",
 	);
 }
 
@@ -204,43 +195,6 @@ function loadingOf(peak: number, optimumPeak: number, stress: number, optimumStr
 	return stress < optimumStress ? "over-supported" : "under-supported";
 }
 
-/** Whether the foam's data cover an energy density, kJ/m³. */
-export function coversEnergy(foam: Foam, model: FoamModel, energy: number): boolean {
-	if (foam.energyRangeKJPerM3 !== null) {
-		const [low, high] = foam.energyRangeKJPerM3;
-		return energy >= low && energy <= high;
-	}
-	if (foam.strainRange === null) return true;
-	const strain = strainAt(model, energy);
-	return strain >= foam.strainRange[0] && strain <= foam.strainRange[1];
-}
-
-/** What lies outside the foam's data; none where everything is inside. */
-function rangeNotes(foam: Foam, model: FoamModel, input: CushionInput, energy: number): Sentence[] {
-	const notes: Sentence[] = [];
-	if (!coversEnergy(foam, model, energy)) {
-		const [low, high] = foam.energyRangeKJPerM3 ?? [0, 0];
-		notes.push(
-			foam.energyRangeKJPerM3 === null
-				? sentence("cushion.outside-strain", { strain: strainAt(model, energy) })
-				: sentence("cushion.outside-energy", { energy, low, high }),
-		);
-	}
-	const [thin, thick] = foam.thicknessRangeM;
-	if (!(input.thicknessM >= thin - 1e-9) || (thick !== null && !(input.thicknessM <= thick + 1e-9))) {
-		notes.push(sentence("cushion.outside-thickness", { low: thin * 1000, high: thick === null ? "–" : thick * 1000 }));
-	}
-	const temperature = input.temperatureDegC;
-	if (temperature !== undefined && foam.overTemperature === undefined) {
-		const [low, high] = foam.temperatureRangeDegC ?? ROOM_DEG_C;
-		if (!(temperature >= low && temperature <= high))
-			notes.push(sentence("cushion.outside-temperature", { low, high }));
-	}
-	// A stress-energy set with ab < 1 implies a locking strain over 1: no foam strains that far.
-	if (model.kind === "stress-energy" && !(strainAt(model, energy) < 1)) notes.push(sentence("cushion.locked"));
-	return notes;
-}
-
 function verdictOf(
 	foam: Foam,
 	peak: number,
@@ -250,8 +204,7 @@ function verdictOf(
 	thicknessReason: "pad-too-large" | null,
 ): { verdict: CheckVerdict; code: CushionCode | null } {
 	if (!(peak <= limit)) {
-		if (thicknessReason !== null) return { verdict: "falls-short", code: "pad-too-large" };
-		return { verdict: "falls-short", code: low <= limit ? "within-band" : null };
+		return { verdict: "falls-short", code: low <= limit ? "within-band" : thicknessReason };
 	}
 	if (outside) return { verdict: "not-assessed", code: "outside-range" };
 	if (!(high <= limit)) return { verdict: "marginal", code: null };
@@ -276,8 +229,8 @@ function stressRange(foam: Foam, model: FoamModel, input: CushionInput, limitGn:
 	while (excess(top) < 0 && top < 1e6 * optimum) top *= 2;
 	const low = bisect((stress) => -excess(stress), optimum * 1e-6, optimum);
 	const high = bisect(excess, optimum, top);
-	if (foam.energyRangeKJPerM3 === null) return [low, high];
-	const [least, most] = foam.energyRangeKJPerM3.map((energy) => energy / ratio) as [number, number];
-	const clipped: Interval = [Math.max(low, least), Math.min(high, most)];
+	const range = energyRangeOf(foam, model);
+	if (range === null) return [low, high];
+	const clipped: Interval = [Math.max(low, range[0] / ratio), Math.min(high, range[1] / ratio)];
 	return (clipped[0] ?? 0) <= (clipped[1] ?? 0) ? clipped : null;
 }

@@ -18,11 +18,19 @@ export function strainAt(model: FoamModel, energyKJPerM3: number): number {
 	if (model.kind === "stress-energy") {
 		return (1 - Math.exp(-model.bPerKPa * energyKJPerM3)) / (model.aKPa * model.bPerKPa);
 	}
+	return bisect(
+		(strain) => energyAtStrain(model, strain) - energyKJPerM3,
+		0,
+		(1 - model.relativeDensity) * (1 - 1e-15),
+	);
+}
+
+/** Energy density, kJ/m³, taken up to a strain below the locking strain. */
+export function energyAtStrain(model: FoamModel, strain: number): number {
+	if (model.kind === "stress-energy") return -Math.log(1 - model.aKPa * model.bPerKPa * strain) / model.bPerKPa;
 	const { yieldStressKPa, gasPressureKPa, relativeDensity } = model;
 	const locking = 1 - relativeDensity;
-	const work = (strain: number) =>
-		yieldStressKPa * strain + gasPressureKPa * (locking * Math.log(locking / (locking - strain)) - strain);
-	return bisect((strain) => work(strain) - energyKJPerM3, 0, locking * (1 - 1e-15));
+	return yieldStressKPa * strain + gasPressureKPa * (locking * Math.log(locking / (locking - strain)) - strain);
 }
 
 /** The largest energy density at which the stress stays within a limit; null where even none exceeds it. */

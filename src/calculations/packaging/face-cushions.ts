@@ -1,6 +1,5 @@
 /** The cushion of each face: its static stress, its limit, and the drop that it protects to. */
-import { type CheckVerdict, coversEnergy, cushion } from "../cushioning/cushion.ts";
-import { energyWithin } from "../cushioning/foam-model.ts";
+import { type CheckVerdict, cushion } from "../cushioning/cushion.ts";
 import { type Sentence, sentence } from "../judged.ts";
 import { STANDARD_GRAVITY_M_PER_S2 } from "../quantities.ts";
 import { cite, type Source } from "../sources.ts";
@@ -37,18 +36,31 @@ export function limitOf(item: PackedItem): FaceLimit {
 	return { limitGn: gn, source: cite("user", `fragility, basis ${basis}`, "user"), best };
 }
 
-/** Weight over what really touches, kPa. */
-export function staticStressKPa(item: PackedItem, face: Face, layer: FoamLayer): number {
-	const whole = {
-		top: item.lengthM * item.widthM,
-		bottom: item.lengthM * item.widthM,
-		front: item.lengthM * item.heightM,
-		back: item.lengthM * item.heightM,
-		left: item.widthM * item.heightM,
-		right: item.widthM * item.heightM,
+/** Area of a face of the item, m². */
+function faceAreaM2({ lengthM, widthM, heightM }: PackedItem, face: Face): number {
+	return {
+		top: lengthM * widthM,
+		bottom: lengthM * widthM,
+		front: lengthM * heightM,
+		back: lengthM * heightM,
+		left: widthM * heightM,
+		right: widthM * heightM,
 	}[face];
-	const areaM2 =
-		"fullFace" in layer.bearing ? whole : layer.bearing.pads.reduce((sum, pad) => sum + pad.lengthM * pad.widthM, 0);
+}
+
+/** Whether pads are larger than the face that they bear, which then touches with no more than itself. */
+export function padsExceedFace(item: PackedItem, face: Face, bearing: FoamLayer["bearing"]): boolean {
+	return "pads" in bearing && padAreaM2(bearing.pads) > faceAreaM2(item, face) * (1 + 1e-9);
+}
+
+function padAreaM2(pads: readonly { readonly lengthM: number; readonly widthM: number }[]): number {
+	return pads.reduce((sum, pad) => sum + pad.lengthM * pad.widthM, 0);
+}
+
+/** Weight over what really touches, kPa. */
+export function staticStressKPa(item: PackedItem, face: Face, bearing: FoamLayer["bearing"]): number {
+	const whole = faceAreaM2(item, face);
+	const areaM2 = "fullFace" in bearing ? whole : Math.min(padAreaM2(bearing.pads), whole);
 	return (item.massKg * STANDARD_GRAVITY_M_PER_S2) / areaM2 / 1000;
 }
 
@@ -94,7 +106,7 @@ function faceCheck(input: PackagingInput, face: Face, dropHeightM: number, limit
 		foam: layer.foam,
 		thicknessM: layer.thicknessM,
 		dropHeightM,
-		staticStressKPa: staticStressKPa(input.item, face, layer),
+		staticStressKPa: staticStressKPa(input.item, face, layer.bearing),
 		limitGn: limit.limitGn,
 		catalogue: input.catalogue,
 	});
@@ -118,7 +130,7 @@ function faceCheck(input: PackagingInput, face: Face, dropHeightM: number, limit
 		value,
 		margin: (limit.limitGn - value) / limit.limitGn,
 		why: whyOf(answer, verdict, value, limit.limitGn),
-		mend: verdict === "meets" || verdict === "provisional" ? null : mendOf(result.verdictCode, result),
+		mend: verdict === "meets" || verdict === "provisional" ? null : mendOf(result),
 		sources,
 	};
 }
@@ -128,6 +140,7 @@ type CushionAnswer = Extract<ReturnType<typeof cushion>, { status: "assessed" }>
 function whyOf({ result, validity }: CushionAnswer, verdict: CheckVerdict, peakGn: number, limitGn: number): Sentence {
 	const band = result.peakBandGn ?? [peakGn, peakGn];
 	const values = { peakGn, limitGn, lowGn: band[0], highGn: band[1] };
+	if (result.peakGn === null && result.loading !== null) return sentence("packaging.crushed", values);
 	if (result.peakGn === null)
 		return sentence(verdict === "falls-short" ? "packaging.floor-short" : "packaging.foam-unknown", values);
 	if (verdict === "falls-short") {
@@ -139,57 +152,14 @@ function whyOf({ result, validity }: CushionAnswer, verdict: CheckVerdict, peakG
 	return sentence(verdict === "marginal" ? "packaging.marginal" : "packaging.holds", values);
 }
 
-function mendOf(code: CushionAnswer["result"]["verdictCode"], result: CushionAnswer["result"]): Sentence {
-	if (code === "pad-too-large") return sentence("packaging.mend-smaller-pads");
-	if (result.peakGn === null)
+function mendOf(result: CushionAnswer["result"]): Sentence {
+	if (result.verdict === "falls-short" && result.minimumThicknessAtStressReason === "pad-too-large")
+		return sentence("packaging.mend-smaller-pads");
+	if (result.loading === null)
 		return sentence("packaging.mend-unknown", { leastMm: 1000 * (result.leastThicknessPracticalM ?? 0) });
-	if (code === "outside-range") return sentence("packaging.mend-range");
+	if (result.verdictCode === "outside-range") return sentence("packaging.mend-range");
 	if (result.verdict === "marginal") return sentence("packaging.mend-margin");
 	if (result.minimumThicknessAtStressM !== null)
 		return sentence("packaging.mend-thicker", { leastMm: 1000 * result.minimumThicknessAtStressM });
 	return sentence("packaging.mend-cushion");
-}
-
-export interface ProtectedDrop {
-	readonly dropHeightM: number;
-	readonly bandM: readonly [low: number, high: number];
-	readonly face: Face;
-	/** A face whose foam is not known only bounds the drop from above: h = limit · thickness. */
-	readonly onlyBound: boolean;
-	/** The foam's data cover the energy of that drop. */
-	readonly insideData: boolean;
-}
-
-/**
- * The drop at which the worst face reaches its limit. S(s·h/t) = limit·s is solved for h on each face, nominally and at
- * the six corners of the foam's band. Null where a face has no cushion or several layers.
- */
-export function protectedDrop(input: PackagingInput): ProtectedDrop | null {
-	const { limitGn } = limitOf(input.item);
-	const faces = FACES.map((face): ProtectedDrop | null => {
-		const [layer, ...more] = input.pack.faces[face];
-		if (layer === undefined || more.length > 0) return null;
-		if (layer.foam === null) {
-			const bound = limitGn * layer.thicknessM;
-			return { dropHeightM: bound, bandM: [0, bound], face, onlyBound: true, insideData: false };
-		}
-		const { foam, thicknessM } = layer;
-		const stress = staticStressKPa(input.item, face, layer);
-		// A shifted model reaches the limit at f times the energy at which the nominal one reaches limit / (peak · f).
-		const height = (peak: number, factor: number) =>
-			(factor * (energyWithin(foam.model, (limitGn * stress) / (peak * factor)) ?? 0) * thicknessM) / stress;
-		const corners = [1 - foam.peakUncertainty, 1 + foam.peakUncertainty].flatMap((peak) =>
-			[1 / foam.optimumFactor, 1, foam.optimumFactor].map((factor) => height(peak, factor)),
-		);
-		const dropHeightM = height(1, 1);
-		return {
-			dropHeightM,
-			bandM: [Math.min(...corners), Math.max(...corners)],
-			face,
-			onlyBound: false,
-			insideData: coversEnergy(foam, foam.model, (stress * dropHeightM) / thicknessM),
-		};
-	});
-	if (faces.some((face) => face === null)) return null;
-	return (faces as ProtectedDrop[]).reduce((worst, next) => (next.dropHeightM < worst.dropHeightM ? next : worst));
 }

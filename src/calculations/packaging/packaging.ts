@@ -2,8 +2,9 @@
 import type { CheckVerdict } from "../cushioning/cushion.ts";
 import { staticProtection } from "../electrostatics/static-protection.ts";
 import { dropHeight } from "../handling/drop-height.ts";
-import { assessed, type Judged, notAssessed, sentence } from "../judged.ts";
-import { faceChecks, limitOf, type ProtectedDrop, protectedDrop, worse } from "./face-cushions.ts";
+import { assessed, type Judged, notAssessed, type Sentence, sentence } from "../judged.ts";
+import { faceChecks, limitOf, padsExceedFace, worse } from "./face-cushions.ts";
+import { type ProtectedDrop, protectedDrop } from "./protected-drop.ts";
 import { CHECK_IDS, type CheckId, FACES, type Packaging, type PackagingCheck, type PackagingInput } from "./types.ts";
 
 /** Checks without which a pack is not adequate. Source: the contract page. */
@@ -37,7 +38,7 @@ export function packaging(input: PackagingInput): Judged<Packaging> {
 	const counted = checks.filter(
 		(check) => REQUIRED_CHECKS.has(check.id) || (check.verdict !== "not-assessed" && check.id !== "cover"),
 	);
-	const solved = found === null || found.onlyBound ? null : found;
+	const solved = found === null || !found.complete ? null : found;
 	return assessed<Packaging>(
 		{
 			verdict: counted.map((check) => check.verdict).reduce(worse),
@@ -48,15 +49,29 @@ export function packaging(input: PackagingInput): Judged<Packaging> {
 		},
 		{
 			cautions: item.cell === "lithium-ion" ? [sentence("packaging.caution-lithium")] : [],
-			within: drop.validity.within && solved?.insideData !== false,
+			within: drop.validity.within && (solved === null || solved.outside === null),
 			notes: [
 				...drop.validity.notes,
 				sentence("packaging.face-drops-only"),
-				...(solved?.insideData === false ? [sentence("packaging.protected-outside", { face: solved.face })] : []),
+				...(solved !== null && solved.outside !== null
+					? [sentence("packaging.protected-outside", { face: solved.outside })]
+					: []),
+				...faceNotes(input),
 			],
 			sources: [...drop.sources, limitOf(item).source],
 		},
 	);
+}
+
+/** What holds for single faces: pads larger than the item, and sets for one drop only. */
+function faceNotes({ item, pack }: PackagingInput): Sentence[] {
+	const layers = FACES.flatMap((face) => pack.faces[face].map((layer) => ({ face, layer })));
+	const exceeding = layers.find(({ face, layer }) => padsExceedFace(item, face, layer.bearing));
+	const first = layers.find(({ layer }) => layer.foam?.dropNumber === "first");
+	return [
+		...(exceeding === undefined ? [] : [sentence("packaging.pads-exceed-face", { face: exceeding.face })]),
+		...(first === undefined ? [] : [sentence("packaging.first-drop-set", { face: first.face })]),
+	];
 }
 
 /** The drop that the pack protects to against the design drop: at least. */
@@ -79,7 +94,7 @@ function dropCheck(
 			mend: sentence("packaging.mend-cushion"),
 		};
 	}
-	const { dropHeightM, bandM, face, onlyBound } = found;
+	const { dropHeightM, bandM, face, complete } = found;
 	const values = { dropHeightM, designM: design, lowM: bandM[0], highM: bandM[1], face };
 	const result = (verdict: CheckVerdict, key: string, mend: boolean): PackagingCheck => ({
 		...base,
@@ -89,11 +104,14 @@ function dropCheck(
 		why: sentence(key, values),
 		mend: mend ? sentence("packaging.mend-worst-face", { face }) : null,
 	});
-	if (!(dropHeightM >= design))
-		return result("falls-short", onlyBound ? "packaging.bound-short" : "packaging.drop-short", true);
+	if (!(dropHeightM >= design)) {
+		if (!complete) return result("falls-short", "packaging.bound-short", true);
+		const may = bandM[1] >= design;
+		return result("falls-short", may ? "packaging.drop-short-within-band" : "packaging.drop-short", true);
+	}
 	// What the faces' own checks cannot claim at the design drop, the drop that they protect to cannot claim either.
 	const carried = faces.map((check) => check.verdict).reduce(worse);
-	if (onlyBound || carried === "not-assessed") return result("not-assessed", "packaging.drop-outside", true);
+	if (!complete || carried === "not-assessed") return result("not-assessed", "packaging.drop-outside", true);
 	if (!(bandM[0] >= design)) return result("marginal", "packaging.drop-marginal", true);
 	return result(worse(carried, "meets"), "packaging.drop-holds", false);
 }

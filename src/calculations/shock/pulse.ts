@@ -62,6 +62,6 @@ function areaOf(input: PulseInput): number | null {
 		}
 		return Math.abs(area);
 	}
-	if (shape === "trapezoid") return peakGn * durationMs * (1 - (input.rampShare ?? 0.1));
+	if (shape === "trapezoid") return peakGn * durationMs * (1 - (input.rampShare ?? Number.NaN));
 	return AREA_SHARE[shape] * peakGn * durationMs;
 }

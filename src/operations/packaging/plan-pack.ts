@@ -1,6 +1,7 @@
 /** A pack as someone plans it: what the checks say, the design drop beside others, a curve per cushion. Nothing is kept. */
 import { type CushionResult, cushion } from "../../calculations/cushioning/cushion.ts";
 import type { Foam } from "../../calculations/cushioning/foam.ts";
+import { energyRangeOf } from "../../calculations/cushioning/foam-range.ts";
 import { type DropHeight, dropHeight } from "../../calculations/handling/drop-height.ts";
 import type { Judged, Sentence } from "../../calculations/judged.ts";
 import { limitOf, staticStressKPa } from "../../calculations/packaging/face-cushions.ts";
@@ -79,7 +80,7 @@ function curvesOf(input: PackagingInput, dropHeightM: number): PackCurve[] {
 		const [layer, ...more] = input.pack.faces[face];
 		if (layer === undefined || layer.foam === null || more.length > 0) continue;
 		const { foam, thicknessM } = layer;
-		const stress = staticStressKPa(input.item, face, layer);
+		const stress = staticStressKPa(input.item, face, layer.bearing);
 		const key = JSON.stringify([foam.id, foam.model, thicknessM, stress.toPrecision(6)]);
 		const known = curves.get(key);
 		const curve =
@@ -129,7 +130,7 @@ function curveOf(
 		limitGn,
 		result: working.result,
 		notes: working.validity.notes,
-		energyRangeKJPerM3: foam.energyRangeKJPerM3,
+		energyRangeKJPerM3: energyRangeOf(foam, foam.model),
 	};
 }
 

@@ -5,8 +5,11 @@ export const cushion = {
 	"cushion.temperature-range": "The foam's data reach from {low} to {high} °C.",
 	"cushion.outside-energy":
 		"The energy density of {energy} kJ/m³ lies outside the checked range of {low} to {high} kJ/m³.",
-	"cushion.outside-strain": "The strain of {strain} lies outside the range of the foam's data.",
 	"cushion.outside-thickness": "The thickness lies outside the range of the foam's data, {low} to {high} mm.",
+	"cushion.outside-thin": "The foam's data begin at a thickness of {low} mm.",
+	"cushion.crushed": "At this energy the foam is crushed flat: the peak is beyond what its model can give.",
+	"cushion.unlikely-set":
+		"A least cushion factor of {factor} is better than any measured foam: check the units and digits of the set.",
 	"cushion.outside-temperature": "The foam's data are for {low} to {high} °C.",
 	"cushion.locked": "At this energy the set would strain the foam to more than its own thickness.",
 	"cushion.note-plank": "The unit of the published set is inferred.",

@@ -93,6 +93,8 @@ export const faults = {
 	"bad.unknown-check.mend": "Use a check of the catalogue, or define an own one.",
 	"bad.twice": "This check stands twice under the same condition.",
 	"bad.twice.mend": "Keep one of the two; repeats go into its values.",
+	"bad.impossible-foam": "This set would cushion better than any foam can: its cushion factor e·a·b is below 1.",
+	"bad.impossible-foam.mend": "Check the units and digits of a and b.",
 	"bad.unknown-id": "There is nothing with this id.",
 	"bad.unknown-id.mend": "Take the id from the list.",
 	"bad.unknown-exhibit": "This file was not brought to this record.",

@@ -15,6 +15,8 @@ export const packaging = {
 		"On this face the peak is {peakGn} gₙ where {limitGn} gₙ are allowed. The pad is too large for the weight: at this stress no thickness helps.",
 	"packaging.floor-short":
 		"Whatever foam it is: at this thickness no cushion can stay below {peakGn} gₙ, and {limitGn} gₙ are allowed.",
+	"packaging.crushed":
+		"The foam is crushed flat at this drop: the peak is beyond what its model can give, and {limitGn} gₙ are allowed.",
 	"packaging.foam-unknown": "The foam is not known, so only its floor of {peakGn} gₙ can be said.",
 	"packaging.outside-range":
 		"The peak would be {peakGn} gₙ (band {lowGn} to {highGn}), below {limitGn} gₙ, but this lies outside the range of the foam's data.",
@@ -32,14 +34,20 @@ export const packaging = {
 	"packaging.mend-worst-face": "Begin with the {face}: it is the weakest.",
 	"packaging.no-protected-drop": "A face has no cushion that can be assessed, so the pack protects to no known drop.",
 	"packaging.drop-short": "The pack protects to a drop of {dropHeightM} m; the design drop is {designM} m.",
+	"packaging.drop-short-within-band":
+		"The pack protects to a drop of {dropHeightM} m; the design drop is {designM} m. Its band reaches to {highM} m, so it may hold, but that is not shown.",
 	"packaging.bound-short":
-		"Whatever the foam: the {face} cannot protect beyond a drop of {dropHeightM} m; the design drop is {designM} m.",
+		"A foam is not known. Even so, the {face} cannot protect beyond a drop of {dropHeightM} m; the design drop is {designM} m.",
 	"packaging.drop-outside":
 		"The pack would protect to {dropHeightM} m, but a face lies outside the data of its foam, or its foam is not known.",
 	"packaging.drop-marginal":
 		"The pack protects to {dropHeightM} m where {designM} m are asked for, but its band begins at {lowM} m.",
 	"packaging.drop-holds": "The pack protects to {dropHeightM} m, at worst {lowM} m; {designM} m are asked for.",
 	"packaging.face-drops-only": "Flat drops only: most impacts recorded were on edges and corners, which come later.",
+	"packaging.pads-exceed-face":
+		"The pads on the {face} are larger than the face itself, so the whole face was taken as bearing area.",
+	"packaging.first-drop-set":
+		"The curve on the {face} is for a first drop. A trip has several drops: take the curve for the mean of drops 2 to 5.",
 	"packaging.protected-outside":
 		"The drop that this pack protects to lies outside the data of the foam on the {face}: take it as a hint, not as a value.",
 	"packaging.later": "Not assessed, because this release does not make this check yet.",

@@ -5,7 +5,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cushion } from "../../../src/calculations/cushioning/cushion.ts";
-import { energyWithin, optimumOf, strainAt, stressKPa } from "../../../src/calculations/cushioning/foam-model.ts";
+import {
+	energyAtStrain,
+	energyWithin,
+	optimumOf,
+	strainAt,
+	stressKPa,
+} from "../../../src/calculations/cushioning/foam-model.ts";
+import { energyRangeOf } from "../../../src/calculations/cushioning/foam-range.ts";
 import { FOAMS, foamById } from "../../../src/catalogue/foams.ts";
 
 const PSI = 6.894757;
@@ -149,6 +156,81 @@ describe("an unknown foam", () => {
 		expect(unknown(12)?.floorPeakGn).toBeCloseTo(15.24, 2);
 		expect(unknown(12)?.leastThicknessAnyFoamM).toBeCloseTo(0.0635, 4);
 		expect(unknown(1000)?.verdict).toBe("not-assessed");
+	});
+});
+
+describe("verdicts and ranges of the contract page", () => {
+	const stress = (2 * 9.80665) / (0.27 * 0.11) / 1000;
+	it("says within-band where only the better edge of the band holds, and still that no thickness helps", () => {
+		// Band 96 to 149, a/s = 103: at 100 gₙ the nominal peak is too high at any thickness, the better edge is not.
+		expect(ask(stress, 0.762, 0.0508, 100).result).toMatchObject({
+			verdict: "falls-short",
+			verdictCode: "within-band",
+			minimumThicknessAtStressM: null,
+			minimumThicknessAtStressReason: "pad-too-large",
+		});
+	});
+	it("clips the range of stress to the strains that a set's data cover, by the strain of its own gas model", () => {
+		const set = foam("eps-20-gas");
+		const { result } = cushion({
+			foam: set,
+			thicknessM: 0.05,
+			dropHeightM: 0.6,
+			staticStressKPa: 8,
+			limitGn: 60,
+			catalogue: FOAMS,
+		});
+		const [low, high] = result?.staticStressRangeKPa ?? [null, null];
+		expect(strainAt(set.model, (low ?? 0) * 12)).toBeGreaterThanOrEqual(0.2 - 1e-9);
+		expect(strainAt(set.model, (high ?? 0) * 12)).toBeCloseTo(0.65, 6);
+	});
+	it("a foam crushed flat has no peak, and falls short", () => {
+		const answer = ask(10_000, 20, 1e-4, 50);
+		expect(answer.result).toMatchObject({ peakGn: null, peakBandGn: null, verdict: "falls-short" });
+		expect(answer.validity.notes.map((note) => note.sentence)).toContain("cushion.crushed");
+	});
+	it("the best practical cushion names its set, and no catalogue set does better inside its data", () => {
+		const { result } = ask(1, 0.6096, 0.0508, 40);
+		const best = (result?.bestPracticalPeakGn ?? 0) * (0.0508 / 0.6096);
+		for (const set of FOAMS.filter((one) => one.primary)) {
+			for (const share of [0, 0.25, 0.5, 0.75, 1]) {
+				const [low, high] = energyRangeOf(set, set.model) ?? [50, 50];
+				const energy = low + share * (high - low);
+				expect(stressKPa(set.model, energy) / energy, set.id).toBeGreaterThanOrEqual(best * (1 - 1e-9));
+			}
+		}
+		expect(foamById(result?.bestPracticalFoam ?? "")).not.toBeNull();
+	});
+});
+
+describe("gas form at small and large strain (part II, vectors; relative 1e-4)", () => {
+	const gas = (yieldStressKPa: number, gasPressureKPa: number, relativeDensity: number) =>
+		({ kind: "gas-compression", yieldStressKPa, gasPressureKPa, relativeDensity }) as const;
+	it.each([
+		[0.25, 50, 101.325, 0.037, 16.4974, 85.5277],
+		[0.5, 50, 101.325, 0.037, 45.795, 159.4222],
+		[0.7, 64, 72, 0.037, 84.3912, 255.635],
+		[0.6, 131.2, 101.325, 0.019, 111.9347, 290.7669],
+	])("energy and stress at a strain of %f", (strain, sigma0, p, density, energy, stress) => {
+		relative(energyAtStrain(gas(sigma0, p, density), strain), energy);
+		relative(stressKPa(gas(sigma0, p, density), energy), stress);
+	});
+});
+
+describe("a cross-linked sheet's static data (supplier sheet, 33 kg/m³; checks K6 to K8, 5 % as given there)", () => {
+	// σ₀ from the 50 % point alone, p one atmosphere: the other three points were not used.
+	const model = {
+		kind: "gas-compression",
+		yieldStressKPa: 5.83,
+		gasPressureKPa: 101.325,
+		relativeDensity: 33 / 918,
+	} as const;
+	it.each([
+		["K6", 0.25, 40],
+		["K7", 0.4, 75],
+		["K8", 0.6, 175],
+	])("%s: strain %f", (_, strain, stress) => {
+		relative(stressKPa(model, energyAtStrain(model, strain)), stress, 0.05);
 	});
 });
 

@@ -94,6 +94,59 @@ describe("packaging", () => {
 		expect(thick.protectedDropHeightM).toBeNull();
 	});
 
+	it("gives no protected drop where one foam is not known, and only bounds it from above", () => {
+		const input = request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 100);
+		const top = layerOf({ unknown: true }, 0.1);
+		const result = assess({
+			...input,
+			pack: { ...input.pack, faces: { ...input.pack.faces, top } },
+		} as PackagingRequest);
+		expect(result).toMatchObject({ protectedDropHeightM: null, protectedBandM: null, measuredBelow: [] });
+		expect(check(result, "drop-height")).toMatchObject({
+			verdict: "not-assessed",
+			why: { sentence: "packaging.drop-outside" },
+		});
+		const thin = layerOf({ unknown: true }, 0.002);
+		const short = assess({
+			...input,
+			pack: { ...input.pack, faces: { ...input.pack.faces, top: thin } },
+		} as PackagingRequest);
+		expect(check(short, "drop-height")).toMatchObject({
+			verdict: "falls-short",
+			why: { sentence: "packaging.bound-short" },
+		});
+	});
+
+	it("the band of the protected drop begins at the lowest edge of any face, not at that of the nominally worst", () => {
+		const input = request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 60);
+		const alone = assess(input);
+		const top = layerOf({ id: "pe-27-first" }, 0.0508, PADS);
+		const mixed = assess({
+			...input,
+			pack: { ...input.pack, faces: { ...input.pack.faces, top } },
+		} as PackagingRequest);
+		const own = assess(request(top, 60));
+		expect(mixed.protectedDropHeightM).toBe(Math.min(alone.protectedDropHeightM ?? 0, own.protectedDropHeightM ?? 0));
+		expect(mixed.protectedBandM).toEqual(
+			[0, 1].map((edge) => Math.min(alone.protectedBandM?.[edge] ?? 0, own.protectedBandM?.[edge] ?? 0)),
+		);
+	});
+
+	it("pads larger than the face bear on the whole face and no more, and the answer says so", () => {
+		const large = request(layerOf({ id: "pe-plank-23c" }, 0.0508, [{ lengthM: 0.5, widthM: 0.5 }]));
+		const whole = request(layerOf({ id: "pe-plank-23c" }));
+		expect(check(assess(large), "cushion-top")?.value).toBe(check(assess(whole), "cushion-top")?.value);
+		const notes = packaging(packagingInput(large)).validity.notes.map((note) => note.sentence);
+		expect(notes).toContain("packaging.pads-exceed-face");
+	});
+
+	it("names a set that stands for a first drop only", () => {
+		const notes = (id: string) =>
+			packaging(packagingInput(request(layerOf({ id })))).validity.notes.map((note) => note.sentence);
+		expect(notes("pe-35-first")).toContain("packaging.first-drop-set");
+		expect(notes("pe-35-mean-2-to-5")).not.toContain("packaging.first-drop-set");
+	});
+
 	it("fails by the static layers alone where only they are wrong", () => {
 		const input = request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 100);
 		const result = assess({ ...input, pack: { ...input.pack, bagLayers: [] } });

@@ -29,17 +29,17 @@ describe("a planned pack", () => {
 	it("says where the drop that it protects to lies outside the foam's data", () => {
 		expect(plan.answer.validity.within).toBe(false);
 		expect(plan.answer.validity.notes.map((note) => note.sentence)).toContain("packaging.protected-outside");
-		// Own check by hand: four pads of 40 × 28 mm carry 4.378 kPa; 50 gₙ is reached at E = ln(50·4.378/68.04)/0.01566
-		// = 74.6 kJ/m³, inside the set's 33 to 99, so at a drop of 74.6·0.0508/4.378 = 0.866 m. Half of the last digit.
+		// Own check by hand: four pads of 40 × 27 mm carry 4.540 kPa; 50 gₙ is reached at E = ln(50·4.540/68.04)/0.01566
+		// = 76.9 kJ/m³, inside the set's 33 to 99, so at a drop of 76.9·0.0508/4.540 = 0.861 m. Half of the last digit.
 		const pads = (count: number) => ({
 			layers: [
-				{ foam: { id: "pe-plank-23c" }, thicknessM: 0.0508, pads: Array(count).fill({ lengthM: 0.04, widthM: 0.028 }) },
+				{ foam: { id: "pe-plank-23c" }, thicknessM: 0.0508, pads: Array(count).fill({ lengthM: 0.04, widthM: 0.027 }) },
 			],
 		});
 		const four = pads(4);
 		const faces = { top: four, bottom: four, left: four, right: four, front: four, back: four };
 		const inside = planPack({ ...CARD_PACK, pack: { ...CARD_PACK.pack, faces } }).answer;
-		expect(inside.result?.protectedDropHeightM).toBeCloseTo(0.866, 3);
+		expect(inside.result?.protectedDropHeightM).toBeCloseTo(0.861, 3);
 		expect(inside.validity.within).toBe(true);
 		expect(inside.validity.notes.map((note) => note.sentence)).not.toContain("packaging.protected-outside");
 	});

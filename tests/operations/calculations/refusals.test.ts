@@ -1,0 +1,43 @@
+/** Requests of the packaging side that are refused, each with the member to mend: physically impossible, or incomplete. */
+import { describe, expect, it } from "vitest";
+import { Fault } from "../../../src/faults.ts";
+import { CALCULATIONS } from "../../../src/operations/calculations/list.ts";
+import { validate } from "../../../src/operations/validate.ts";
+
+const CUSHION = { thicknessM: 0.05, dropHeightM: 0.762, staticStressKPa: 0.66, limitGn: 12 };
+const ROOM = { roomTemperatureDegC: 22, roomHumidityPercent: 35, parcelTemperatureDegC: -20 };
+
+function pathsOf(name: string, request: unknown): string[] {
+	const operation = CALCULATIONS.find((candidate) => candidate.name === name);
+	if (operation === undefined) throw new Error(name);
+	try {
+		operation.assess(validate(operation.request, request));
+	} catch (error) {
+		if (error instanceof Fault) return error.members.map((member) => member.path);
+		throw error;
+	}
+	return [];
+}
+
+describe("refused, with the member named", () => {
+	it.each([
+		// e·a·b = 0.0027: better than a constant force over the whole thickness, which energy forbids.
+		[
+			"a set better than any foam can be",
+			"cushion",
+			{ ...CUSHION, foam: { model: "stress-energy", aKPa: 1, bPerKPa: 0.001 } },
+			"/foam/bPerKPa",
+		],
+		["a foam that the catalogue does not have", "cushion", { ...CUSHION, foam: { id: "none-such" } }, "/foam/id"],
+		["a mass of nothing", "drop-height", { massKg: 0 }, "/massKg"],
+		["a mass below nothing", "drop-height", { massKg: -2 }, "/massKg"],
+		["a rebound faster than the fall", "impact", { dropHeightM: 1, restitution: 1.1 }, "/restitution"],
+		["a fall given twice", "impact", { dropHeightM: 1, freeFallTimeS: 0.4, restitution: 0 }, "/dropHeightM"],
+		["air more than saturated", "condensation", { ...ROOM, roomHumidityPercent: 101 }, "/roomHumidityPercent"],
+		["a trapezoid without its ramps", "pulse", { shape: "trapezoid", peakGn: 50, durationMs: 11 }, "/rampShare"],
+		["points that are not there", "pulse", { shape: "points", peakGn: 50, durationMs: 11 }, "/points"],
+		["a member that does not exist", "drop-height", { massKg: 2, height: 1 }, "/height"],
+	] as const)("%s (%s)", (_, name, request, path) => {
+		expect(pathsOf(name, request)).toEqual([path]);
+	});
+});
