@@ -84,6 +84,11 @@ describe("planning a pack", () => {
 		[{ "cushion.padCount": "4" }, "cushion.padLengthMm", "This is missing"],
 		[{ "face.left.foam": "pe-27-first", "face.left.thicknessMm": "-5" }, "face.left.thicknessMm", "too small"],
 		[{ "cushion.foam": "own", "cushion.aKPa": "60" }, "cushion.bPerKPa", "both numbers"],
+		[
+			{ "cushion.foam": "own", "cushion.aKPa": "1", "cushion.bPerKPa": "0,001" },
+			"cushion.bPerKPa",
+			"better than any foam",
+		],
 		[{ "cushion.foam": "no-such-foam" }, "cushion.foam", ""],
 		[{ "route.dropBasis": "nobody" }, "route.dropBasis", ""],
 	])("tells %j beside its field and keeps what was typed", async (change, field, message) => {
@@ -108,6 +113,15 @@ describe("planning a pack", () => {
 		const page = wordsOf((await post({ ...CARD, ...own })).body);
 		expect(page).toContain("Your own set, without a prediction interval.");
 		expect(page).toContain("120.3 gₙ");
+	});
+
+	it("takes a face without a cushion, and a bag that was used before and stapled", async () => {
+		const bare = wordsOf((await post({ ...CARD, "face.left.foam": "no-cushion" })).body);
+		expect(bare).toContain("The left has no cushion.");
+		const stapled = wordsOf((await post({ ...CARD, "bag.1.stapled": "yes", "bag.1.reused": "yes" })).body);
+		expect(stapled).toContain("No closed, intact layer shields against a discharge");
+		const used = wordsOf((await post({ ...CARD, "bag.1.reused": "yes" })).body);
+		expect(used).toContain("A bag that was used before needs a look for holes and creases");
 	});
 
 	it("warns of lithium where there is a cell", async () => {

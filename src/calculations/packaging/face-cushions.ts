@@ -61,7 +61,11 @@ function padAreaM2(pads: readonly { readonly lengthM: number; readonly widthM: n
 export function staticStressKPa(item: PackedItem, face: Face, bearing: FoamLayer["bearing"]): number {
 	const whole = faceAreaM2(item, face);
 	const areaM2 = "fullFace" in bearing ? whole : Math.min(padAreaM2(bearing.pads), whole);
-	return (item.massKg * STANDARD_GRAVITY_M_PER_S2) / areaM2 / 1000;
+	return weightN(item) / areaM2 / 1000;
+}
+
+function weightN({ massKg }: PackedItem): number {
+	return massKg * STANDARD_GRAVITY_M_PER_S2;
 }
 
 const ORDER: readonly CheckVerdict[] = ["meets", "provisional", "marginal", "not-assessed", "falls-short"];
@@ -130,7 +134,7 @@ function faceCheck(input: PackagingInput, face: Face, dropHeightM: number, limit
 		value,
 		margin: (limit.limitGn - value) / limit.limitGn,
 		why: whyOf(answer, verdict, value, limit.limitGn),
-		mend: verdict === "meets" || verdict === "provisional" ? null : mendOf(result),
+		mend: verdict === "meets" || verdict === "provisional" ? null : mendOf(result, weightN(input.item)),
 		sources,
 	};
 }
@@ -152,14 +156,15 @@ function whyOf({ result, validity }: CushionAnswer, verdict: CheckVerdict, peakG
 	return sentence(verdict === "marginal" ? "packaging.marginal" : "packaging.holds", values);
 }
 
-function mendOf(result: CushionAnswer["result"]): Sentence {
-	if (result.verdict === "falls-short" && result.minimumThicknessAtStressReason === "pad-too-large")
-		return sentence("packaging.mend-smaller-pads");
+/** What helps: pads of a size that keeps the limit where the weight is too small for them, else more foam. */
+function mendOf(result: CushionAnswer["result"], weightN: number): Sentence {
 	if (result.loading === null)
 		return sentence("packaging.mend-unknown", { leastMm: 1000 * (result.leastThicknessPracticalM ?? 0) });
+	const [least, most] = result.staticStressRangeKPa ?? [null, null];
+	if (result.loading === "over-supported" && least !== null && most !== null)
+		return sentence("packaging.mend-pads-of", { leastCm2: (10 * weightN) / most, mostCm2: (10 * weightN) / least });
+	if (result.minimumThicknessAtStressReason === "pad-too-large") return sentence("packaging.mend-smaller-pads");
 	if (result.verdictCode === "outside-range") return sentence("packaging.mend-range");
 	if (result.verdict === "marginal") return sentence("packaging.mend-margin");
-	if (result.minimumThicknessAtStressM !== null)
-		return sentence("packaging.mend-thicker", { leastMm: 1000 * result.minimumThicknessAtStressM });
-	return sentence("packaging.mend-cushion");
+	return sentence("packaging.mend-thicker", { leastMm: 1000 * (result.minimumThicknessAtStressM ?? 0) });
 }

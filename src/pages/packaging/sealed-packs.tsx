@@ -74,7 +74,7 @@ function PackFacts({ sealed: { item, pack, route } }: { readonly sealed: SealedP
 					: `${writeNumber(item.fragility.gn)} gₙ, ${say("pack.known-by", { how: say(`pack.basis.${item.fragility.basis}` as TextKey) })}`}
 			</dd>
 			<dt>{say("shop.cell")}</dt>
-			<dd>{say(`shop.cell-kind.${item.cell}` as TextKey)}</dd>
+			<dd>{[say(`shop.cell-kind.${item.cell}` as TextKey), ...saidOf(item)].join("; ")}</dd>
 			{cushionsOf(pack.faces).map(([words, faces]) => (
 				<>
 					<dt>{say("pack.face-of", { face: faces })}</dt>
@@ -86,6 +86,7 @@ function PackFacts({ sealed: { item, pack, route } }: { readonly sealed: SealedP
 			<dt>{say("pack.box")}</dt>
 			<dd>
 				{size(box.innerLengthM, box.innerWidthM, box.innerHeightM)}
+				{pack.grossMassKg !== undefined && `, ${say("shop.parcel-mass")}: ${writeNumber(pack.grossMassKg)} kg`}
 				{box.reused && `, ${say("pack.was-reused")}`}
 				{typeof pack.closedHow === "string" && `, ${pack.closedHow}`}
 			</dd>
@@ -99,11 +100,20 @@ function PackFacts({ sealed: { item, pack, route } }: { readonly sealed: SealedP
 	);
 }
 
+/** What was ticked about the item. */
+function saidOf(item: PackagingRequest["item"]): string[] {
+	return [
+		...(item.edgesPadded === true ? [say("pack.edges-padded")] : []),
+		...(item.connectorsCapped === true ? [say("pack.connectors-capped")] : []),
+		...(item.makerDeclaresNotSensitive === true ? [say("pack.not-sensitive")] : []),
+	];
+}
+
 /** Each different cushion in words, with the faces that have it. */
 function cushionsOf(faces: PackagingRequest["pack"]["faces"]): [words: string, faces: string][] {
 	const found = new Map<string, string[]>();
 	for (const face of FACES) {
-		const words = faces[face].layers.map(cushionWords).join("; ") || say("pack.no-layer");
+		const words = faces[face].layers.map(cushionWords).join("; ") || say("pack.no-cushion");
 		found.set(words, [...(found.get(words) ?? []), say(`pack.face.${face}` as TextKey)]);
 	}
 	return [...found].map(([words, names]) => [words, names.join(", ")]);
@@ -114,6 +124,8 @@ function bagWords(layer: PackagingRequest["pack"]["bagLayers"][number]): string 
 		say(`pack.layer.${layer.kind}` as TextKey),
 		say(layer.closed ? "pack.is-closed" : "pack.is-open"),
 		say(layer.intact ? "pack.is-intact" : "pack.not-intact"),
+		...(layer.stapled === true ? [say("pack.is-stapled")] : []),
+		...(layer.reused === true ? [say("pack.was-reused")] : []),
 		say("pack.known-by", { how: say(`pack.evidence.${layer.evidence}` as TextKey) }),
 	].join(", ");
 }

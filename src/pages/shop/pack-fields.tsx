@@ -4,7 +4,7 @@ import { FACES } from "../../contract/packaging.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { Caution, CheckField, type FieldErrors, type FormValues, SelectField, TextField } from "../components/form.tsx";
 import { foamChoices } from "../packaging/foam-words.ts";
-import { BAG_LAYERS, OWN_FOAM, UNKNOWN_FOAM } from "./packaging-form.ts";
+import { BAG_LAYERS, NO_CUSHION, OWN_FOAM, UNKNOWN_FOAM } from "./packaging-form.ts";
 
 const LAYER_KINDS = [
 	"shielding-metal-in",
@@ -60,6 +60,8 @@ export function PackFields(field: Fields) {
 				choices={choices("shop.cell-kind", ["none", "coin", "lithium-ion", "supercapacitor"])}
 			/>
 			<CheckField {...field} name="item.edgesPadded" label={say("pack.edges-padded")} />
+			<CheckField {...field} name="item.connectorsCapped" label={say("pack.connectors-capped")} />
+			<CheckField {...field} name="item.makerDeclaresNotSensitive" label={say("pack.not-sensitive")} />
 
 			<h2>{say("pack.cushion")}</h2>
 			<Caution>{say("pack.cutting-caution")}</Caution>
@@ -131,6 +133,7 @@ function Cushion({
 					...foamChoices(),
 					{ value: OWN_FOAM, label: say("pack.own-foam") },
 					{ value: UNKNOWN_FOAM, label: say("pack.unknown-foam") },
+					...(optional ? [{ value: NO_CUSHION, label: say("pack.no-cushion") }] : []),
 				]}
 			/>
 			<TextField
@@ -192,6 +195,8 @@ function BagLayer({ place, ...field }: Fields & { readonly place: string }) {
 			</div>
 			<CheckField {...field} name={`bag.${place}.closed`} label={say("pack.closed")} />
 			<CheckField {...field} name={`bag.${place}.intact`} label={say("pack.intact")} />
+			<CheckField {...field} name={`bag.${place}.stapled`} label={say("pack.stapled")} />
+			<CheckField {...field} name={`bag.${place}.reused`} label={say("pack.bag-reused")} />
 		</fieldset>
 	);
 }

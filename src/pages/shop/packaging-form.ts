@@ -11,6 +11,8 @@ export const BAG_LAYERS = ["1", "2", "3"] as const;
 /** Instead of a foam's id: a set of the user's own, or a foam of which nothing is known. */
 export const OWN_FOAM = "own";
 export const UNKNOWN_FOAM = "unknown";
+/** A single face without any cushion. */
+export const NO_CUSHION = "no-cushion";
 /** More pads than this on one face are a slip; the request's shape says so. */
 const MOST_PADS = 50;
 
@@ -86,9 +88,10 @@ export function readPack(form: Form, itemClass: string): ReadPack {
 		return { pads: Array.from({ length: Math.min(count, MOST_PADS + 1) }, () => pad) };
 	};
 	const prefixOf = (face: string) => (text(`face.${face}.foam`) === "" ? "cushion" : `face.${face}`);
-	const layers = (prefix: string) => [
-		given({ foam: foam(prefix), thicknessM: millimetres(`${prefix}.thicknessMm`), ...bearing(prefix) }),
-	];
+	const layers = (prefix: string) =>
+		text(`${prefix}.foam`) === NO_CUSHION
+			? []
+			: [given({ foam: foam(prefix), thicknessM: millimetres(`${prefix}.thicknessMm`), ...bearing(prefix) })];
 	const gn = number("item.gn");
 
 	const request = {
@@ -101,6 +104,8 @@ export function readPack(form: Form, itemClass: string): ReadPack {
 			fragility: gn === undefined ? undefined : { gn, basis: text("item.basis") || "our-choice" },
 			cell: text("item.cell") || "none",
 			edgesPadded: ticked("item.edgesPadded"),
+			connectorsCapped: ticked("item.connectorsCapped"),
+			makerDeclaresNotSensitive: ticked("item.makerDeclaresNotSensitive"),
 		}),
 		pack: given({
 			box: given({
@@ -114,6 +119,8 @@ export function readPack(form: Form, itemClass: string): ReadPack {
 				kind: text(`bag.${place}.kind`),
 				closed: ticked(`bag.${place}.closed`),
 				intact: ticked(`bag.${place}.intact`),
+				stapled: ticked(`bag.${place}.stapled`),
+				reused: ticked(`bag.${place}.reused`),
 				evidence: text(`bag.${place}.evidence`) || "none",
 			})),
 			grossMassKg: number("pack.grossMassKg"),

@@ -26,6 +26,8 @@ export const packaging = {
 	"packaging.holds": "The peak of {peakGn} gₙ, at worst {highGn} gₙ, keeps the limit of {limitGn} gₙ.",
 	"packaging.mend-cushion": "Put a cushion of a known foam on every face.",
 	"packaging.mend-smaller-pads": "Use smaller pads, or a softer foam.",
+	"packaging.mend-pads-of":
+		"Use smaller pads, or a softer foam. With this foam and thickness, pads of together {leastCm2} to {mostCm2} cm² stay below the limit nominally.",
 	"packaging.mend-unknown":
 		"Use a foam whose curve is known. With the best of the catalogue at least {leastMm} mm are needed.",
 	"packaging.mend-range": "Choose thickness and pad size so that the foam works inside its data.",

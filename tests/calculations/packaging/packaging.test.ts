@@ -45,8 +45,13 @@ describe("packaging", () => {
 		expect(check(result, "cushion-bottom")).toMatchObject({
 			verdict: "falls-short",
 			why: { sentence: "packaging.pad-too-large" },
-			mend: { sentence: "packaging.mend-smaller-pads" },
+			mend: { sentence: "packaging.mend-pads-of" },
 		});
+		// By hand: the set keeps 50 gₙ from 2.381 kPa (its root) to 6.6 kPa (the end of its data, 99 kJ/m³ · 0.0508 / 0.762):
+		// 19.613 N on 82.4 and on 29.7 cm². Half of the last digit.
+		const { leastCm2, mostCm2 } = check(result, "cushion-bottom")?.mend?.values ?? {};
+		expect(leastCm2).toBeCloseTo(29.7, 1);
+		expect(mostCm2).toBeCloseTo(82.4, 1);
 		expect(check(result, "cushion-bottom")?.value).toBeCloseTo(120.3, 1);
 	});
 
