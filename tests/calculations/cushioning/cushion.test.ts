@@ -125,6 +125,46 @@ describe("held-out points: a supplier's chart for a polyethylene plank, 40 Gn at
 	});
 });
 
+describe("the same chart read further, and limits of the method (part I W1; part II K5, K23)", () => {
+	it("W1: 40 Gn from 24 in on 2 in, 36 lb: 0.4 to 1.2 psi and 30 in² a side, reproduced to 5 % of the area (the chart's own)", () => {
+		const range = ask(1, 24 * INCH, 2 * INCH, 40).result?.staticStressRangeKPa;
+		relative(range?.[1], 1.2 * PSI, 0.05);
+		relative((36 * 4.4482216) / ((range?.[1] ?? 0) * 1000) / INCH ** 2, 30, 0.05);
+	});
+	it("K5: of the curves for a 24 in drop the one for 1 in stays above 40 Gn, those for 2 and 3 in dip below", () => {
+		const lowest = (inches: number) => ask(1, 24 * INCH, inches * INCH).result?.optimumPeakGn ?? Number.NaN;
+		expect(lowest(1)).toBeGreaterThan(40);
+		expect(lowest(2)).toBeLessThan(40);
+		expect(lowest(3)).toBeLessThan(40);
+	});
+	it("K23: at -20 °C a·b is below 1, so an energy near 310 kJ/m³ and beyond is marked as more than the foam can strain", () => {
+		const notes = (energy: number) =>
+			ask(energy / 12, 24 * INCH, 2 * INCH, undefined, -20).validity.notes.map((note) => note.sentence);
+		expect(notes(99)).not.toContain("cushion.locked");
+		expect(notes(400)).toContain("cushion.locked");
+	});
+	it("gives nothing outside the temperatures of the data: colder than -20, warmer than 50 °C", () => {
+		expect(ask(1, 0.6, 0.05, 40, -21)).toMatchObject({ status: "not-assessed", reason: { code: "outside-range" } });
+		expect(ask(1, 0.6, 0.05, 40, 51).status).toBe("not-assessed");
+		const other = cushion({
+			foam: foam("eps-20-first"),
+			thicknessM: 0.05,
+			dropHeightM: 0.6,
+			staticStressKPa: 8,
+			limitGn: 100,
+			temperatureDegC: 5,
+			catalogue: FOAMS,
+		});
+		expect(other.result).toMatchObject({ verdict: "not-assessed", verdictCode: "outside-range" });
+	});
+	it("a pad under 25.4 mm is outside the data, whatever comes out", () => {
+		// 22 mm would keep 100 Gn from 762 mm at its best stress by the formula alone (part I, 4.1: refuse).
+		const { result, validity } = ask(2, 0.762, 0.022, 200);
+		expect(validity.notes.map((note) => note.sentence)).toContain("cushion.outside-thin");
+		expect(result?.verdict).toBe("not-assessed");
+	});
+});
+
 describe("the oracle: a 2 kg card on its full 270 × 110 mm face", () => {
 	const stress = (2 * 9.80665) / (0.27 * 0.11) / 1000;
 	it("peaks at 120.3 Gn, band 96 to 149, over-supported, outside the checked energies", () => {

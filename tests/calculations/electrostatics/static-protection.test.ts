@@ -104,6 +104,16 @@ describe("static protection outside a protected area", () => {
 	] as const)("%s: %s", (_, item, layers, more, verdict) => {
 		expect(judge(item, layers, more)).toBe(verdict);
 	});
+	// RS: below 1e4 Ω conductive, from 1e4 to below 1e11 Ω dissipative, from 1e11 Ω insulative (table 3 as quoted).
+	it.each([
+		[9900, "not-acceptable"],
+		[10_000, "acceptable"],
+		[9.9e10, "acceptable"],
+		[1e11, "not-acceptable"],
+	])("RS: a contact layer of %d Ω on a board with a coin cell: %s", (surfaceResistanceOhm, verdict) => {
+		const layers = [layer("dissipative", { surfaceResistanceOhm }), layer("shielding-metal-in")];
+		expect(judge("board", layers, { cell: "coin" })).toBe(verdict);
+	});
 	it("EN: 35 nJ passes the limit of 2015 and not that of 2022", () => {
 		expect(judge("board", [layer("shielding-metal-in", { shieldingNJ: 35, edition: "IEC 61340-5-3:2015" })])).toBe(
 			"acceptable",

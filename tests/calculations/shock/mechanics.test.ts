@@ -24,6 +24,14 @@ describe("printed in the desktop board specification: free fall and its velocity
 	});
 });
 
+describe("K19: expanded polypropylene takes 70 % of a 50 J impact (abstract of a published study)", () => {
+	it("leaves a restitution of 0.548, and from 0.762 m a velocity change of 5.98 m/s (1e-3, rounding of the figures)", () => {
+		const restitution = Math.sqrt(1 - 0.7);
+		near(restitution, 0.548, 0.001);
+		near(impact({ dropHeightM: 0.762, restitution }).result?.velocityChangeMPerS, 5.98, 0.006);
+	});
+});
+
 describe("arithmetic of pulses (own regression values of the transit page, printed precision)", () => {
 	it.each([
 		["HS-2900", 2900, 0.3, 5.432, 1.504],
