@@ -111,7 +111,7 @@ function dropCheck(
 	}
 	// What the faces' own checks cannot claim at the design drop, the drop that they protect to cannot claim either.
 	const carried = faces.map((check) => check.verdict).reduce(worse);
-	if (!complete || carried === "not-assessed") return result("not-assessed", "packaging.drop-outside", true);
+	if (carried === "not-assessed") return result("not-assessed", "packaging.drop-outside", true);
 	if (!(bandM[0] >= design)) return result("marginal", "packaging.drop-marginal", true);
 	return result(worse(carried, "meets"), "packaging.drop-holds", false);
 }

@@ -301,6 +301,23 @@ describe("properties", () => {
 			}),
 		);
 	});
+	it("NaN never passes, in whatever it comes", () => {
+		const good = {
+			foam: plank,
+			thicknessM: 0.0508,
+			dropHeightM: 0.6096,
+			staticStressKPa: 4,
+			limitGn: 100,
+			catalogue: FOAMS,
+		};
+		expect(cushion(good).result?.verdict).toBe("provisional");
+		for (const member of ["thicknessM", "dropHeightM", "staticStressKPa", "limitGn", "temperatureDegC"]) {
+			for (const set of FOAMS) {
+				const { result } = cushion({ ...good, foam: set, [member]: Number.NaN });
+				expect(["falls-short", "not-assessed"], `${member} ${set.id}`).toContain(result?.verdict ?? "not-assessed");
+			}
+		}
+	});
 	it("nothing from memory or derived ever meets", () => {
 		fc.assert(
 			fc.property(inputs, ({ set, s, h, t }) => {

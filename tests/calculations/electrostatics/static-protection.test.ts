@@ -65,6 +65,7 @@ describe("static protection outside a protected area", () => {
 			{},
 			"conditional",
 		],
+		["a bag that was used before", "board", [layer("shielding-metal-in", { reused: true })], {}, "conditional"],
 		// Fail closed: what fails one of the three tests of clause 6.2 is never made good by the other two.
 		[
 			"module in plain film inside a shield, not declared",

@@ -40,6 +40,14 @@ describe("published tables, metres", () => {
 	])("%s at %f lb: %f in", (id, pounds, inches) => {
 		expect(ask(id, pounds * 0.45359237).result?.dropHeightM).toBeCloseTo(inches * 0.0254, 6);
 	});
+	it("covers packs below 0.91 m, as the table is quoted, and no longer", () => {
+		const table = dropTableById("mil-std-810-transit");
+		if (table === null) throw new Error("missing");
+		const within = (largestDimensionM: number) =>
+			dropHeight({ massKg: 3, largestDimensionM, table, tables: DROP_TABLES, measured: MEASURED_DROPS }).validity
+				.within;
+		expect([within(0.909), within(0.91)]).toEqual([true, false]);
+	});
 	it("gives no drop above the last band", () => {
 		expect(ask("din-55439", 70)).toMatchObject({ status: "not-assessed", reason: { code: "mass-above-table" } });
 		expect(ask("jis-z-0200", 12).status).toBe("not-assessed");

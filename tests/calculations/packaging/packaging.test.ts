@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cushion } from "../../../src/calculations/cushioning/cushion.ts";
 import { packaging } from "../../../src/calculations/packaging/packaging.ts";
+import { MEASURED_DROPS } from "../../../src/catalogue/drop-tables.ts";
 import { FOAMS } from "../../../src/catalogue/foams.ts";
 import type { PackagingRequest } from "../../../src/contract/packaging.ts";
 import { packagingInput } from "../../../src/operations/calculations/packaging.ts";
@@ -124,17 +125,105 @@ describe("packaging", () => {
 
 	it("the band of the protected drop begins at the lowest edge of any face, not at that of the nominally worst", () => {
 		const input = request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 60);
-		const alone = assess(input);
-		const top = layerOf({ id: "pe-27-first" }, 0.0508, PADS);
+		const plank = assess(input);
+		const [plankLow] = plank.protectedBandM ?? [0];
+		// A set that is nominally better than the plank and less well known.
+		const wider = FOAMS.map(({ id }) => layerOf({ id }, 0.0508, PADS)).find((face) => {
+			const { protectedDropHeightM: drop, protectedBandM: band } = assess(request(face, 60));
+			return (drop ?? 0) > (plank.protectedDropHeightM ?? 0) && (band?.[0] ?? 1) < plankLow;
+		});
+		const top = wider ?? { layers: [] };
 		const mixed = assess({
 			...input,
 			pack: { ...input.pack, faces: { ...input.pack.faces, top } },
 		} as PackagingRequest);
-		const own = assess(request(top, 60));
-		expect(mixed.protectedDropHeightM).toBe(Math.min(alone.protectedDropHeightM ?? 0, own.protectedDropHeightM ?? 0));
-		expect(mixed.protectedBandM).toEqual(
-			[0, 1].map((edge) => Math.min(alone.protectedBandM?.[edge] ?? 0, own.protectedBandM?.[edge] ?? 0)),
-		);
+		expect(mixed.protectedDropHeightM).toBe(plank.protectedDropHeightM);
+		expect(mixed.protectedBandM?.[0]).toBeLessThan(plankLow);
+		expect(mixed.protectedBandM?.[0]).toBe(assess(request(top, 60)).protectedBandM?.[0]);
+		expect(mixed.protectedBandM?.[1]).toBe(plank.protectedBandM?.[1]);
+	});
+
+	it("at the edges of that band the edges of the peak's band have exactly the limit (independent recomputation, 1e-6)", () => {
+		const { protectedBandM } = assess(request(layerOf({ id: "epp-30-gas" }, 0.0508, PADS), 60));
+		const band = (dropHeightM: number) =>
+			cushion({
+				foam: FOAMS.find(({ id }) => id === "epp-30-gas") ?? null,
+				thicknessM: 0.0508,
+				dropHeightM,
+				staticStressKPa: (2 * 9.80665) / 0.0036 / 1000,
+				catalogue: FOAMS,
+			}).result?.peakBandGn ?? [0, 0];
+		const [low, high] = protectedBandM ?? [0, 0];
+		expect(Math.abs(band(low)[1] / 60 - 1)).toBeLessThan(1e-6);
+		expect(Math.abs(band(high)[0] / 60 - 1)).toBeLessThan(1e-6);
+	});
+
+	it("a drop kept nominally and not at the low edge is marginal; one that only the high edge keeps is short within its band", () => {
+		const drop = (gn: number) =>
+			check(assess(request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), gn)), "drop-height");
+		// 60 × 60 mm on a 2 kg item: 5.448 kPa, peak at 0.762 m 44.9 gₙ, band 39 to 51 gₙ.
+		expect(drop(47)).toMatchObject({ verdict: "marginal", why: { sentence: "packaging.drop-marginal" } });
+		expect(drop(43)).toMatchObject({ verdict: "falls-short", why: { sentence: "packaging.drop-short-within-band" } });
+		expect(drop(30)).toMatchObject({ verdict: "falls-short", why: { sentence: "packaging.drop-short" } });
+	});
+
+	it("a cushion thinner than its foam's data leaves the protected drop outside them, and says so", () => {
+		// At 50 gₙ the energy reached is 88.7 kJ/m³ on any thickness, inside the set's 33 to 99.
+		const notes = (thicknessM: number) =>
+			packaging(packagingInput(request(layerOf({ id: "pe-plank-23c" }, thicknessM, PADS), 50))).validity;
+		expect(notes(0.0508).within).toBe(true);
+		expect(notes(0.02).within).toBe(false);
+		expect(notes(0.02).notes.map((note) => note.sentence)).toContain("packaging.protected-outside");
+	});
+
+	it("names the measured percentiles that lie below the protected drop, and only those", () => {
+		const result = assess(request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 60));
+		const protectedM = result.protectedDropHeightM ?? 0;
+		const below = MEASURED_DROPS.flatMap(({ id, p95M, maxM }) => [
+			...(p95M !== null && p95M <= protectedM ? [`${id} p95`] : []),
+			...(maxM <= protectedM ? [`${id} max`] : []),
+		]);
+		expect(result.measuredBelow.map(({ id, percentile }) => `${id} ${percentile}`)).toEqual(below);
+		expect(below.length).toBeGreaterThan(0);
+		expect(below.length).toBeLessThan(7);
+	});
+
+	it("takes the mass of the parcel for the design drop where it is given", () => {
+		const input = request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 100);
+		const design = (pack: object) =>
+			check(
+				assess({ ...input, route: { ...input.route, dropBasis: "din-55439" }, pack: { ...input.pack, ...pack } }),
+				"drop-height",
+			)?.limit;
+		expect(design({})).toBe(0.8);
+		expect(design({ grossMassKg: 11 })).toBe(0.6);
+	});
+
+	it("NaN never passes, wherever it comes from", () => {
+		const good = packagingInput(request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 100));
+		const wrong = [
+			{ ...good, item: { ...good.item, massKg: Number.NaN } },
+			{ ...good, item: { ...good.item, fragility: { gn: Number.NaN, basis: "maker" as const } } },
+			{
+				...good,
+				pack: {
+					...good.pack,
+					grossMassKg: 2,
+					faces: {
+						...good.pack.faces,
+						top: good.pack.faces.top.map((layer) => ({ ...layer, thicknessM: Number.NaN })),
+					},
+				},
+			},
+		];
+		for (const input of wrong) {
+			const answer = packaging(input);
+			const verdicts = (answer.result?.checks ?? [])
+				.filter(({ id }) => id === "cushion-top" || id === "drop-height")
+				.map(({ verdict }) => verdict);
+			for (const verdict of verdicts) expect(["falls-short", "not-assessed"]).toContain(verdict);
+			expect(["falls-short", "not-assessed"]).toContain(answer.result?.verdict ?? "not-assessed");
+		}
 	});
 
 	it("pads larger than the face bear on the whole face and no more, and the answer says so", () => {

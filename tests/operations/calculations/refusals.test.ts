@@ -41,3 +41,15 @@ describe("refused, with the member named", () => {
 		expect(pathsOf(name, request)).toEqual([path]);
 	});
 });
+
+describe("a set of one's own", () => {
+	it("in gas form is not assessed outside the strains it was checked for, 0.25 to 0.8", () => {
+		const operation = CALCULATIONS.find((candidate) => candidate.name === "cushion");
+		const foam = { model: "gas-compression", yieldStressKPa: 50, relativeDensity: 0.037 };
+		const ask = (staticStressKPa: number) =>
+			operation?.assess({ foam, thicknessM: 0.05, dropHeightM: 0.6, staticStressKPa, limitGn: 1000 }).result;
+		// Energies of 12 and of 48 kJ/m³: strains of 0.19 and of 0.52.
+		expect(ask(1)).toMatchObject({ verdict: "not-assessed", verdictCode: "outside-range" });
+		expect(ask(4)).toMatchObject({ verdict: "provisional" });
+	});
+});
