@@ -38,6 +38,11 @@ const SIZE = { width: 640, height: 400, left: 56, right: 20, top: 28, bottom: 56
 const BASE = SIZE.height - SIZE.bottom;
 const END = SIZE.width - SIZE.right;
 const STRESS_TICKS_KPA = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500];
+interface Point {
+	readonly x: number;
+	readonly y: number;
+}
+
 /** Height that a label takes. */
 const LABEL_HEIGHT = 18;
 
@@ -88,24 +93,27 @@ export function cushionCurve(data: CushionCurveData): Drawing {
 			...optimumLabel(best, at, words.optimum),
 			{ kind: "line", role: "point-guide", x1: at.x, x2: at.x, y1: at.y, y2: BASE },
 			{ kind: "circle", role: "point", cx: at.x, cy: at.y, r: 6 },
-			operatingLabel(at, limitY, words.operating),
+			operatingLabel(at, best, limitY, words.operating),
 		],
 	};
 }
 
-/** Beside the point, on the side where there is room, clear of the limit's line. */
-function operatingLabel(at: { x: number; y: number }, limitY: number, words: string): Primitive {
+/** Beside the point, on the side where there is room, clear of the limit's line; in the valley below it, clear of the curve. */
+function operatingLabel(at: Point, best: Point, limitY: number, words: string): Primitive {
 	const room = at.x < (SIZE.left + END) / 2;
 	const above = at.y - 12;
 	const crossed = above > limitY - 6 && above - LABEL_HEIGHT < limitY;
-	const y = crossed ? Math.min(at.y + 24, BASE - 6) : above;
+	const y = crossed || inValley(best, at) ? Math.min(at.y + 24, BASE - 6) : above;
 	return text(at.x + (room ? 12 : -12), y, room ? "start" : "end", words);
 }
 
 /** Below the curve's lowest point; left out where this pack's own mark stands there. */
-function optimumLabel(best: { x: number; y: number }, at: { x: number; y: number }, words: string): Primitive[] {
-	const taken = Math.abs(best.x - at.x) < 90 && Math.abs(best.y - at.y) < 40;
-	return taken ? [] : [text(best.x, Math.min(best.y + 24, BASE - 6), "middle", words)];
+function optimumLabel(best: Point, at: Point, words: string): Primitive[] {
+	return inValley(best, at) ? [] : [text(best.x, Math.min(best.y + 24, BASE - 6), "middle", words)];
+}
+
+function inValley(best: Point, at: Point): boolean {
+	return Math.abs(best.x - at.x) < 90 && Math.abs(best.y - at.y) < 40;
 }
 
 function text(x: number, y: number, anchor: "start" | "middle" | "end", words: string): Primitive {
