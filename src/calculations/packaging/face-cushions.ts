@@ -57,6 +57,14 @@ function padAreaM2(pads: readonly { readonly lengthM: number; readonly widthM: n
 	return pads.reduce((sum, pad) => sum + pad.lengthM * pad.widthM, 0);
 }
 
+/** Standings of a figure on which `meets` can rest. Source: the contract page. */
+const FIRM: readonly Source["standing"][] = ["published", "user"];
+
+/** Best verdict that a design drop of this basis carries. */
+function bestOfDrop({ route }: PackagingInput): CheckVerdict {
+	return FIRM.includes(route.dropTable.source.standing) ? "meets" : "provisional";
+}
+
 /** Weight over what really touches, kPa. */
 export function staticStressKPa(item: PackedItem, face: Face, bearing: FoamLayer["bearing"]): number {
 	const whole = faceAreaM2(item, face);
@@ -114,7 +122,7 @@ function faceCheck(input: PackagingInput, face: Face, dropHeightM: number, limit
 		limitGn: limit.limitGn,
 		catalogue: input.catalogue,
 	});
-	const sources = [...answer.sources, limit.source];
+	const sources = [...answer.sources, limit.source, input.route.dropTable.source];
 	if (answer.status !== "assessed")
 		return {
 			...base,
@@ -127,7 +135,8 @@ function faceCheck(input: PackagingInput, face: Face, dropHeightM: number, limit
 		};
 	const { result } = answer;
 	const value = result.peakGn ?? result.floorPeakGn;
-	const verdict = result.verdict === "meets" ? limit.best : (result.verdict ?? "not-assessed");
+	const verdict =
+		result.verdict === "meets" ? worse(limit.best, bestOfDrop(input)) : (result.verdict ?? "not-assessed");
 	return {
 		...base,
 		verdict,

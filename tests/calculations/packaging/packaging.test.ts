@@ -188,6 +188,29 @@ describe("packaging", () => {
 		expect(below.length).toBeLessThan(7);
 	});
 
+	it("meets only on a firm foam, a firm limit and a published design drop (the contract's rule for provisional)", () => {
+		const own = (basis: string, dropBasis: string) => {
+			const face = layerOf({ id: "pe-plank-23c" }, 0.0508, PADS);
+			const input = packagingInput({
+				...request(face, 125, basis),
+				route: { dropBasis, mode: "road", transitDays: 2 },
+			} as PackagingRequest);
+			const firm = Object.fromEntries(
+				Object.entries(input.pack.faces).map(([name, layers]) => [
+					name,
+					layers.map((layer) => ({ ...layer, foam: layer.foam && { ...layer.foam, bestVerdict: "meets" as const } })),
+				]),
+			) as unknown as typeof input.pack.faces;
+			const checks = packaging({ ...input, pack: { ...input.pack, faces: firm } }).result?.checks ?? [];
+			return ["drop-height", "cushion-top"].map((id) => checks.find((one) => one.id === id)?.verdict);
+		};
+		expect(own("tested", "din-55439")).toEqual(["meets", "meets"]);
+		expect(own("maker", "ista-1a")).toEqual(["meets", "meets"]);
+		expect(own("tested", "our-choice-762")).toEqual(["provisional", "provisional"]);
+		expect(own("tested", "astm-d4169-a-1")).toEqual(["provisional", "provisional"]);
+		expect(own("class", "din-55439")).toEqual(["provisional", "provisional"]);
+	});
+
 	it("takes the mass of the parcel for the design drop where it is given", () => {
 		const input = request(layerOf({ id: "pe-plank-23c" }, 0.0508, PADS), 100);
 		const design = (pack: object) =>
