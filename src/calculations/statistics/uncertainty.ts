@@ -41,8 +41,9 @@ export function combined(parts: readonly NormalPart[]): NormalPart {
  * The distribution of the sum of all parts: exact where all are rectangular; otherwise Student's t with the effective
  * degrees of freedom cut down to a whole number.
  */
-export function errorDistribution({ rectangular, normal }: UncertaintyParts): ErrorDistribution {
-	const spread = normal.filter((part) => part.standardUncertainty !== 0);
+export function errorDistribution(parts: UncertaintyParts): ErrorDistribution {
+	const rectangular = parts.rectangular.filter(hasVariance);
+	const spread = parts.normal.filter((part) => hasVariance(part.standardUncertainty));
 	const flat = rectangular.map((halfWidth) => ({
 		standardUncertainty: halfWidth / Math.sqrt(3),
 		degreesOfFreedom: Number.POSITIVE_INFINITY,
@@ -61,4 +62,9 @@ export function errorDistribution({ rectangular, normal }: UncertaintyParts): Er
 		halfWidth: (coverage) => tQuantile((1 + coverage) / 2, whole) * standardUncertainty,
 		cumulative: (x) => tCumulative(x / standardUncertainty, whole),
 	};
+}
+
+/** A spread so small that its square is no longer held (below about 1e-162) is none: dividing by it gives NaN. */
+function hasVariance(spread: number): boolean {
+	return spread ** 2 > 0;
 }

@@ -79,6 +79,14 @@ test("property: half width and distribution agree, and the half width never pass
 	);
 });
 
+test("a spread whose square is too small to be held counts as none", () => {
+	const tiny = errorDistribution({
+		rectangular: [5e-324],
+		normal: [{ standardUncertainty: 1e-200, degreesOfFreedom: 3 }],
+	});
+	expect([tiny.standardUncertainty, tiny.halfWidth(0.95), tiny.cumulative(0), tiny.cumulative(-1)]).toEqual([0, 0, 1, 0]);
+});
+
 test("no part at all is an exact value", () => {
 	const exact = errorDistribution({ rectangular: [0], normal: [{ standardUncertainty: 0, degreesOfFreedom: 1 }] });
 	expect(exact.halfWidth(0.95)).toBe(0);
