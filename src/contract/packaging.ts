@@ -1,6 +1,6 @@
 /** `static-protection`, `condensation`, `packaging`, and sealed assessments. */
 import { z } from "zod";
-import type { StaticProtectionInput } from "../calculations/electrostatics/static-protection.ts";
+import { LAYER_KINDS, type StaticProtectionInput } from "../calculations/electrostatics/static-protection.ts";
 import type { CondensationInput } from "../calculations/moisture/condensation.ts";
 import { STANDINGS } from "../calculations/sources.ts";
 import { ITEM_CLASSES } from "../catalogue/codes.ts";
@@ -8,19 +8,6 @@ import { id, sha256, text } from "./common.ts";
 import { checkVerdict, foamInput, thicknessM } from "./cushion.ts";
 import { dropBasis } from "./handling.ts";
 
-const LAYER_KINDS = [
-	"shielding-metal-in",
-	"shielding-metal-out",
-	"moisture-barrier",
-	"dissipative",
-	"low-charging-film",
-	"conductive-film",
-	"plain-film",
-	"bubble-plain",
-	"bubble-low-charging",
-	"none",
-	"kitchen-foil",
-] as const;
 /** The faces of a pack; top and bottom are ± height. */
 export const FACES = ["top", "bottom", "left", "right", "front", "back"] as const;
 const cell = z.enum(["none", "coin", "lithium-ion", "supercapacitor"]);

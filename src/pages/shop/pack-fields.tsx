@@ -1,23 +1,13 @@
 /** The fields in which a pack is described: item, cushions, bag, box, trip. Cautions stand where the act is. */
 import { DROP_BASES } from "../../contract/handling.ts";
-import { FACES } from "../../contract/packaging.ts";
+import { FACES, staticLayer } from "../../contract/packaging.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { Caution, CheckField, type FieldErrors, type FormValues, SelectField, TextField } from "../components/form.tsx";
 import { foamChoices } from "../packaging/foam-words.ts";
 import { BAG_LAYERS, NO_CUSHION, OWN_FOAM, UNKNOWN_FOAM } from "./packaging-form.ts";
 
-const LAYER_KINDS = [
-	"shielding-metal-in",
-	"shielding-metal-out",
-	"moisture-barrier",
-	"dissipative",
-	"low-charging-film",
-	"conductive-film",
-	"plain-film",
-	"bubble-plain",
-	"bubble-low-charging",
-	"kitchen-foil",
-];
+/** The layer to choose; no layer at all is said by leaving the field. */
+const LAYER_KINDS = staticLayer.shape.kind.options.filter((kind) => kind !== "none");
 
 interface Fields {
 	readonly values: FormValues;

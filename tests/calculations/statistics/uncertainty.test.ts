@@ -84,7 +84,9 @@ test("a spread whose square is too small to be held counts as none", () => {
 		rectangular: [5e-324],
 		normal: [{ standardUncertainty: 1e-200, degreesOfFreedom: 3 }],
 	});
-	expect([tiny.standardUncertainty, tiny.halfWidth(0.95), tiny.cumulative(0), tiny.cumulative(-1)]).toEqual([0, 0, 1, 0]);
+	expect([tiny.standardUncertainty, tiny.halfWidth(0.95), tiny.cumulative(0), tiny.cumulative(-1)]).toEqual([
+		0, 0, 1, 0,
+	]);
 });
 
 test("no part at all is an exact value", () => {
