@@ -1,13 +1,16 @@
-/** Sends a page. */
+/** Sends a page. A page with errors is rendered twice: its list of errors stands before the fields that it names. */
 import type { FastifyReply } from "fastify";
-import type { VNode } from "preact";
+import { h, type VNode } from "preact";
 import { renderToString } from "preact-render-to-string";
+import { FieldLabels } from "./components/form.tsx";
 
 export function sendPage(reply: FastifyReply, page: VNode, status = 200): FastifyReply {
+	const labelled = h(FieldLabels.Provider, { value: new Map<string, string>() }, page);
+	if (status === 400) renderToString(labelled);
 	return reply
 		.status(status)
 		.type("text/html; charset=utf-8")
 		.header("Cache-Control", "no-store")
 		.serializer((text: unknown) => String(text))
-		.send(`<!doctype html>${renderToString(page)}`);
+		.send(`<!doctype html>${renderToString(labelled)}`);
 }

@@ -1,5 +1,6 @@
 /** Parts of forms. Each field has its label, hint and error; what was typed stays when something is wrong. */
-import type { ComponentChildren } from "preact";
+import { type ComponentChildren, createContext } from "preact";
+import { useContext } from "preact/hooks";
 import { say } from "../../texts/say.ts";
 
 /** What was typed, by field name. */
@@ -28,8 +29,15 @@ export function Form(props: {
 	);
 }
 
-/** All errors at the top, each leading to its field. */
+/** What each field of a page is called, as the fields say it while they are rendered. */
+export const FieldLabels = createContext(new Map<string, string>());
+
+/** What a group of fields is about, where their own labels do not say it: `Owner` before `Name`. */
+export const FieldGroup = createContext("");
+
+/** All errors at the top, each with the name of its field and leading to it. */
 export function ErrorSummary({ errors }: { readonly errors: FieldErrors }) {
+	const labels = useContext(FieldLabels);
 	const entries = Object.entries(errors).filter(([, message]) => message !== undefined);
 	if (entries.length === 0) return null;
 	return (
@@ -38,7 +46,7 @@ export function ErrorSummary({ errors }: { readonly errors: FieldErrors }) {
 			<ul>
 				{entries.map(([name, message]) => (
 					<li key={name}>
-						<a href={`#${name}`}>{message}</a>
+						<a href={`#${name}`}>{labels.has(name) ? `${labels.get(name)}: ${message}` : message}</a>
 					</li>
 				))}
 			</ul>
@@ -63,6 +71,8 @@ function describedBy(props: FieldProps): string | undefined {
 }
 
 function Notes(props: FieldProps) {
+	const group = useContext(FieldGroup);
+	useContext(FieldLabels).set(props.name, ["", props.label].includes(group) ? props.label : `${group}, ${props.label}`);
 	return (
 		<>
 			{props.hint === undefined ? null : (

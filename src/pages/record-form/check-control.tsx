@@ -6,6 +6,7 @@ import {
 	Caution,
 	ChoiceField,
 	type FieldErrors,
+	FieldGroup,
 	type FormValues,
 	SelectField,
 	TextField,
@@ -36,7 +37,9 @@ export function CheckControl({ check, content, values, errors }: CheckProps) {
 					{readingWords(reading)} ({say("arrival.check.file")})
 				</p>
 			) : (
-				<Controls check={check} values={values} errors={errors} />
+				<FieldGroup.Provider value={checkName(check)}>
+					<Controls check={check} values={values} errors={errors} />
+				</FieldGroup.Provider>
 			)}
 		</section>
 	);

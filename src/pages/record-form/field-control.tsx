@@ -130,7 +130,7 @@ export function ClockControl({
 }
 
 /** Whole hours from UTC−12 to UTC+14, and the half and quarter hours that clocks keep somewhere. Source: from-memory. */
-const OFFSETS: readonly string[] = [
+export const OFFSETS: readonly string[] = [
 	...Array.from({ length: 27 }, (_, index) => (index - 12) * 60),
 	...["-09:30", "-03:30", "-02:30", "+03:30", "+04:30", "+05:30", "+05:45", "+06:30", "+08:45", "+09:30", "+10:30"].map(
 		minutesOf,

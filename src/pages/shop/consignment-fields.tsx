@@ -3,9 +3,9 @@ import { DELIVERY_MANNERS } from "../../catalogue/codes.ts";
 import type { ConsignmentView } from "../../contract/orders.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { type FieldErrors, type FormValues, SelectField, TextField } from "../components/form.tsx";
+import { OFFSETS } from "../record-form/field-control.tsx";
 import { readNumber } from "../record-form/read-number.ts";
-import { offsetOf } from "../record-form/shown-time.ts";
-import { filledIn } from "./form-errors.ts";
+import { errorsOfFault, filledIn } from "./form-errors.ts";
 
 const TIMES = ["dispatchedAt", "deliveredAt", "inHandAt"] as const;
 const MODES = ["road", "air", "sea", "rail", "mixed", "carried-by-hand"];
@@ -44,8 +44,7 @@ export function factsOf(form: Readonly<Record<string, string>>): unknown {
 	};
 	const currency = filled["declaredValue.currency"]?.toUpperCase() ?? "EUR";
 	const money = (name: string) => (number(name) === undefined ? undefined : { amount: number(name), currency });
-	const time = (name: string) =>
-		filled[name] === undefined ? undefined : `${filled[name]}:00${filled.offset ?? "+00:00"}`;
+	const time = (name: string) => (filled[name] === undefined ? undefined : `${filled[name]}:00${filled.offset ?? ""}`);
 	const facts = {
 		carrier: filled.carrier,
 		service: filled.service,
@@ -61,7 +60,14 @@ export function factsOf(form: Readonly<Record<string, string>>): unknown {
 	return Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined));
 }
 
-const OFFSETS = [-8, -7, -6, -5, -4, -3, 0, 1, 2, 3, 4, 5.5, 8, 9, 10].map((hours) => offsetOf(hours * 60));
+/** What was refused, by field: a time without its difference from UTC is one error, at the field that asks for it. */
+export function factErrors(form: Readonly<Record<string, string>>, error: unknown): FieldErrors {
+	const refused = errorsOfFault(error);
+	const filled = filledIn(form);
+	if (filled.offset !== undefined || TIMES.every((name) => filled[name] === undefined)) return refused;
+	const others = Object.entries(refused).filter(([name]) => !TIMES.some((time) => time === name));
+	return { ...Object.fromEntries(others), offset: say("shop.offset-missing") };
+}
 
 export function ConsignmentFields(field: { readonly values: FormValues; readonly errors: FieldErrors }) {
 	const choices = (key: string, codes: readonly string[]) =>
@@ -105,6 +111,7 @@ export function ConsignmentFields(field: { readonly values: FormValues; readonly
 				name="offset"
 				label={say("shop.offset")}
 				hint={say("shop.offset-hint")}
+				empty={say("shop.offset-choose")}
 				choices={OFFSETS.map((value) => ({ value, label: `UTC${value}` }))}
 			/>
 			<SelectField

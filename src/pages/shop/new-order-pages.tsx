@@ -10,6 +10,7 @@ import { say } from "../../texts/say.ts";
 import {
 	ErrorSummary,
 	type FieldErrors,
+	FieldGroup,
 	Form,
 	type FormValues,
 	SelectField,
@@ -204,8 +205,8 @@ function PartyFields({
 }) {
 	const label = (name: string) => say(`shop.party.${name}` as never);
 	return (
-		<>
-			<h2>{say(`shop.${side}` as never)}</h2>
+		<FieldGroup.Provider value={say(`shop.${side}`)}>
+			<h2>{say(`shop.${side}`)}</h2>
 			<TextField {...field} name={`${side}.name`} label={label("name")} />
 			<div class="row">
 				<SelectField
@@ -226,6 +227,6 @@ function PartyFields({
 				<TextField {...field} name={`${side}.email`} label={label("email")} type="email" />
 				<TextField {...field} name={`${side}.address`} label={label("address")} />
 			</div>
-		</>
+		</FieldGroup.Provider>
 	);
 }

@@ -19,8 +19,7 @@ import { sealedLine } from "../packaging/sealed-packs.tsx";
 import { readBody } from "../record-form/read-body.ts";
 import { showTime } from "../record-form/shown-time.ts";
 import { sendPage } from "../render.ts";
-import { ConsignmentFields, consignmentForm, factsOf } from "./consignment-fields.tsx";
-import { errorsOfFault } from "./form-errors.ts";
+import { ConsignmentFields, consignmentForm, factErrors, factsOf } from "./consignment-fields.tsx";
 import { ShopLayout } from "./shop-layout.tsx";
 
 const SHOP = { ...openTo("account"), schema: { hide: true } };
@@ -57,7 +56,11 @@ export function registerOrderPages(app: FastifyInstance, deps: Deps): void {
 			await changeConsignment(deps, callerOf(request), leg.id, Number(form.version), facts);
 			return reply.redirect(`/orders/${leg.orderId}`, 303);
 		} catch (error) {
-			return sendPage(reply, <LegPage request={request} leg={leg} values={form} errors={errorsOfFault(error)} />, 400);
+			return sendPage(
+				reply,
+				<LegPage request={request} leg={leg} values={form} errors={factErrors(form, error)} />,
+				400,
+			);
 		}
 	});
 
