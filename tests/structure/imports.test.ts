@@ -53,7 +53,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 			"calculations",
 			"catalogue",
 		],
-		others: /^(preact|preact-render-to-string|fastify|qrcode|zod|node:(fs|url))$/,
+		others: /^(preact|preact\/hooks|preact-render-to-string|fastify|qrcode|zod|node:(fs|url))$/,
 	},
 	start: { ours: ["*"], others: /./ },
 };
