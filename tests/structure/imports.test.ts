@@ -36,6 +36,10 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 		],
 		others: /^(zod|file-type)$/,
 	},
+	"operations/time-stamps": {
+		ours: ["operations", "records", "database"],
+		others: /^(pkijs|asn1js)$/,
+	},
 	http: {
 		ours: ["http", "operations", "contract", "access", "faults.ts", "records", "texts"],
 		others: /^(fastify|@fastify\/.*|zod|node:http|@humanwhocodes\/momoa)$/,
@@ -79,8 +83,8 @@ function importsOf(file: string): Import[] {
 	}));
 }
 
-const roomOf = (file: string) =>
-	file.startsWith("calculations/statistics/") ? "calculations/statistics" : (file.split("/")[0] ?? "");
+const INNER_ROOMS = ["calculations/statistics", "operations/time-stamps"];
+const roomOf = (file: string) => INNER_ROOMS.find((room) => file.startsWith(`${room}/`)) ?? file.split("/")[0] ?? "";
 const files = readdirSync(SRC, { recursive: true, encoding: "utf8" }).filter((file) => /\.tsx?$/.test(file));
 const imports = files.flatMap(importsOf);
 const isOurs = ({ target }: Import) => /\.tsx?$/.test(target);
