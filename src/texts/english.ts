@@ -13,6 +13,7 @@ import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
+import { verify } from "./english/verify.ts";
 
 export const english = {
 	...arrival,
@@ -29,4 +30,5 @@ export const english = {
 	...cushion,
 	...packaging,
 	...pack,
+	...verify,
 };
