@@ -84,7 +84,6 @@ const NOT_BUILT_YET = new Set([
 	"/api/v1/log/checkpoint",
 	"/api/v1/log/key",
 	"/api/v1/log/proof",
-	"/api/v1/verify",
 ]);
 
 interface Operation {
