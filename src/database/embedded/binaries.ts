@@ -4,7 +4,7 @@
  * the user that PostgreSQL runs as, the programs are copied out of it.
  */
 import { spawnSync } from "node:child_process";
-import { access, chmod, cp, mkdir, readFile, rename, rm, symlink } from "node:fs/promises";
+import { access, chmod, cp, mkdir, readdir, readFile, rename, rm, stat, symlink } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { dirname, join, relative } from "node:path";
 
@@ -43,11 +43,16 @@ export async function findPrograms(user: RunAs | null, copiesFolder: string): Pr
 	if (!runs(copied, user)) {
 		// Beside its place first, so that a copy that was cut short is never taken for a whole one.
 		const incoming = `${copied}.incoming`;
-		for (const folder of [incoming, copied]) await rm(folder, { recursive: true, force: true });
+		for (const folder of [incoming, copied]) {
+			// What was cut short may have kept the rights of a read-only install, under which it could not be removed.
+			await openToAll(folder).catch(() => {});
+			await rm(folder, { recursive: true, force: true });
+		}
 		await mkdir(incoming, { recursive: true });
 		await cp(join(installed, "native"), join(incoming, "native"), { recursive: true, verbatimSymlinks: true });
+		await chmod(copiesFolder, 0o755);
+		await openToAll(incoming);
 		await makeLinks(incoming);
-		for (const folder of [copiesFolder, incoming]) await chmod(folder, 0o755);
 		await rename(incoming, copied);
 		if (!runs(copied, user)) throw new Error(`the PostgreSQL programs in ${copied} do not run on this machine`);
 	}
@@ -75,6 +80,16 @@ function runs(packageFolder: string, user: RunAs | null): boolean {
 	return Object.values(programsIn(packageFolder)).every(
 		(program) => spawnSync(program, ["--version"], { ...user, cwd: "/", stdio: "ignore" }).status === 0,
 	);
+}
+
+/** Lets every user read and run what is in a folder: a copy keeps the rights of an install that may be closed to others, or read-only. */
+async function openToAll(folder: string): Promise<void> {
+	await chmod(folder, 0o755);
+	for (const entry of await readdir(folder, { withFileTypes: true })) {
+		const path = join(folder, entry.name);
+		if (entry.isDirectory()) await openToAll(path);
+		else if (entry.isFile()) await chmod(path, ((await stat(path)).mode & 0o100) === 0 ? 0o644 : 0o755);
+	}
 }
 
 /** Makes the library links listed in `pg-symlinks.json`, relative, so that the folder can be moved. */
