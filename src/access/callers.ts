@@ -11,6 +11,18 @@ export type CallerClass = (typeof CALLER_CLASSES)[number];
 interface RouteConfig {
 	readonly url?: string;
 	readonly callers: readonly CallerClass[];
+	/** Narrower limits on a form with files than the app's. */
+	readonly multipartOptions?: { readonly limits: FileLimits };
+	/** Whether files are taken from callers that we do not know. */
+	readonly filesFromNobody?: boolean;
+}
+
+/** Sizes in bytes. */
+export interface FileLimits {
+	readonly fileSize: number;
+	readonly files: number;
+	readonly fields: number;
+	readonly fieldSize: number;
 }
 
 /** A route's declaration: `app.get(path, { ...openTo("account") }, handler)`. */
@@ -20,6 +32,16 @@ export function openTo(...callers: readonly CallerClass[]): { config: RouteConfi
 
 /** Everyone, signed in or not. */
 export const OPEN_TO_ALL = openTo(...CALLER_CLASSES);
+
+/** Everyone, and a form may bring files within these limits; elsewhere files are taken from known callers alone. */
+export function openToAllWithFiles(limits: FileLimits): { config: RouteConfig } {
+	return { config: { callers: CALLER_CLASSES, multipartOptions: { limits }, filesFromNobody: true } };
+}
+
+/** Whether a route takes files from callers that we do not know. */
+export function takesFilesFromNobody(config: unknown): boolean {
+	return (config as Partial<RouteConfig> | undefined)?.filesFromNobody === true;
+}
 
 /** What a route declared; null where it declared nothing. */
 export function callersOf(config: unknown): readonly CallerClass[] | null {

@@ -1,7 +1,7 @@
 /** Holds what routes declare: who calls is found once, before the body is read, and the rest is refused. */
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import type { Caller } from "../access/caller.ts";
-import { callerOf, callersOf, classOf, noteCaller } from "../access/callers.ts";
+import { callerOf, callersOf, classOf, noteCaller, takesFilesFromNobody } from "../access/callers.ts";
 import { cookieNames } from "../access/cookies.ts";
 import { callerByApiToken, callerByLinkSession, callerBySession } from "../access/resolve-caller.ts";
 import { formTokenMatches, formTokenOf } from "../access/secrets.ts";
@@ -22,8 +22,10 @@ export function enforceCallers(app: FastifyInstance, deps: Deps): void {
 		if (allowed === undefined && !callers.includes("nobody")) {
 			throw fault(caller.kind === "nobody" ? "not-signed-in" : "forbidden");
 		}
-		// Files are held in memory while a form is read, so they are taken from known callers only.
-		if (caller.kind === "nobody" && isMultipart(request)) throw fault("unsupported-type");
+		// Files are held in memory while a form is read, so routes without limits of their own take them from known callers.
+		if (caller.kind === "nobody" && isMultipart(request) && !takesFilesFromNobody(request.routeOptions.config)) {
+			throw fault("unsupported-type");
+		}
 		if (changesSomething(request) && !isBearer(request)) refuseOtherSites(request);
 		const cookie = cookieOf(request, deps.publicUrl, caller);
 		noteCaller(request, caller, cookie === null ? "" : formTokenOf(cookie));

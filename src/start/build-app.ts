@@ -28,6 +28,7 @@ import { makeReceiptVerifier } from "../operations/verify/receipt-verifier.ts";
 import { registerAssets } from "../pages/assets.ts";
 import { registerCustomerPages } from "../pages/customer/register-customer-pages.ts";
 import { registerShopPages } from "../pages/shop/shop-pages.ts";
+import { registerVerifyPages } from "../pages/verify/verify-routes.tsx";
 
 export interface AppOptions {
 	readonly trustProxy?: boolean;
@@ -124,6 +125,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerAssets(app);
 	registerShopPages(app, deps);
 	registerCustomerPages(app, deps);
+	registerVerifyPages(app, verifyReceipt);
 	app.get("/api/v1/openapi.json", { ...OPEN_TO_ALL, schema: { hide: true } }, async () => app.swagger());
 	await app.ready();
 	return app;

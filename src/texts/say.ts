@@ -1,21 +1,11 @@
-/**
- * Turns sentences into words. Every sentence that a person reads stands in `texts/<language>/`, by key; a template
- * names its values in braces: `The drop is {dropHeightM} m.` Numbers are written with up to four significant digits.
- */
+/** Turns sentences into words. Every sentence that a person reads stands in `texts/<language>/`, by key. */
 import { english } from "./english.ts";
+import { fill, type TextValues } from "./fill.ts";
 
 const LANGUAGES = { en: english } as const;
 export type Language = keyof typeof LANGUAGES;
 export type TextKey = keyof typeof english;
-export type TextValues = Readonly<Record<string, number | string>>;
-
-/** Writes a number for people: up to four significant digits, no exponent between 1e-4 and 1e9. */
-export function writeNumber(value: number, language: Language = "en"): string {
-	if (!Number.isFinite(value)) return "–";
-	const size = Math.abs(value);
-	if (size !== 0 && (size < 1e-4 || size >= 1e9)) return value.toExponential(2);
-	return new Intl.NumberFormat(language, { maximumSignificantDigits: 4, useGrouping: false }).format(value);
-}
+export { type TextValues, writeNumber } from "./fill.ts";
 
 /**
  * The words for a key in a language, its values filled in.
@@ -24,11 +14,7 @@ export function writeNumber(value: number, language: Language = "en"): string {
 export function say(key: TextKey, values: TextValues = {}, language: Language = "en"): string {
 	const template: string | undefined = LANGUAGES[language][key];
 	if (template === undefined) throw new Error(`no text for key ${key}`);
-	return template.replace(/\{(\w+)\}/g, (_, name: string) => {
-		const value = values[name];
-		if (value === undefined) throw new Error(`text ${key} needs a value for ${name}`);
-		return typeof value === "number" ? writeNumber(value, language) : value;
-	});
+	return fill(key, template, values, language);
 }
 
 /** Whether a string is a text key. */

@@ -12,7 +12,6 @@ export interface DerNode {
 export const TAG = {
 	integer: 0x02,
 	octets: 0x04,
-	none: 0x05,
 	objectId: 0x06,
 	bits: 0x03,
 	generalizedTime: 0x18,

@@ -34,7 +34,81 @@ export const verify = {
 	"verify.expected": "Expected",
 	"verify.found": "Found",
 
+	"verify.title": "Verify a receipt",
+	"verify.lead":
+		"Choose a receipt that you have. It is checked byte for byte: whether something was changed since, and whether it stands in the signed log. Nothing that you send is kept.",
+	"verify.offline-lead":
+		"This page checks receipts on your own device. It sends nothing, fetches nothing, and works without a network and without the shop's server. Keep it with your receipts.",
+	"verify.file": "Receipt",
+	"verify.file-hint": "The file that you downloaded, as it is. Up to 16 MiB.",
+	"verify.file-hint-offline": "The file that you downloaded, as it is. Choose it, or drop it anywhere on this page.",
+	"verify.key": "Key of the log, if you have it",
+	"verify.key-hint":
+		"As it stands on the slip, or as the shop gave it to you by another way: 64 hex digits or a PEM block.",
+	"verify.earlier-files": "Earlier receipts or checkpoints that you kept",
+	"verify.earlier-files-hint":
+		"They show whether the log was rewritten since. A fetched proof can be chosen along with them.",
+	"verify.exhibit-files": "Photos and other files",
+	"verify.exhibit-files-hint":
+		"To see whether they are the ones that were sealed. They may be large; they stay on your device.",
+	"verify.act": "Verify",
+	"verify.another": "Verify another receipt",
+	"verify.reading": "Reading {name}: {percent} %",
+	"verify.no-file": "Choose a receipt first.",
+	"verify.unreadable-file": "The file {name} cannot be read.",
+	"verify.needs-script": "This page checks receipts with a script of its own. Allow scripts to use it.",
+	"verify.one-file": "Name one receipt.",
+	"verify.usage": "npm run verify -- FILE [--key HEX-or-FILE] [--earlier FILE] [--file FILE]",
+	"verify.offline-link": "Download this page for use without us",
+	"verify.offline-text":
+		"One file that does the same on your own device, without a network. Keep it with your receipts: it goes on working when this server is gone.",
+	"verify.not-kept": "Nothing of it was kept.",
+	"verify.of-file": "File",
+	"verify.of-file-sha256": "Fingerprint of the file (SHA-256)",
+	"verify.about": "About",
+	"verify.format": "Form of the receipt",
+	"verify.verified-text":
+		"Every check that could be made has passed. Nothing in this receipt was changed since it was signed with the key that you know.",
+	"verify.verified-own-key-text":
+		"Every check that could be made has passed: nothing in this receipt was changed since it was signed. But with whose key? Compare the one below with the key that you were given by another way.",
+	"verify.verified-unsigned-text":
+		"Nothing in this receipt fails a check. But it was given out before the log was signed, so it cannot show by whom it was made: somebody could make up the whole of it.",
+	"verify.not-verified-text":
+		"At least one check has failed. Do not rely on this file; ask for the receipt again and compare.",
+	"verify.left-out": "Not possible: {checks}. The table says why.",
+	"verify.checks": "Checks",
+	"verify.column-check": "Check",
+	"verify.column-outcome": "Outcome",
+	"verify.column-finding": "What was found",
+	"verify.entries": "Entries",
+	"verify.entries-text":
+		"What the receipt holds, in the order of the log. The fingerprint is that of the sealed statement.",
+	"verify.column-entry": "Entry",
+	"verify.column-what": "What",
+	"verify.column-time": "When, by the server's clock (UTC)",
+	"verify.column-by": "By",
+	"verify.column-fingerprint": "Fingerprint (SHA-256)",
+	"verify.no-statement": "nothing sealed",
+	"verify.kind.record-opened": "Draft opened",
+	"verify.kind.record-discarded": "Draft discarded",
+	"verify.kind.record-sealed": "Record sealed",
+	"verify.kind.assessment-sealed": "Pack sealed",
+	"verify.kind.link-used": "Link used for the first time",
+	"verify.kind.party-signed": "Signed by the party's device",
+	"verify.kind.party-erased": "Personal texts erased",
+	"verify.kind.log-key-added": "New key of the log",
+	"verify.meaning": "What this shows, and what it does not",
+	"verify.meaning-shows":
+		"It shows that these bytes are the ones which were signed with the key named above: nobody has changed a word since, neither side and not the shop.",
+	"verify.meaning-not-true":
+		"It does not show that what was said is true. A record says what somebody saw and typed; sealing keeps it as it was said.",
+	"verify.meaning-not-who":
+		"It does not show which person it was. An entry says which account or link was used, and a signature of the party shows that it was the same device.",
+	"verify.meaning-not-all":
+		"It does not show that the shop keeps one log alone. Two people who compare the checkpoints on their slips and receipts can see that.",
+
 	"verify.unexpected": "This check stumbled over what it was given, so it has not passed.",
+	"verify.form-first-all": "The form has to be right before anything else in the file can be looked at.",
 	"verify.form-first": "The form has to be right before this can be looked at.",
 	"verify.form-passed": "{bytes} bytes, {format}.",
 	"verify.form-no-receipt": "This is not a receipt of a form that is known here.",
@@ -55,7 +129,7 @@ export const verify = {
 	"verify.form-openings-unsorted": "The openings are not sorted by their commitments, or one stands twice.",
 	"verify.json-end": "The file ends too early.",
 	"verify.json-more": "The file goes on after its end.",
-	"verify.json-unexpected": "Something else must stand here.",
+	"verify.json-unexpected": "Another character must stand here.",
 	"verify.json-utf8": "These bytes are no text (not UTF-8).",
 	"verify.json-escape": "This character is not written in its one form.",
 	"verify.json-number": "This number is not written in its one form.",

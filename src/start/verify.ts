@@ -1,0 +1,78 @@
+/**
+ * `npm run verify -- FILE [--key HEX-or-FILE]… [--earlier FILE]… [--file FILE]…`: verifies a receipt without the service.
+ * Ends with 0 where it is verified, 1 where it is not, 2 where it cannot be read or the command is not understood.
+ */
+import { createReadStream } from "node:fs";
+import { readFile } from "node:fs/promises";
+import { basename } from "node:path";
+import { parseArgs } from "node:util";
+import type { Finding } from "../records/verify/finding.ts";
+import type { GivenFile, HashedFile } from "../records/verify/given.ts";
+import { runningHash, sha256Of } from "../records/verify/hashes.ts";
+import { type Verification, verifyReceipt } from "../records/verify/verify-receipt.ts";
+import { say, type TextKey } from "../texts/say.ts";
+
+try {
+	process.exitCode = await verifyByArguments(process.argv.slice(2));
+} catch (error) {
+	console.error(`${(error as Error).message}\n${say("verify.usage")}`);
+	process.exitCode = 2;
+}
+
+async function verifyByArguments(args: readonly string[]): Promise<number> {
+	const list = { type: "string", multiple: true, default: [] as string[] } as const;
+	const { values, positionals } = parseArgs({
+		args: [...args],
+		options: { key: list, earlier: list, file: list },
+		allowPositionals: true,
+	});
+	const [path, ...more] = positionals;
+	if (path === undefined || more.length > 0) throw new Error(say("verify.one-file"));
+	const bytes = await readFile(path);
+	const verification = verifyReceipt(bytes, {
+		keys: await Promise.all(values.key.map(keyText)),
+		earlier: await Promise.all(values.earlier.map(readGiven)),
+		files: await Promise.all(values.file.map(hashFile)),
+	});
+	console.log(report(verification, basename(path), sha256Of(bytes)));
+	return verification.outcome === "verified" ? 0 : 1;
+}
+
+/** A key given in digits is itself; anything else names a file. */
+async function keyText(given: string): Promise<string> {
+	return /^[0-9a-fA-F]{64}$/.test(given) ? given : readFile(given, "utf8");
+}
+
+async function readGiven(path: string): Promise<GivenFile> {
+	return { name: basename(path), bytes: await readFile(path) };
+}
+
+async function hashFile(path: string): Promise<HashedFile> {
+	const hash = runningHash();
+	for await (const chunk of createReadStream(path)) hash.update(chunk as Buffer);
+	return { name: basename(path), sha256: hash.hex() };
+}
+
+function report({ outcome, checks, about, entries }: Verification, name: string, sha256: string): string {
+	return [
+		`${say(`verify.${outcome}`)}: ${name}`,
+		`${say("verify.of-file-sha256")}: ${sha256}`,
+		...(about === null ? [] : [`${say("verify.about")}: ${about}`]),
+		"",
+		...checks.flatMap(linesOf),
+		"",
+		...entries.map(({ index, kind, time, fingerprint }) =>
+			[String(index).padStart(6), time, kind.padEnd(18), fingerprint ?? "–"].join("  "),
+		),
+	].join("\n");
+}
+
+function linesOf({ id, outcome, why, ...places }: Finding): string[] {
+	const words = why === undefined ? "" : say(why.sentence as TextKey, why.values);
+	return [
+		`${say(`verify.${outcome}`).padEnd(14)}${id.padEnd(22)}${words}`,
+		...(["where", "expected", "found"] as const).flatMap((name) =>
+			places[name] === undefined ? [] : [`${" ".repeat(36)}${say(`verify.${name}`)}: ${places[name]}`],
+		),
+	];
+}
