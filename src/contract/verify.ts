@@ -3,8 +3,8 @@ import { z } from "zod";
 import { CHECK_IDS, CHECK_OUTCOMES } from "../records/verify/finding.ts";
 import { sha256, text } from "./common.ts";
 
-/** The log's key as the reader knows it: 64 hex digits, or PEM. */
-export const verifyQuery = z.strictObject({ key: text(4000).optional() });
+/** The log's key as the reader knows it, 64 hex digits or PEM; a printed checkpoint, `ENTRIES ROOT`. */
+export const verifyQuery = z.strictObject({ key: text(4000).optional(), printed: text(200).optional() });
 export type VerifyQuery = z.infer<typeof verifyQuery>;
 
 export const verificationView = z.strictObject({

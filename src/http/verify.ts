@@ -22,8 +22,12 @@ export function registerVerify(app: FastifyInstance, verifyReceipt: ReceiptVerif
 				},
 			},
 			async (request) => {
-				const { key } = validate(verifyQuery, request.query);
-				return speak(await verifyReceipt(rawBody(request.body), key === undefined ? [] : [key]));
+				const { key, printed } = validate(verifyQuery, request.query);
+				const given = {
+					keys: key === undefined ? [] : [key],
+					printed: printed === undefined ? [] : [printed],
+				};
+				return speak(await verifyReceipt(rawBody(request.body), given));
 			},
 		);
 	});

@@ -1,5 +1,5 @@
 /**
- * `npm run verify -- FILE [--key HEX-or-FILE]… [--earlier FILE]… [--file FILE]…`: verifies a receipt without the service.
+ * `npm run verify -- FILE [--key HEX-or-FILE]… [--printed 'ENTRIES ROOT']… [--earlier FILE]… [--file FILE]…`: verifies a receipt without the service.
  * Ends with 0 where it is verified, 1 where it is not, 2 where it cannot be read or the command is not understood.
  */
 import { createReadStream } from "node:fs";
@@ -23,7 +23,7 @@ async function verifyByArguments(args: readonly string[]): Promise<number> {
 	const list = { type: "string", multiple: true, default: [] as string[] } as const;
 	const { values, positionals } = parseArgs({
 		args: [...args],
-		options: { key: list, earlier: list, file: list },
+		options: { key: list, printed: list, earlier: list, file: list },
 		allowPositionals: true,
 	});
 	const [path, ...more] = positionals;
@@ -31,6 +31,7 @@ async function verifyByArguments(args: readonly string[]): Promise<number> {
 	const bytes = await readFile(path);
 	const verification = verifyReceipt(bytes, {
 		keys: await Promise.all(values.key.map(keyText)),
+		printed: values.printed,
 		earlier: await Promise.all(values.earlier.map(readGiven)),
 		files: await Promise.all(values.file.map(hashFile)),
 	});

@@ -9,7 +9,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { orderLog, PHOTO, RECORD, TestLog, testKey, written } from "../records/verify/independent-maker.ts";
+import { orderLog, PHOTO, RECORD, rootOf, TestLog, testKey, written } from "../records/verify/independent-maker.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 import { BROWSER_MISSING, expectSound, openBrowser } from "./chromium.ts";
 
@@ -67,6 +67,8 @@ describe.skipIf(BROWSER_MISSING)("verifying in a browser", () => {
 				await page.fill("#key", key.pem);
 				await page.setInputFiles("#earlier", [fileOf("checkpoint.txt"), fileOf("proof.json")]);
 				await page.setInputFiles("#exhibits", fileOf("photo.png"));
+				await page.fill("#size", "3");
+				await page.fill("#root", rootOf(log.leaves.slice(0, 3)).toString("hex").replace(/.{4}/g, "$& "));
 				await page.click("button");
 				await page.waitForSelector("#outcome");
 				expect(await outcomeOf(page)).toBe("Verified");
@@ -161,9 +163,12 @@ describe.skipIf(BROWSER_MISSING)("verifying in a browser", () => {
 			] as const) {
 				await page.setInputFiles("#receipt", fileOf(file));
 				await page.fill("#key", key.publicKey);
+				await page.fill("#size", "7");
+				await page.fill("#root", rootOf(log.leaves).toString("hex"));
 				await page.click("button:has-text('Verify')");
 				expect(await page.textContent("#outcome"), file).toContain(outcome);
 				expect(await page.inputValue("#key"), "what was typed stays").toBe(key.publicKey);
+				expect(await page.inputValue("#size")).toBe("7");
 			}
 			await sound.setInputFiles("#receipt", fileOf("receipt.json"));
 			await sound.click("button:has-text('Verify')");

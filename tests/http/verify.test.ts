@@ -1,7 +1,7 @@
 /** `POST /api/v1/verify`: a receipt of an independent maker, altered ones, and bytes that are none. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { verificationView } from "../../src/contract/verify.ts";
-import { orderLog, RECORD, testKey, written } from "../records/verify/independent-maker.ts";
+import { orderLog, RECORD, rootOf, testKey, written } from "../records/verify/independent-maker.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 
 let test: TestApp;
@@ -45,6 +45,12 @@ describe("verifying", () => {
 		expect(await outcomeWith(log.keys[0]?.pem ?? "")).toBe("verified");
 		expect(await outcomeWith(testKey().publicKey)).toBe("not-verified");
 		expect(await outcomeWith("no key")).toBe("not-verified");
+	});
+	it("compares with a printed checkpoint", async () => {
+		const outcomeWith = async (size: number, root: string) =>
+			(await verify(receipt, { query: `?printed=${encodeURIComponent(`${size} ${root}`)}` })).json().outcome;
+		expect(await outcomeWith(3, rootOf(log.leaves.slice(0, 3)).toString("hex"))).toBe("verified");
+		expect(await outcomeWith(3, rootOf(log.leaves.slice(0, 4)).toString("hex"))).toBe("not-verified");
 	});
 	it("answers 200 and not verified for whatever is sent, and says where", async () => {
 		const altered = Buffer.from(receipt);

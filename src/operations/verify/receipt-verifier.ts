@@ -5,6 +5,7 @@
 import { fileURLToPath } from "node:url";
 import { Worker } from "node:worker_threads";
 import { fault } from "../../faults.ts";
+import type { Given } from "../../records/verify/given.ts";
 import type { Verification } from "../../records/verify/verify-receipt.ts";
 
 /** The largest receipt that is taken. */
@@ -18,16 +19,19 @@ const MOST_WAITING = 8;
 /** As built: a thread loads no TypeScript. */
 const WORKER = fileURLToPath(new URL("../../../dist/operations/verify/verify-worker.js", import.meta.url));
 
-/** The keys are what the reader was given elsewhere. @throws too-many, too-large where the time or memory is used up */
-export type ReceiptVerifier = (bytes: Uint8Array, keys: readonly string[]) => Promise<Verification>;
+/** What a reader types beside the receipt. */
+export type GivenTexts = Pick<Given, "keys" | "printed">;
+
+/** @throws too-many, too-large where the time or memory is used up */
+export type ReceiptVerifier = (bytes: Uint8Array, given: GivenTexts) => Promise<Verification>;
 
 export function makeReceiptVerifier(longestMs = LONGEST_MS): ReceiptVerifier {
 	let waiting = 0;
 	let last: Promise<unknown> = Promise.resolve();
-	return async (bytes, keys) => {
+	return async (bytes, given) => {
 		if (waiting >= MOST_WAITING) throw fault("too-many", { retryAfterS: 10 });
 		waiting += 1;
-		const verification = last.then(() => verifyInThread(bytes, keys, longestMs));
+		const verification = last.then(() => verifyInThread(bytes, given, longestMs));
 		last = verification.catch(() => undefined);
 		try {
 			return await verification;
@@ -37,9 +41,9 @@ export function makeReceiptVerifier(longestMs = LONGEST_MS): ReceiptVerifier {
 	};
 }
 
-async function verifyInThread(bytes: Uint8Array, keys: readonly string[], longestMs: number): Promise<Verification> {
+async function verifyInThread(bytes: Uint8Array, given: GivenTexts, longestMs: number): Promise<Verification> {
 	const worker = new Worker(WORKER, {
-		workerData: { bytes, keys },
+		workerData: { bytes, given },
 		resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY_MB },
 	});
 	const timer = setTimeout(() => worker.terminate(), longestMs);

@@ -72,11 +72,16 @@ function Meaning({ isSigned }: { readonly isSigned: boolean }) {
 	);
 }
 
+/** Whether a finding ties the receipt to something that the reader had elsewhere: a key, or a checkpoint. */
+function isTie({ id, outcome, why }: Finding): boolean {
+	if (outcome !== "passed") return false;
+	return id === "expected-key" || (id === "earlier-checkpoints" && why?.values.given !== "0");
+}
+
 function outcomeText({ outcome, format, checks }: Verification): string {
 	if (outcome === "not-verified") return verifyWords("verify.not-verified-text");
 	if (format === "handover-risk/receipt/1") return verifyWords("verify.verified-unsigned-text");
-	const isKeyKnown = checks.some((check) => check.id === "expected-key" && check.outcome === "passed");
-	return verifyWords(isKeyKnown ? "verify.verified-text" : "verify.verified-own-key-text");
+	return verifyWords(checks.some(isTie) ? "verify.verified-text" : "verify.verified-own-key-text");
 }
 
 /** What could not be looked at stands beside the outcome, so that nobody takes it for more than it is. */

@@ -8,6 +8,7 @@ import {
 	type FormValues,
 	Submit,
 	TextArea,
+	TextField,
 } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
 import { VerificationView, type VerifiedFile } from "./verification-view.tsx";
@@ -55,6 +56,21 @@ export function VerifyPage({
 						errors={errors}
 						rows={3}
 					/>
+					<fieldset class="field" aria-describedby="printed-hint">
+						<legend>{verifyWords("verify.printed")}</legend>
+						<p class="hint" id="printed-hint">
+							{verifyWords("verify.printed-hint")}
+						</p>
+						<TextField
+							name="size"
+							label={verifyWords("verify.printed-size")}
+							values={values}
+							errors={errors}
+							inputMode="numeric"
+							width="short"
+						/>
+						<TextField name="root" label={verifyWords("verify.printed-root")} values={values} errors={errors} />
+					</fieldset>
 					<Submit label={verifyWords("verify.act")} />
 				</Form>
 				<div class="note">

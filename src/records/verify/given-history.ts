@@ -1,13 +1,15 @@
 /** Reads what a reader kept of the log's past: a receipt, a checkpoint (signed note), or an answer to `log/proof`. */
+import { shown } from "./canonical-json.ts";
 import { type FindingDetails, Unreadable, why } from "./finding.ts";
 import type { GivenFile } from "./given.ts";
+import type { TreeHead } from "./merkle-proofs.ts";
 import { readReceipt } from "./read-receipt.ts";
 import { type Note, type NoteKey, readNote } from "./signed-note.ts";
 
 /** That the tree of one checkpoint is the beginning of another's. */
 export interface Link {
-	readonly from: Note;
-	readonly to: Note;
+	readonly from: TreeHead;
+	readonly to: TreeHead;
 	readonly proof: readonly string[];
 }
 
@@ -19,7 +21,10 @@ export interface LooseProof {
 
 export interface GivenHistory {
 	readonly name: string;
+	/** Newest first. */
 	readonly notes: readonly Note[];
+	/** Printed, so that nobody signed them; they were seen elsewhere. */
+	readonly heads: readonly TreeHead[];
 	readonly keys: readonly NoteKey[];
 	readonly links: readonly Link[];
 	readonly proofs: readonly LooseProof[];
@@ -27,8 +32,17 @@ export interface GivenHistory {
 	readonly unreadable: FindingDetails | null;
 }
 
+/** A printed checkpoint: `27 4f1e 93c1 …`. */
+export function readPrinted(text: string): GivenHistory {
+	const [, size = "", root = ""] = /^\s*([0-9]{1,15})\s+([0-9a-fA-F\s]+)$/.exec(text) ?? [];
+	const digits = root.replace(/\s/g, "").toLowerCase();
+	const nothing = emptyHistory(shown(text.trim()));
+	if (digits.length !== 64) return { ...nothing, unreadable: { why: why("verify.earlier-not-printed") } };
+	return { ...nothing, heads: [{ size: Number(size), root: digits }] };
+}
+
 export function readHistory({ name, bytes }: GivenFile): GivenHistory {
-	const nothing: GivenHistory = { name, notes: [], keys: [], links: [], proofs: [], unreadable: null };
+	const nothing = emptyHistory(name);
 	try {
 		// An em dash is what only a note has, and an opening brace begins what is JSON.
 		if (bytes[0] !== 0x7b) return { ...nothing, notes: [readNote(new TextDecoder().decode(bytes), "")] };
@@ -59,4 +73,8 @@ function looseProof(bytes: Uint8Array): LooseProof | null {
 	} catch {
 		return null;
 	}
+}
+
+function emptyHistory(name: string): GivenHistory {
+	return { name, notes: [], heads: [], keys: [], links: [], proofs: [], unreadable: null };
 }

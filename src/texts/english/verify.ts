@@ -14,7 +14,7 @@ export const verify = {
 	"verify.check.checkpoint-signature": "Signature of the log",
 	"verify.check.checkpoint-signature.about": "The checkpoint is signed by a key that stands in the receipt.",
 	"verify.check.expected-key": "The key you know",
-	"verify.check.expected-key.about": "That key is the one which you were given elsewhere, such as on the slip.",
+	"verify.check.expected-key.about": "That key is the one which you were given by another way.",
 	"verify.check.earlier-checkpoints": "Earlier checkpoints",
 	"verify.check.earlier-checkpoints.about":
 		"Since an earlier checkpoint the log was only added to; nothing was rewritten.",
@@ -43,8 +43,11 @@ export const verify = {
 	"verify.file-hint": "The file that you downloaded, as it is. Up to 16 MiB.",
 	"verify.file-hint-offline": "The file that you downloaded, as it is. Choose it, or drop it anywhere on this page.",
 	"verify.key": "Key of the log, if you have it",
-	"verify.key-hint":
-		"As it stands on the slip, or as the shop gave it to you by another way: 64 hex digits or a PEM block.",
+	"verify.key-hint": "As the shop gave it to you by another way than the receipt: 64 hex digits or a PEM block.",
+	"verify.printed": "Checkpoint on your slip or on a printed page",
+	"verify.printed-hint": "It ties the receipt to the log that you were shown then.",
+	"verify.printed-size": "Entries",
+	"verify.printed-root": "Root, 64 digits",
 	"verify.earlier-files": "Earlier receipts or checkpoints that you kept",
 	"verify.earlier-files-hint":
 		"They show whether the log was rewritten since. A fetched proof can be chosen along with them.",
@@ -58,7 +61,8 @@ export const verify = {
 	"verify.unreadable-file": "The file {name} cannot be read.",
 	"verify.needs-script": "This page checks receipts with a script of its own. Allow scripts to use it.",
 	"verify.one-file": "Name one receipt.",
-	"verify.usage": "npm run verify -- FILE [--key HEX-or-FILE] [--earlier FILE] [--file FILE]",
+	"verify.usage":
+		"npm run verify -- FILE [--key HEX-or-FILE] [--printed 'ENTRIES ROOT'] [--earlier FILE] [--file FILE]",
 	"verify.offline-link": "Download this page for use without us",
 	"verify.offline-text":
 		"One file that does the same on your own device, without a network. Keep it with your receipts: it goes on working when this server is gone.",
@@ -68,9 +72,9 @@ export const verify = {
 	"verify.about": "About",
 	"verify.format": "Form of the receipt",
 	"verify.verified-text":
-		"Every check that could be made has passed. Nothing in this receipt was changed since it was signed with the key that you know.",
+		"Every check that could be made has passed. Nothing in this receipt was changed since it was signed, and it stands in the log that you know.",
 	"verify.verified-own-key-text":
-		"Every check that could be made has passed: nothing in this receipt was changed since it was signed. But with whose key? Compare the one below with the key that you were given by another way.",
+		"Every check that could be made has passed: nothing in this receipt was changed since it was signed. But in whose log? Give the key that you know, or the checkpoint on your slip, to see that it is the one you were shown.",
 	"verify.verified-unsigned-text":
 		"Nothing in this receipt fails a check. But it was given out before the log was signed, so it cannot show by whom it was made: somebody could make up the whole of it.",
 	"verify.not-verified-text":
@@ -161,10 +165,12 @@ export const verify = {
 	"verify.signature-other-log": "No signature is by the log itself.",
 	"verify.signature-idle-key": "This key signed nothing here.",
 	"verify.expected-none":
-		"You gave no key to compare with. Compare the one found with the one on the slip, or with one that you had from the shop by another way; whoever makes up a receipt can make up a key too.",
+		"You gave no key to compare with. Compare the one found with one that you had from the shop by another way, or give the checkpoint on your slip; whoever makes up a receipt can make up a key too.",
 	"verify.expected-passed": "Signed with the key that you gave.",
 	"verify.expected-handed-on":
 		"Signed with a later key, which the log that you know by your key has named as its next.",
+	"verify.expected-id":
+		"The eight digits agree with the key's. That is a hint and no proof: with patience another key can be made to have the same. Compare the whole key, or the root of a checkpoint that was printed.",
 	"verify.expected-other": "Signed with another key than you gave.",
 	"verify.expected-unreadable": "What you gave is no key: 64 hex digits or a PEM block are read here.",
 	"verify.earlier-none": "The receipt holds no earlier checkpoint, and you gave none.",
@@ -175,6 +181,7 @@ export const verify = {
 	"verify.earlier-unproven":
 		"No proof is at hand that the log of {to} entries begins with the one of {from} entries ({name}). Fetch it from /api/v1/log/proof?from={from}&to={to} and give it along.",
 	"verify.earlier-no-checkpoint": "This earlier receipt holds no checkpoint.",
+	"verify.earlier-not-printed": "This is no printed checkpoint: a number of entries, then a root of 64 hex digits.",
 	"verify.earlier-unreadable": "This is neither a receipt nor a checkpoint nor a proof.",
 	"verify.party-unsigned":
 		"Not signed by the party. What was sealed through a link says which link was used, and no more.",

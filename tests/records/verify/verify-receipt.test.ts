@@ -5,6 +5,7 @@ import { describe, expect, it } from "vitest";
 import type { CheckId } from "../../../src/records/verify/finding.ts";
 import type { Given } from "../../../src/records/verify/given.ts";
 import { runningHash } from "../../../src/records/verify/hashes.ts";
+import { noteKey } from "../../../src/records/verify/signed-note.ts";
 import { verifyReceipt } from "../../../src/records/verify/verify-receipt.ts";
 import { isTextKey, say } from "../../../src/texts/say.ts";
 import {
@@ -16,6 +17,7 @@ import {
 	orderLog,
 	PHOTO,
 	RECORD,
+	rootOf,
 	TestLog,
 	testKey,
 	written,
@@ -132,6 +134,11 @@ describe("checkpoint-signature and expected-key", () => {
 			expect(told("expected-key", whole, { keys: [given] })).toEqual(["failed verify.expected-unreadable"]);
 		}
 	});
+	it("take the eight digits of a key's id as a hint and no more", () => {
+		const id = noteKey(log.origin, key.publicKey).keyId;
+		expect(told("expected-key", whole, { keys: [id] })).toEqual(["not-possible verify.expected-id"]);
+		expect(told("expected-key", whole, { keys: ["00000000"] })).toEqual(["failed verify.expected-other"]);
+	});
 	it("a log made up with another key is whole in itself, and fails against the key that the reader knows", () => {
 		const madeUp = written(orderLog(new TestLog(log.origin)).receipt(RECORD));
 		expect(verifyReceipt(madeUp).outcome).toBe("verified");
@@ -208,9 +215,27 @@ describe("earlier-checkpoints", () => {
 			"passed verify.earlier-passed",
 		]);
 		expect(told("earlier-checkpoints", plain, { earlier: [kept(4), proof(5)] })).toEqual([
-			"passed verify.earlier-passed",
 			"not-possible kept.txt verify.earlier-unproven",
 		]);
+	});
+	it("takes a checkpoint that was printed, and finds that it is another log's", () => {
+		const root = (size: number) => rootOf(log.leaves.slice(0, size)).toString("hex");
+		const groups = (size: number) => `${size} ${root(size).toUpperCase().replace(/.{4}/g, "$& ")}`;
+		for (const size of [3, 7]) {
+			expect(told("earlier-checkpoints", whole, { printed: [groups(size)] })).toEqual(["passed verify.earlier-passed"]);
+		}
+		expect(told("earlier-checkpoints", plain, { printed: [groups(4)], earlier: [proof(4)] })).toEqual([
+			"passed verify.earlier-passed",
+		]);
+		expect(told("earlier-checkpoints", plain, { printed: [groups(4)] })[0]).toMatch(
+			/^not-possible 4 .*earlier-unproven$/,
+		);
+		expect(told("earlier-checkpoints", plain, { earlier: [proof(4)] })).toEqual(["not-possible verify.earlier-none"]);
+		const other = rootOf(orderLog().leaves.slice(0, 3)).toString("hex");
+		expect(told("earlier-checkpoints", whole, { printed: [`3 ${other}`] })[0]).toMatch(/^failed 3 .*earlier-fork$/);
+		for (const text of ["", "3", root(3), `x ${root(3)}`, `3 ${root(3)}0`]) {
+			expect(told("earlier-checkpoints", whole, { printed: [text] })[0]).toMatch(/earlier-not-printed$/);
+		}
 	});
 	it("takes older and newer receipts of the reader's", () => {
 		const older = { name: "older.json", bytes: written(log.receipt(RECORD, { size: 3 })) };

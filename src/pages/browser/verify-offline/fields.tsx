@@ -29,6 +29,22 @@ export function TextArea({ name, label, hint }: FieldProps) {
 	);
 }
 
+export function TextField({ name, label }: Omit<FieldProps, "hint">) {
+	return (
+		<div class="field">
+			<label for={name}>{label}</label>
+			<input id={name} name={name} type="text" autocomplete="off" />
+		</div>
+	);
+}
+
+/** What was typed into a control, without the spaces around it. */
+export function textIn(form: HTMLFormElement | null, name: string): string {
+	const control = form?.elements.namedItem(name);
+	const isText = control instanceof HTMLInputElement || control instanceof HTMLTextAreaElement;
+	return isText ? control.value.trim() : "";
+}
+
 /** The files chosen with a control. */
 export function filesIn(form: HTMLFormElement | null, name: string): File[] {
 	const control = form?.elements.namedItem(name);

@@ -6,7 +6,7 @@ import { type Verification, verifyReceipt } from "../../../records/verify/verify
 import { VerificationView, type VerifiedFile } from "../../verify/verification-view.tsx";
 import { verifyWords } from "../../verify/words.ts";
 import { hashSlices, readWhole, UnreadableFile } from "./brought-files.ts";
-import { FilesField, filesIn, putFile, TextArea } from "./fields.tsx";
+import { FilesField, filesIn, putFile, TextArea, TextField, textIn } from "./fields.tsx";
 
 interface Shown {
 	readonly verification: Verification;
@@ -60,6 +60,14 @@ function OfflinePage() {
 						multiple={false}
 					/>
 					<TextArea name="key" label={verifyWords("verify.key")} hint={verifyWords("verify.key-hint")} />
+					<fieldset class="field" aria-describedby="printed-hint">
+						<legend>{verifyWords("verify.printed")}</legend>
+						<p class="hint" id="printed-hint">
+							{verifyWords("verify.printed-hint")}
+						</p>
+						<TextField name="size" label={verifyWords("verify.printed-size")} />
+						<TextField name="root" label={verifyWords("verify.printed-root")} />
+					</fieldset>
 					<FilesField
 						name="earlier"
 						label={verifyWords("verify.earlier-files")}
@@ -90,9 +98,11 @@ async function verifyForm(form: HTMLFormElement | null, tell: (message: string) 
 	for (const file of filesIn(form, "exhibits")) {
 		files.push(await hashSlices(file, (percent) => tell(verifyWords("verify.reading", { name: file.name, percent }))));
 	}
-	const key = String(new FormData(form ?? undefined).get("key") ?? "");
+	const typed = (name: string) => textIn(form, name);
 	const earlier = await Promise.all(filesIn(form, "earlier").map(readWhole));
-	const verification = verifyReceipt(bytes, { keys: key.trim() === "" ? [] : [key], earlier, files });
+	const keys = [typed("key")].filter((text) => text !== "");
+	const printed = [`${typed("size")} ${typed("root")}`].filter((text) => text !== " ");
+	const verification = verifyReceipt(bytes, { keys, printed, earlier, files });
 	return { verification, file: { name, sha256: sha256Of(bytes) } };
 }
 

@@ -8,26 +8,25 @@ import { shown } from "../canonical-json.ts";
 import { expectedKeys } from "../expected-keys.ts";
 import { type Finding, type FindingDetails, why } from "../finding.ts";
 import type { Given } from "../given.ts";
-import { type GivenHistory, type Link, readHistory } from "../given-history.ts";
-import { isConsistent } from "../merkle-proofs.ts";
+import { type GivenHistory, type Link, readHistory, readPrinted } from "../given-history.ts";
+import { isConsistent, type TreeHead } from "../merkle-proofs.ts";
 import type { LogProof, ReadReceipt } from "../read-receipt.ts";
 import { type Note, type NoteKey, noteKey } from "../signed-note.ts";
 
 export function checkEarlierCheckpoints({ log }: ReadReceipt, given: Given): Finding[] {
 	if (log === null) return [finding("not-possible", { why: why("verify.no-log") })];
 	const own = [...log.earlier, ...log.timeStamps];
-	if (own.length === 0 && given.earlier.length === 0) {
-		return [finding("not-possible", { why: why("verify.earlier-none") })];
-	}
-	const histories = given.earlier.map(readHistory);
+	const histories = [...given.earlier.map(readHistory), ...given.printed.map(readPrinted)];
 	const links = provenLinks(log, histories);
 	const keys = knownKeys(log, histories, given.keys);
 	const found = [...ownFindings(log), ...histories.flatMap((history) => givenFindings(history, log, keys, links))];
 	const failed = found.filter(({ outcome }) => outcome === "failed");
 	if (failed.length > 0) return failed;
-	const values = { own: own.length, given: histories.length - found.length };
-	const passed = own.length > 0 || values.given > 0;
-	return [...(passed ? [finding("passed", { why: why("verify.earlier-passed", values) })] : []), ...found];
+	const told = histories.filter(({ notes, heads }) => notes.length + heads.length > 0);
+	const values = { own: own.length, given: told.length - found.length };
+	if (own.length > 0 || values.given > 0)
+		return [finding("passed", { why: why("verify.earlier-passed", values) }), ...found];
+	return found.length > 0 ? found : [finding("not-possible", { why: why("verify.earlier-none") })];
 }
 
 function ownFindings(log: LogProof): Finding[] {
@@ -63,13 +62,15 @@ function givenFindings(
 		if (note.origin !== log.checkpoint.origin) return [otherLog(note, log, name)];
 		const [bad] = badSignatures(note, keys);
 		if (bad !== undefined) return [finding("failed", { ...bad, where: `${name}: ${note.where}` })];
-		const fork = ownNotes(log).find((other) => other.size === note.size && other.root !== note.root);
-		if (fork !== undefined) {
-			const details = { where: name, expected: fork.root, found: note.root };
-			return [finding("failed", { ...details, why: why("verify.earlier-fork", { size: note.size }) })];
-		}
 	}
-	const [newest] = history.notes;
+	const heads: readonly TreeHead[] = [...history.notes, ...history.heads];
+	for (const { size, root } of heads) {
+		const fork = ownNotes(log).find((other) => other.size === size && other.root !== root);
+		if (fork === undefined) continue;
+		const details = { where: name, expected: fork.root, found: root };
+		return [finding("failed", { ...details, why: why("verify.earlier-fork", { size }) })];
+	}
+	const [newest] = heads;
 	if (newest === undefined || meet(newest, log.checkpoint, links)) return [];
 	const [from, to] = [newest.size, log.checkpoint.size].sort((a, b) => a - b);
 	const values = { name, from: from ?? 0, to: to ?? 0 };
@@ -78,10 +79,10 @@ function givenFindings(
 
 /** Every pair of checkpoints whose consistency is proven by anything at hand. */
 function provenLinks(log: LogProof, histories: readonly GivenHistory[]): Link[] {
-	const notes = [...ownNotes(log), ...histories.flatMap((history) => history.notes)];
+	const heads = [...ownNotes(log), ...histories.flatMap((history) => [...history.notes, ...history.heads])];
 	const loose = histories.flatMap(({ proofs }) =>
 		proofs.flatMap(({ size, proof }) =>
-			notes.filter((to) => to.size === size).flatMap((to) => notes.map((from): Link => ({ from, to, proof }))),
+			heads.filter((to) => to.size === size).flatMap((to) => heads.map((from): Link => ({ from, to, proof }))),
 		),
 	);
 	const told = [...log.earlier, ...log.timeStamps].map(
@@ -93,22 +94,22 @@ function provenLinks(log: LogProof, histories: readonly GivenHistory[]): Link[] 
 }
 
 /** Whether two checkpoints' trees are both the beginning of one tree, one of their own counted. */
-function meet(one: Note, other: Note, links: readonly Link[]): boolean {
+function meet(one: TreeHead, other: TreeHead, links: readonly Link[]): boolean {
 	const reached = grownTo(one, links);
 	return [...grownTo(other, links)].some((head) => reached.has(head));
 }
 
 /** The trees that a checkpoint's tree is the beginning of, itself first. */
-function grownTo(note: Note, links: readonly Link[]): Set<string> {
-	const heads = new Set([headOf(note)]);
+function grownTo(head: TreeHead, links: readonly Link[]): Set<string> {
+	const heads = new Set([headOf(head)]);
 	// A set goes on over what is added while it is read.
-	for (const head of heads) {
-		for (const { from, to } of links) if (headOf(from) === head) heads.add(headOf(to));
+	for (const reached of heads) {
+		for (const { from, to } of links) if (headOf(from) === reached) heads.add(headOf(to));
 	}
 	return heads;
 }
 
-function headOf({ size, root }: Note): string {
+function headOf({ size, root }: TreeHead): string {
 	return `${size} ${root}`;
 }
 
