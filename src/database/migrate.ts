@@ -5,12 +5,12 @@
 import { createHash } from "node:crypto";
 import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
-import type { Database } from "./connection.ts";
+import type { Database, Queryable } from "./connection.ts";
 
 /** Key of the advisory lock around the table of migrations; unlike the log's. */
 const MIGRATION_LOCK = 4_862_202;
 
-interface MigrationFile {
+export interface MigrationFile {
 	readonly number: number;
 	readonly name: string;
 	readonly sha256: string;
@@ -30,10 +30,11 @@ export async function readMigrations(folder: string): Promise<MigrationFile[]> {
 
 /**
  * Brings the database up to date, as its owner, and gives the names of the files applied now.
+ * @param only names of the files to apply, where it is not all of them: a restored backup is brought to its own state
  * @throws Error when an applied file has changed since, or the database is newer than this program.
  */
-export async function migrate(database: Database, folder: string): Promise<string[]> {
-	const files = await readMigrations(folder);
+export async function migrate(database: Database, folder: string, only?: readonly string[]): Promise<string[]> {
+	const files = (await readMigrations(folder)).filter(({ name }) => only?.includes(name) ?? true);
 	await alone(
 		database,
 		`CREATE TABLE IF NOT EXISTS migration (
@@ -75,6 +76,11 @@ export async function isMigrated(database: Pick<Database, "query">, folder: stri
 		database.query<{ number: number; sha256: string }>("SELECT number, sha256 FROM migration"),
 	]);
 	return files.every((file) => rows.some((row) => row.number === file.number && row.sha256 === file.sha256));
+}
+
+/** The migrations that a database has had, in order. */
+export async function appliedMigrations(database: Queryable): Promise<Pick<MigrationFile, "name" | "sha256">[]> {
+	return database.query("SELECT name, sha256 FROM migration ORDER BY number");
 }
 
 async function refuseForeign(database: Database, files: readonly MigrationFile[]): Promise<void> {

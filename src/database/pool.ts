@@ -5,13 +5,15 @@ import type { Database, Queryable } from "./connection.ts";
 /** Type numbers of PostgreSQL: bigint comes as text; every bigint here is a count, an index or a size below 2^53. */
 const BIGINT_TYPE = 20;
 
+/** How values of the database come to us. */
+export const TYPE_PARSERS = {
+	getTypeParser: (type: number, format?: "text" | "binary") =>
+		type === BIGINT_TYPE ? safeInteger : pg.types.getTypeParser(type, format ?? "text"),
+} as pg.CustomTypesConfig;
+
 /** Opens a pool. Connections are made when first needed. */
 export function openPool(connectionString: string, options: { readonly maxConnections?: number } = {}): Database {
-	const types = {
-		getTypeParser: (type: number, format?: "text" | "binary") =>
-			type === BIGINT_TYPE ? safeInteger : pg.types.getTypeParser(type, format ?? "text"),
-	} as pg.CustomTypesConfig;
-	const pool = new pg.Pool({ connectionString, max: options.maxConnections ?? 10, types });
+	const pool = new pg.Pool({ connectionString, max: options.maxConnections ?? 10, types: TYPE_PARSERS });
 	// A connection that dies while idle is replaced at the next query; without a listener it would end the process.
 	pool.on("error", () => {});
 	return {

@@ -145,3 +145,8 @@ export async function usesOfExhibit(database: Queryable, sha256: string): Promis
 		[sha256],
 	);
 }
+
+/** Every stored file. */
+export async function allExhibits(database: Queryable): Promise<{ sha256: string; sizeBytes: number }[]> {
+	return database.query('SELECT sha256, size_bytes AS "sizeBytes" FROM exhibit ORDER BY sha256 COLLATE "C"');
+}

@@ -9,7 +9,7 @@ import { dirname, join } from "node:path";
 /** Stores bytes and gives their SHA-256; bytes that are there already are not written again. */
 export async function storeExhibit(folder: string, bytes: Uint8Array): Promise<string> {
 	const sha256 = createHash("sha256").update(bytes).digest("hex");
-	const place = placeOf(folder, sha256);
+	const place = exhibitPlace(folder, sha256);
 	if (await exists(place)) return sha256;
 	await mkdir(dirname(place), { recursive: true });
 	const temporary = join(folder, `.incoming-${randomUUID()}`);
@@ -33,13 +33,14 @@ export async function storeExhibit(folder: string, bytes: Uint8Array): Promise<s
 
 /** The bytes of an exhibit. @throws Error when the store lost it or its bytes changed */
 export async function readExhibit(folder: string, sha256: string): Promise<Buffer> {
-	const bytes = await readFile(placeOf(folder, sha256));
+	const bytes = await readFile(exhibitPlace(folder, sha256));
 	if (createHash("sha256").update(bytes).digest("hex") !== sha256)
 		throw new Error(`exhibit ${sha256} has changed on disk`);
 	return bytes;
 }
 
-function placeOf(folder: string, sha256: string): string {
+/** Where the store keeps an exhibit. */
+export function exhibitPlace(folder: string, sha256: string): string {
 	if (!/^[0-9a-f]{64}$/.test(sha256)) throw new Error("not a SHA-256");
 	return join(folder, sha256.slice(0, 2), sha256);
 }

@@ -18,7 +18,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 	texts: { ours: ["texts"], others: /^$/ },
 	"faults.ts": { ours: [], others: /^$/ },
 	access: { ours: ["access", "records", "faults.ts", "database"], others: /^node:crypto$/ },
-	database: { ours: ["database", "records", "faults.ts"], others: /^(pg|node:.*)$/ },
+	database: { ours: ["database", "records", "faults.ts"], others: /^(pg|pg-copy-streams|node:.*)$/ },
 	exhibits: { ours: ["exhibits", "records", "faults.ts"], others: /^node:/ },
 	operations: {
 		ours: [

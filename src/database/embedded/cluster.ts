@@ -30,19 +30,30 @@ export async function ensureCluster(
 			`the data folder was made by PostgreSQL ${version.trim()}, this release brings ${MAJOR_VERSION}: start the release that made it, and move the data by backup and restore`,
 		);
 	}
-	const passwords = await passwordsIn(join(dataFolder, "database-passwords.json"), version !== null, randomBytes);
+	const passwords =
+		(await readPasswords(dataFolder)) ?? (await makePasswords(dataFolder, version !== null, randomBytes));
 	if (version === null) await makeCluster(programs, user, clusterFolder, passwords.superuser);
 	return passwords;
 }
 
-async function passwordsIn(
-	path: string,
-	mustExist: boolean,
+const passwordsPath = (dataFolder: string) => join(dataFolder, "database-passwords.json");
+
+/** The passwords of a data folder; null where it has none. @throws Error where we may not read them */
+export async function readPasswords(dataFolder: string): Promise<Passwords | null> {
+	const kept = await readFile(passwordsPath(dataFolder), "utf8").catch((error: NodeJS.ErrnoException) => {
+		if (error.code === "ENOENT") return null;
+		throw error;
+	});
+	return kept === null ? null : (JSON.parse(kept) as Passwords);
+}
+
+async function makePasswords(
+	dataFolder: string,
+	clusterExists: boolean,
 	randomBytes: (count: number) => Buffer,
 ): Promise<Passwords> {
-	const kept = await readFile(path, "utf8").catch(() => null);
-	if (kept !== null) return JSON.parse(kept) as Passwords;
-	if (mustExist) throw new Error(`the database's passwords are gone: restore ${path} from your backup`);
+	const path = passwordsPath(dataFolder);
+	if (clusterExists) throw new Error(`the database's passwords are gone: restore ${path} from your backup`);
 	const fresh = () => randomBytes(24).toString("hex");
 	const passwords: Passwords = { superuser: fresh(), owner: fresh(), service: fresh() };
 	await writeFile(`${path}.incoming`, JSON.stringify(passwords), { mode: 0o600, flush: true });

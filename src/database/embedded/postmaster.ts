@@ -44,6 +44,12 @@ export async function runPostmaster(cluster: Cluster): Promise<Postmaster> {
 	throw new Error(`the database does not start; its own words are at the end of ${cluster.logPath}`);
 }
 
+/** The server that runs in the folder and answers; null where none does now. */
+export async function findPostmaster(folder: string, password: string): Promise<Postmaster | null> {
+	const { pid, port } = pidFile(await readFile(join(folder, "postmaster.pid"), "utf8").catch(() => ""));
+	return port > 0 && (await answers({ folder, password }, port)) ? { pid, port } : null;
+}
+
 /** Stops a server: sessions are ended, everything committed is on disk. */
 export async function stopPostmaster(pid: number): Promise<void> {
 	const deadline = performance.now() + STOP_S * 1000;
@@ -55,13 +61,17 @@ export async function stopPostmaster(pid: number): Promise<void> {
 }
 
 /** The first line of `postmaster.pid` is the process, the fourth the port. */
+function pidFile(text: string): Postmaster {
+	const lines = text.split("\n");
+	return { pid: Number(lines[0]), port: Number(lines[3]) };
+}
+
 async function adopt(cluster: Cluster): Promise<Postmaster | null> {
 	const path = join(cluster.folder, "postmaster.pid");
 	const deadline = performance.now() + ANSWER_S * 1000;
 	while (performance.now() < deadline) {
 		const text = await readFile(path, "utf8").catch(() => "");
-		const lines = text.split("\n");
-		const [pid, port] = [Number(lines[0]), Number(lines[3])];
+		const { pid, port } = pidFile(text);
 		if (!(pid > 0)) return null;
 		if (!(await isPostgres(pid))) {
 			await disown(path, text);
@@ -118,7 +128,7 @@ async function start(cluster: Cluster): Promise<Postmaster | null> {
 }
 
 /** Whether the server of this folder answers at a port. */
-async function answers(cluster: Cluster, port: number): Promise<boolean> {
+async function answers(cluster: Pick<Cluster, "folder" | "password">, port: number): Promise<boolean> {
 	const client = new pg.Client({
 		connectionString: superuserUrl(port, cluster.password, "postgres"),
 		connectionTimeoutMillis: 5000,
