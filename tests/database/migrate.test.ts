@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, it } from "vitest";
 import type { Database } from "../../src/database/connection.ts";
-import { isMigrated, migrate } from "../../src/database/migrate.ts";
+import { appliedMigrations, isMigrated, migrate } from "../../src/database/migrate.ts";
 import { openPool } from "../../src/database/pool.ts";
 import { MIGRATIONS } from "../../src/start/service.ts";
 import { type TestDatabase, testDatabase } from "../setup/test-database.ts";
@@ -71,4 +71,15 @@ it("stops when an applied file was changed", async () => {
 it("stops when the database is newer than the program", async () => {
 	await rm(join(folder, "0002_orders.sql"));
 	await expect(migrate(owner, folder)).rejects.toThrow("start the newer program");
+});
+
+it("applies only the files asked for, as a restored backup needs it, and the rest at the next start", async () => {
+	await owner.query("DROP SCHEMA public CASCADE");
+	await owner.query("CREATE SCHEMA public");
+	expect(await migrate(owner, folder, ["0001_log.sql", "0002_orders.sql"])).toEqual([
+		"0001_log.sql",
+		"0002_orders.sql",
+	]);
+	expect((await appliedMigrations(owner)).map(({ name }) => name)).toEqual(["0001_log.sql", "0002_orders.sql"]);
+	expect(await migrate(owner, folder)).toContain("0003_access.sql");
 });

@@ -8,9 +8,9 @@ import { progressOf, type Run } from "./progress.ts";
 
 /** @throws Error naming the first file that is missing, cut short or changed */
 export async function checkBackup(folder: string, run: Run): Promise<Manifest> {
-	const manifest = await readManifest(folder);
+	const manifest = await readManifest(folder, run);
 	for (const { name, rows, sha256 } of manifest.tables) {
-		const facts = await factsOf(folder, tablePath(name));
+		const facts = await factsOf(folder, run.stop, tablePath(name));
 		if (facts.lines !== rows)
 			throw new Error(`${tablePath(name)} holds ${facts.lines} rows, the manifest says ${rows}`);
 		refuseChanged(tablePath(name), facts.sha256, sha256);
@@ -18,11 +18,11 @@ export async function checkBackup(folder: string, run: Run): Promise<Manifest> {
 	const progress = progressOf(run, "exhibits checked", manifest.exhibits.length);
 	for (const [place, { sha256 }] of manifest.exhibits.entries()) {
 		const path = relative(folder, exhibitPlace(join(folder, "exhibits"), sha256));
-		refuseChanged(path, (await factsOf(folder, path)).sha256, sha256);
+		refuseChanged(path, (await factsOf(folder, run.stop, path)).sha256, sha256);
 		progress(place + 1);
 	}
 	for (const { name, sha256 } of manifest.keys ?? []) {
-		refuseChanged(keyPath(name), (await factsOf(folder, keyPath(name))).sha256, sha256);
+		refuseChanged(keyPath(name), (await factsOf(folder, run.stop, keyPath(name))).sha256, sha256);
 	}
 	run.say(
 		`The backup of ${manifest.takenAt} is whole: PostgreSQL ${manifest.serverVersion}, ${manifest.log.size} log entries`,
@@ -30,8 +30,8 @@ export async function checkBackup(folder: string, run: Run): Promise<Manifest> {
 	return manifest;
 }
 
-async function readManifest(folder: string): Promise<Manifest> {
-	const { sha256 } = await factsOf(folder, "manifest.json");
+async function readManifest(folder: string, run: Run): Promise<Manifest> {
+	const { sha256 } = await factsOf(folder, run.stop, "manifest.json");
 	const noted = await readFile(join(folder, "manifest.json.sha256"), "utf8").catch(() => {
 		throw new Error("manifest.json.sha256 is missing from the backup");
 	});
@@ -39,10 +39,11 @@ async function readManifest(folder: string): Promise<Manifest> {
 	return parseManifest(await readFile(join(folder, "manifest.json"), "utf8"));
 }
 
-async function factsOf(folder: string, path: string): Promise<FileFacts> {
+async function factsOf(folder: string, stop: AbortSignal, path: string): Promise<FileFacts> {
 	try {
-		return await readHashed(join(folder, path));
+		return await readHashed(join(folder, path), stop);
 	} catch (error) {
+		stop.throwIfAborted();
 		const { code, message } = error as NodeJS.ErrnoException;
 		throw new Error(code === "ENOENT" ? `${path} is missing from the backup` : `${path} cannot be read: ${message}`);
 	}

@@ -13,16 +13,21 @@ export interface FileFacts {
 	readonly lines: number;
 }
 
-/** Writes a new file that only we may read, on disk when this returns; its folder is not yet. */
-export async function writeHashed(path: string, source: Readable | string | Uint8Array): Promise<FileFacts> {
+/**
+ * Writes a new file that only we may read, on disk when this returns; its folder is not yet.
+ * @param source the text, or what opens the stream: one that is open before anybody listens to it may fail unheard
+ */
+export async function writeHashed(
+	path: string,
+	source: string | (() => Readable),
+	stop: AbortSignal,
+): Promise<FileFacts> {
 	await mkdir(dirname(path), { recursive: true, mode: 0o700 });
 	const file = await open(path, "wx", 0o600);
 	try {
 		const facts = factsOf();
-		const bytes = source instanceof Readable ? source : Readable.from([Buffer.from(source)]);
-		await pipeline(bytes, facts.through, async (parts) => {
-			for await (const part of parts) await file.appendFile(part as Buffer);
-		});
+		const bytes = typeof source === "string" ? Readable.from([Buffer.from(source)]) : source();
+		await flow(bytes, facts.through, (part) => file.appendFile(part), stop);
 		await file.sync();
 		return facts.read();
 	} finally {
@@ -31,11 +36,9 @@ export async function writeHashed(path: string, source: Readable | string | Uint
 }
 
 /** The hash of a file, and what else is said of it. */
-export async function readHashed(path: string): Promise<FileFacts> {
+export async function readHashed(path: string, stop: AbortSignal): Promise<FileFacts> {
 	const facts = factsOf();
-	await pipeline(createReadStream(path), facts.through, async (rest) => {
-		for await (const _ of rest);
-	});
+	await flow(createReadStream(path), facts.through, async () => {}, stop);
 	return facts.read();
 }
 
@@ -46,6 +49,28 @@ export async function syncFolder(path: string): Promise<void> {
 		await folder.sync();
 	} finally {
 		await folder.close();
+	}
+}
+
+/** Moves bytes until their end. @throws the stop's own reason where it was stopped */
+async function flow(
+	from: Readable,
+	through: Transform,
+	take: (part: Buffer) => Promise<void>,
+	stop: AbortSignal,
+): Promise<void> {
+	try {
+		await pipeline(
+			from,
+			through,
+			async (parts: AsyncIterable<Buffer>) => {
+				for await (const part of parts) await take(part);
+			},
+			{ signal: stop },
+		);
+	} catch (error) {
+		stop.throwIfAborted();
+		throw error;
 	}
 }
 

@@ -98,7 +98,11 @@ async function restoreExhibits(folder: string, exhibitFolder: string, manifest: 
 	const shelves = new Set<string>();
 	for (const [place, { sha256 }] of manifest.exhibits.entries()) {
 		const path = exhibitPlace(exhibitFolder, sha256);
-		const facts = await writeHashed(path, createReadStream(exhibitPlace(join(folder, "exhibits"), sha256)));
+		const facts = await writeHashed(
+			path,
+			() => createReadStream(exhibitPlace(join(folder, "exhibits"), sha256)),
+			run.stop,
+		);
 		if (facts.sha256 !== sha256) throw new Error(`exhibit ${sha256} changed while it was copied: is the disk whole?`);
 		shelves.add(join(path, ".."));
 		progress(place + 1);

@@ -12,8 +12,8 @@ export async function restoreKeys(folder: string, keyFolder: string, manifest: M
 	const there = await readdir(keyFolder);
 	for (const { name, sha256 } of manifest.keys ?? []) {
 		const path = join(keyFolder, name);
-		if (!there.includes(name)) await writeHashed(path, createReadStream(join(folder, keyPath(name))));
-		else if ((await readHashed(path)).sha256 !== sha256) {
+		if (!there.includes(name)) await writeHashed(path, () => createReadStream(join(folder, keyPath(name))), run.stop);
+		else if ((await readHashed(path, run.stop)).sha256 !== sha256) {
 			throw new Error(`${path} is there with another content than in the backup: move one of the two away`);
 		}
 	}

@@ -40,15 +40,16 @@ export async function writeBackup(source: BackupSource, folder: string, run: Run
 			const tables = await writeTables(session, incoming, run);
 			const exhibits = await writeExhibits(session, source.exhibitFolder, incoming, run);
 			// After the tables: a key is in its folder before the log says so, so every key that they name is there by now.
-			const keys = source.keyFolder === null ? null : await writeKeys(source.keyFolder, incoming);
+			const keys = source.keyFolder === null ? null : await writeKeys(source.keyFolder, incoming, run);
 			return { $format: BACKUP_FORMAT, ...moment, tables, exhibits, keys } satisfies Manifest;
 		});
-		const { sha256 } = await writeHashed(join(incoming, "manifest.json"), manifestText(manifest));
-		await writeHashed(join(incoming, "manifest.json.sha256"), `${sha256}  manifest.json\n`);
+		const { sha256 } = await writeHashed(join(incoming, "manifest.json"), manifestText(manifest), run.stop);
+		await writeHashed(join(incoming, "manifest.json.sha256"), `${sha256}  manifest.json\n`, run.stop);
 		for (const entry of await readdir(incoming, { recursive: true, withFileTypes: true })) {
 			if (entry.isDirectory()) await syncFolder(join(entry.parentPath, entry.name));
 		}
 		await syncFolder(incoming);
+		run.stop.throwIfAborted();
 		await rename(incoming, folder);
 		await syncFolder(dirname(folder));
 		return manifest;
@@ -86,8 +87,11 @@ async function writeTables(session: CopySession, folder: string, run: Run): Prom
 	const shapes = await listTables(session);
 	const written: Manifest["tables"] = [];
 	for (const table of shapes) {
-		run.stop.throwIfAborted();
-		const { sha256, lines } = await writeHashed(join(folder, tablePath(table.name)), session.copyOut(table));
+		const { sha256, lines } = await writeHashed(
+			join(folder, tablePath(table.name)),
+			() => session.copyOut(table),
+			run.stop,
+		);
 		written.push({ name: table.name, columns: [...table.columns], rows: lines, sha256 });
 		if (lines > 0) run.say(`table ${table.name}: ${lines} rows`);
 	}
@@ -104,8 +108,14 @@ async function writeExhibits(
 	const progress = progressOf(run, "exhibits", listed.length);
 	await mkdir(join(folder, "exhibits"), { mode: 0o700 });
 	for (const [place, { sha256 }] of listed.entries()) {
-		const kept = createReadStream(exhibitPlace(exhibitFolder, sha256));
-		const facts = await writeHashed(exhibitPlace(join(folder, "exhibits"), sha256), kept);
+		const path = exhibitPlace(exhibitFolder, sha256);
+		const facts = await writeHashed(
+			exhibitPlace(join(folder, "exhibits"), sha256),
+			() => createReadStream(path),
+			run.stop,
+		).catch((error: NodeJS.ErrnoException) => {
+			throw error.code === "ENOENT" ? new Error(`exhibit ${sha256} is missing: ${path} is not there`) : error;
+		});
 		if (facts.sha256 !== sha256) throw new Error(`exhibit ${sha256} has changed on disk: it is ${facts.sha256} now`);
 		progress(place + 1);
 	}
@@ -113,12 +123,16 @@ async function writeExhibits(
 	return listed;
 }
 
-async function writeKeys(keyFolder: string, folder: string): Promise<Manifest["keys"]> {
+async function writeKeys(keyFolder: string, folder: string, run: Run): Promise<Manifest["keys"]> {
 	await mkdir(join(folder, "keys"), { mode: 0o700 });
 	const names = (await readdir(keyFolder).catch(() => [])).filter((name) => !name.includes(".incoming")).sort();
 	const written: NonNullable<Manifest["keys"]> = [];
 	for (const name of names) {
-		const { sha256 } = await writeHashed(join(folder, keyPath(name)), createReadStream(join(keyFolder, name)));
+		const { sha256 } = await writeHashed(
+			join(folder, keyPath(name)),
+			() => createReadStream(join(keyFolder, name)),
+			run.stop,
+		);
 		written.push({ name, sha256 });
 	}
 	return written;
