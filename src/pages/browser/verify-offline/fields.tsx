@@ -29,11 +29,11 @@ export function TextArea({ name, label, hint }: FieldProps) {
 	);
 }
 
-export function TextField({ name, label }: Omit<FieldProps, "hint">) {
+export function TextField({ name, label, width }: Omit<FieldProps, "hint"> & { readonly width: "short" | "long" }) {
 	return (
 		<div class="field">
 			<label for={name}>{label}</label>
-			<input id={name} name={name} type="text" autocomplete="off" />
+			<input id={name} name={name} type="text" class={width} autocomplete="off" />
 		</div>
 	);
 }

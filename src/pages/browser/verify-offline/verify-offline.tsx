@@ -65,8 +65,8 @@ function OfflinePage() {
 						<p class="hint" id="printed-hint">
 							{verifyWords("verify.printed-hint")}
 						</p>
-						<TextField name="size" label={verifyWords("verify.printed-size")} />
-						<TextField name="root" label={verifyWords("verify.printed-root")} />
+						<TextField name="size" label={verifyWords("verify.printed-size")} width="short" />
+						<TextField name="root" label={verifyWords("verify.printed-root")} width="long" />
 					</fieldset>
 					<FilesField
 						name="earlier"
