@@ -182,7 +182,6 @@ export const verify = {
 		"No proof is at hand that the log of {to} entries begins with the one of {from} entries ({name}). Fetch it from /api/v1/log/proof?from={from}&to={to} and give it along.",
 	"verify.earlier-no-checkpoint": "This earlier receipt holds no checkpoint.",
 	"verify.earlier-not-printed": "This is no printed checkpoint: a number of entries, then a root of 64 hex digits.",
-	"verify.earlier-unreadable": "This is neither a receipt nor a checkpoint nor a proof.",
 	"verify.party-unsigned":
 		"Not signed by the party. What was sealed through a link says which link was used, and no more.",
 	"verify.party-passed": "Entries that a party's device signed: {signed}.",

@@ -48,15 +48,8 @@ function givenFindings(
 ): Finding[] {
 	const name = shown(history.name);
 	if (history.unreadable !== null) {
-		const { where, why: reason, ...details } = history.unreadable;
-		const inFile = { name, where: where ?? "–" };
-		return [
-			finding("failed", {
-				...details,
-				why: reason ?? why("verify.earlier-unreadable", inFile),
-				where: `${name}: ${where ?? ""}`,
-			}),
-		];
+		const { where } = history.unreadable;
+		return [finding("failed", { ...history.unreadable, where: where === undefined ? name : `${name}: ${where}` })];
 	}
 	for (const note of history.notes) {
 		if (note.origin !== log.checkpoint.origin) return [otherLog(note, log, name)];
