@@ -107,6 +107,8 @@ export const ENTRY_KINDS = [
 	"record-sealed",
 	"assessment-sealed",
 	"link-used",
+	"party-signed",
+	"log-key-added",
 ] as const;
 export type EntryKind = (typeof ENTRY_KINDS)[number];
 

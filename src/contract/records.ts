@@ -209,7 +209,6 @@ export const recordView = z.strictObject({
 			fingerprint: sha256,
 			leafSha256: sha256,
 			statement: jsonObject,
-			log: z.string(),
 		})
 		.nullable(),
 });

@@ -19,13 +19,18 @@ export interface LogEntry extends LogSlot {
 	readonly byId: string;
 }
 
+/** Keeps every other writer of the log out until the transaction ends. */
+export async function lockLog(transaction: Queryable): Promise<void> {
+	await transaction.query("SELECT pg_advisory_xact_lock($1)", [LOG_LOCK]);
+}
+
 /**
  * The next place in the log, held until the transaction ends. The lock is taken in a statement of its own: under READ
  * COMMITTED the next statement then sees what the holder before committed. Time is the database's, in milliseconds,
  * and never earlier than the last entry's.
  */
 export async function nextLogSlot(transaction: Queryable): Promise<LogSlot> {
-	await transaction.query("SELECT pg_advisory_xact_lock($1)", [LOG_LOCK]);
+	await lockLog(transaction);
 	const [slot] = await transaction.query<LogSlot>(
 		`SELECT coalesce(newest.index, -1) + 1 AS index,
 		        greatest(date_trunc('milliseconds', clock_timestamp()), newest.sealed_at) AS time

@@ -1,9 +1,9 @@
-/** Sealed statements with the openings of their commitments, as an order's parties are shown them. */
-import type { SealedEntry } from "../records/receipt.ts";
+/** Entries of the log with the openings of their commitments, as an order's parties are shown them. */
+import type { LoggedEntry, SealedEntry } from "../records/receipt.ts";
 import type { Queryable } from "./connection.ts";
 import { openingsOf } from "./records.ts";
 
-interface SealedRow {
+interface EntryRow {
 	readonly index: number;
 	readonly kind: string;
 	readonly subject: string;
@@ -11,23 +11,28 @@ interface SealedRow {
 	readonly sealed_at: Date;
 	readonly entry_bytes: Buffer;
 	readonly leaf_sha256: string;
-	readonly statement_bytes: Buffer;
-	readonly statement_sha256: string;
+	readonly statement_bytes: Buffer | null;
+	readonly statement_sha256: string | null;
 }
 
-/** Every sealed statement of an order, records and assessments, in log order. */
-export async function sealedOfOrder(database: Queryable, orderId: string): Promise<SealedEntry[]> {
-	const rows = await database.query<SealedRow>(
+/**
+ * Every entry about an order, in log order: its records, drafts too, its assessments, the use of its links, what its
+ * parties signed.
+ */
+export async function entriesOfOrder(database: Queryable, orderId: string): Promise<LoggedEntry[]> {
+	const rows = await database.query<EntryRow>(
 		`SELECT s.index, p.kind, p.subject, p.by_id, s.sealed_at, s.entry_bytes, s.leaf_sha256, s.statement_bytes, s.statement_sha256
 		 FROM entry_projection p JOIN sealed_entry s USING (index)
-		 WHERE s.statement_bytes IS NOT NULL AND p.subject IN (
-			SELECT id FROM state_record WHERE order_id = $1 UNION ALL SELECT id FROM packaging_assessment WHERE order_id = $1
+		 WHERE p.subject IN (
+			SELECT id FROM state_record WHERE order_id = $1 UNION ALL
+			SELECT id FROM packaging_assessment WHERE order_id = $1 UNION ALL
+			SELECT id FROM link WHERE order_id = $1
 		 ) ORDER BY s.index`,
 		[orderId],
 	);
 	const openings = await openingsOf(
 		database,
-		rows.map((row) => row.subject),
+		rows.filter((row) => row.statement_bytes !== null).map((row) => row.subject),
 	);
 	return rows.map((row) => ({
 		index: row.index,
@@ -39,8 +44,16 @@ export async function sealedOfOrder(database: Queryable, orderId: string): Promi
 		leafSha256: row.leaf_sha256,
 		statementBytes: row.statement_bytes,
 		statementSha256: row.statement_sha256,
-		openings: openings.get(row.subject) ?? [],
+		openings: row.statement_bytes === null ? [] : (openings.get(row.subject) ?? []),
 	}));
+}
+
+/** Every sealed record and assessment of an order, in log order. */
+export async function sealedOfOrder(database: Queryable, orderId: string): Promise<SealedEntry[]> {
+	return (await entriesOfOrder(database, orderId)).filter(
+		(entry): entry is SealedEntry =>
+			entry.statementBytes !== null && ["record-sealed", "assessment-sealed"].includes(entry.kind),
+	);
 }
 
 export async function insertAssessment(

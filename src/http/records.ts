@@ -12,7 +12,8 @@ import {
 } from "../contract/records.ts";
 import type { Deps } from "../operations/deps.ts";
 import { openRecord } from "../operations/records/open-record.ts";
-import { readReceipt, readRecord, readRecords } from "../operations/records/read-record.ts";
+import { readReceipt } from "../operations/records/read-receipt.ts";
+import { readRecord, readRecords } from "../operations/records/read-record.ts";
 import { discardDraft, saveDraft } from "../operations/records/save-draft.ts";
 import { sealRecord } from "../operations/records/seal-record.ts";
 import { validate } from "../operations/validate.ts";

@@ -1,5 +1,6 @@
 /** What operations are given from outside: the database, the clock, randomness, the log. Only `start/` makes one. */
 import type { Database } from "../database/connection.ts";
+import type { LogKey } from "../records/log/checkpoint.ts";
 
 export interface Deps {
 	readonly database: Database;
@@ -16,9 +17,20 @@ export interface Deps {
 	};
 	/** Address under which people reach the service, without a slash at the end. */
 	readonly publicUrl: string;
+	/** The private keys that sign the log's checkpoints. */
+	readonly logKeys: LogKeys;
 	/** Folder for exhibits, inside the data folder. */
 	readonly exhibitFolder: string;
 }
 
+export interface LogKeys {
+	/** A new key for a log of this name, its private half on disk. */
+	make(origin: string): Promise<LogKey>;
+	/** @throws Error, naming the mend, where the private half is not at hand */
+	require(keyId: string): Promise<void>;
+	/** The Ed25519 signature, 64 bytes. */
+	sign(keyId: string, bytes: Uint8Array): Promise<Uint8Array>;
+}
+
 /** Prefixes of ids, one per kind of thing. */
-export type IdPrefix = "acc" | "tok" | "pty" | "itm" | "ord" | "con" | "rec" | "ins" | "ben" | "lnk" | "pka";
+export type IdPrefix = "acc" | "tok" | "pty" | "itm" | "ord" | "con" | "rec" | "ins" | "ben" | "lnk" | "pka" | "log";

@@ -1,6 +1,7 @@
 /** The sheet that every page is written on: head, the way back, the page's own text, the foot. */
 import type { ComponentChildren } from "preact";
 import { say } from "../texts/say.ts";
+import { LogFoot } from "./log-mark.tsx";
 
 export interface Crumb {
 	readonly href: string;
@@ -57,7 +58,12 @@ export function Layout(props: {
 						{props.children}
 					</main>
 				</div>
-				{props.sheet === true ? null : <footer class="foot">{say("layout.foot")}</footer>}
+				{props.sheet === true ? null : (
+					<footer class="foot">
+						<p>{say("layout.foot")}</p>
+						<LogFoot />
+					</footer>
+				)}
 			</body>
 		</html>
 	);

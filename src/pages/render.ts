@@ -3,9 +3,11 @@ import type { FastifyReply } from "fastify";
 import { h, type VNode } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { FieldLabels } from "./components/form.tsx";
+import { LogMark, logMarkOf } from "./log-mark.tsx";
 
 export function sendPage(reply: FastifyReply, page: VNode, status = 200): FastifyReply {
-	const labelled = h(FieldLabels.Provider, { value: new Map<string, string>() }, page);
+	const marked = h(LogMark.Provider, { value: logMarkOf(reply.request) }, page);
+	const labelled = h(FieldLabels.Provider, { value: new Map<string, string>() }, marked);
 	if (status === 400) renderToString(labelled);
 	return reply
 		.status(status)

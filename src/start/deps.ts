@@ -1,12 +1,16 @@
 /** Makes what operations are given from outside: the only place where clock and randomness are read. */
 import { randomBytes } from "node:crypto";
 import type { Deps, IdPrefix } from "../operations/deps.ts";
+import { makeLogKeys } from "./log-keys.ts";
 
 /** Crockford's alphabet: no letters that are read for digits. */
 const ALPHABET = "0123456789abcdefghjkmnpqrstvwxyz";
 
-export function makeDeps(parts: Pick<Deps, "database" | "log" | "publicUrl" | "exhibitFolder">): Deps {
-	return { ...parts, now: () => new Date(), randomBytes, newId };
+export function makeDeps({
+	keyFolder,
+	...parts
+}: Pick<Deps, "database" | "log" | "publicUrl" | "exhibitFolder"> & { readonly keyFolder: string }): Deps {
+	return { ...parts, logKeys: makeLogKeys(keyFolder), now: () => new Date(), randomBytes, newId };
 }
 
 /** Prefix, underscore, 20 characters of 5 random bits each. */

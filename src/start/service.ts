@@ -11,6 +11,7 @@ import { refuseForgetfulDatabase, refuseMightyRole } from "../database/guards.ts
 import { isMigrated, migrate } from "../database/migrate.ts";
 import { openPool } from "../database/pool.ts";
 import type { Deps } from "../operations/deps.ts";
+import { openLog } from "../operations/log/open-log.ts";
 import { buildApp } from "./build-app.ts";
 import { makeDeps } from "./deps.ts";
 import type { Settings } from "./settings.ts";
@@ -48,7 +49,9 @@ export async function startService(settings: Settings): Promise<Service> {
 		await refuseForgetfulDatabase(database);
 		const exhibitFolder = join(settings.dataDir, "exhibits");
 		await mkdir(exhibitFolder, { recursive: true, mode: 0o700 });
-		const deps = makeDeps({ database, log, publicUrl: settings.publicUrl, exhibitFolder });
+		const keyFolder = join(settings.dataDir, "keys");
+		const deps = makeDeps({ database, log, publicUrl: settings.publicUrl, exhibitFolder, keyFolder });
+		await openLog(deps);
 		const isReady = () => isMigrated(database, MIGRATIONS);
 		const app = await buildApp(deps, { trustProxy: settings.trustProxy, logger: log, isReady });
 		undo.push(() => drain(app));

@@ -9,6 +9,7 @@ import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
 import { link } from "./english/link.ts";
+import { log } from "./english/log.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { shop } from "./english/shop.ts";
@@ -24,6 +25,7 @@ export const english = {
 	...imports,
 	...general,
 	...layout,
+	...log,
 	...link,
 	...slip,
 	...shop,

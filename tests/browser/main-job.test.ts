@@ -8,6 +8,7 @@ import type { AddressInfo } from "node:net";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { makeSetUpLink } from "../../src/operations/access/set-up.ts";
+import { openLog } from "../../src/operations/log/open-log.ts";
 import { buildApp } from "../../src/start/build-app.ts";
 import { makeDeps, SILENT } from "../../src/start/deps.ts";
 import { type TestDatabase, testDatabase } from "../setup/test-database.ts";
@@ -29,7 +30,9 @@ describe.skipIf(BROWSER_MISSING)("the main job in a browser", () => {
 			log: SILENT,
 			publicUrl: "http://127.0.0.1",
 			exhibitFolder: "/tmp/handover-risk-walk",
+			keyFolder: "/tmp/handover-risk-walk-keys",
 		});
+		await openLog(deps);
 		const app = await buildApp(deps, { requestsPerMinute: 1_000_000 });
 		await app.listen({ host: "127.0.0.1", port: 0 });
 		base = `http://127.0.0.1:${(app.server.address() as AddressInfo).port}`;
@@ -135,7 +138,7 @@ describe.skipIf(BROWSER_MISSING)("the main job in a browser", () => {
 		await press(page, "Seal it now");
 		await expectSound(page);
 		const receipt = await page.textContent("main");
-		expect(receipt).toContain("not yet in a signed log");
+		expect(receipt).toContain("Checkpoint of the log");
 		expect(receipt).toContain("16 lanes");
 		expect(receipt).toContain("62,5");
 		expect(await page.locator(".thumbs img").count()).toBe(1);

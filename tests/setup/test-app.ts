@@ -7,6 +7,7 @@ import { type CallerClass, callersOf } from "../../src/access/callers.ts";
 import { makeApiToken } from "../../src/operations/access/sessions.ts";
 import { makeSetUpLink, setUpShop } from "../../src/operations/access/set-up.ts";
 import type { Deps } from "../../src/operations/deps.ts";
+import { openLog } from "../../src/operations/log/open-log.ts";
 import { buildApp } from "../../src/start/build-app.ts";
 import { makeDeps, SILENT } from "../../src/start/deps.ts";
 import { type TestDatabase, testDatabase } from "./test-database.ts";
@@ -38,7 +39,15 @@ export interface TestApp {
 export async function testApp(): Promise<TestApp> {
 	const db = await testDatabase();
 	const exhibitFolder = await mkdtemp(join(tmpdir(), "handover-risk-exhibits-"));
-	const deps = makeDeps({ database: db.database, log: SILENT, publicUrl: "http://localhost", exhibitFolder });
+	const keyFolder = await mkdtemp(join(tmpdir(), "handover-risk-keys-"));
+	const deps = makeDeps({
+		database: db.database,
+		log: SILENT,
+		publicUrl: "http://localhost",
+		exhibitFolder,
+		keyFolder,
+	});
+	await openLog(deps);
 	const routes: { method: string[]; url: string; callers: readonly CallerClass[] }[] = [];
 	const app = await buildApp(deps, {
 		requestsPerMinute: 1_000_000,
@@ -72,6 +81,7 @@ export async function testApp(): Promise<TestApp> {
 			await app.close();
 			await db.close();
 			await rm(exhibitFolder, { recursive: true, force: true });
+			await rm(keyFolder, { recursive: true, force: true });
 		},
 	};
 }

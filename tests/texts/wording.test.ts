@@ -2,6 +2,7 @@
 import type { AddressInfo } from "node:net";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { makeSetUpLink } from "../../src/operations/access/set-up.ts";
+import { openLog } from "../../src/operations/log/open-log.ts";
 import { buildApp } from "../../src/start/build-app.ts";
 import { playScenarios } from "../../src/start/demo/play-scenarios.ts";
 import { makeDeps, SILENT } from "../../src/start/deps.ts";
@@ -48,7 +49,9 @@ describe("every page of the demo", () => {
 			log: SILENT,
 			publicUrl: "http://127.0.0.1",
 			exhibitFolder: "/tmp/handover-risk-wording",
+			keyFolder: "/tmp/handover-risk-wording-keys",
 		});
+		await openLog(deps);
 		const app = await buildApp(deps, { requestsPerMinute: 1_000_000 });
 		close = () => app.close();
 		await app.listen({ host: "127.0.0.1", port: 0 });

@@ -1,5 +1,5 @@
 /** A client that seals records as fast as it is answered, keeps what was acknowledged, and reads it back later. */
-import { createHash } from "node:crypto";
+import { entriesIn } from "../setup/receipt-entries.ts";
 
 /** What a client was told is done. */
 export type Acknowledged =
@@ -10,13 +10,6 @@ export type Acknowledged =
 export interface Access {
 	readonly url: string;
 	readonly token: string;
-}
-
-interface Statement {
-	readonly subject: string;
-	readonly index: number;
-	readonly statement: string;
-	readonly statementSha256: string;
 }
 
 /** A receipt holds every record of its order, so orders are kept short. */
@@ -61,16 +54,10 @@ async function sealOneOrder(access: Access, keep: (done: Acknowledged) => void):
 			recordOf(count),
 		);
 		keep({ act: "opened", id: draft.id });
-		const receipt = await ask<{ statements: Statement[] }>(
-			access,
-			"POST",
-			`/records/${draft.id}/seal`,
-			undefined,
-			draft.version,
-		);
-		const sealed = statementAbout(receipt, draft.id);
+		const receipt = await ask<unknown>(access, "POST", `/records/${draft.id}/seal`, undefined, draft.version);
+		const sealed = sealIn(receipt, draft.id);
 		if (sealed === null) throw new Error(`the receipt about ${draft.id} does not hold it`);
-		keep({ act: "sealed", id: draft.id, index: sealed.index, statement: sealed.statement });
+		keep({ act: "sealed", id: draft.id, ...sealed });
 	}
 }
 
@@ -83,16 +70,15 @@ export async function isStillThere(access: Access, done: Acknowledged): Promise<
 	const body = (await answer.json()) as never;
 	if (answer.status !== 200) return false;
 	if (done.act !== "sealed") return true;
-	const kept = statementAbout(body, done.id);
+	const kept = sealIn(body, done.id);
 	return kept !== null && kept.index === done.index && kept.statement === done.statement;
 }
 
-/** The statement of a receipt about a record, if its hash is that of its bytes. */
-function statementAbout(receipt: { statements: Statement[] }, id: string): Statement | null {
-	const found = receipt.statements.find((statement) => statement.subject === id);
-	if (found === undefined) return null;
-	const sha256 = createHash("sha256").update(Buffer.from(found.statement, "base64")).digest("hex");
-	return sha256 === found.statementSha256 ? found : null;
+/** Place and statement of the entry that seals a record, if the statement's hash is the one it names. */
+function sealIn(receipt: unknown, id: string): { readonly index: number; readonly statement: string } | null {
+	const found = entriesIn(receipt).find((entry) => entry.subject === id && entry.kind === "record-sealed");
+	if (found === undefined || found.statement === null || !found.fits) return null;
+	return { index: found.index, statement: found.statement.toString("base64") };
 }
 
 async function ask<Answer>(

@@ -16,8 +16,8 @@ import {
 import { orderById } from "../../database/orders.ts";
 import { recordById } from "../../database/records.ts";
 import { fault, invalid } from "../../faults.ts";
-import { appendToLog } from "../append-to-log.ts";
 import type { Deps } from "../deps.ts";
+import { appendToLog } from "../log/append-to-log.ts";
 import { callerId, mustBeShop } from "../may.ts";
 
 /** Validity where none is asked for. Source: our choice, long enough for a slow parcel. */
@@ -76,7 +76,7 @@ export async function enterLink(deps: Deps, input: LinkEntryInput) {
 	await deps.database.transaction(async (transaction) => {
 		await clearTries(transaction, key);
 		await insertLinkSession(transaction, tokenHash(sessionToken), link.id, expiresAt);
-		await appendToLog(transaction, { kind: "link-used", subject: link.id, byId: link.id, statementBytes: null });
+		await appendToLog(deps, transaction, { kind: "link-used", subject: link.id, byId: link.id, statementBytes: null });
 	});
 	return { sessionToken, link: linkViewOf(link), expiresAt };
 }

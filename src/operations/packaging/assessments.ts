@@ -11,10 +11,10 @@ import { assessmentStatement } from "../../records/assessment-statement.ts";
 import { canonicalBytes } from "../../records/canonical.ts";
 import { makeCommitter } from "../../records/commitment.ts";
 import { openStatement } from "../../records/open-statement.ts";
-import { appendToLog } from "../append-to-log.ts";
 import { packagingInput } from "../calculations/packaging.ts";
 import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
+import { appendToLog } from "../log/append-to-log.ts";
 import { callerId, mustBeShop, mustReadOrder } from "../may.ts";
 
 /**
@@ -44,7 +44,7 @@ export async function sealAssessment(
 			assessmentId,
 			committer.openings.map((opening) => ({ ...opening, valueJson: canonicalBytes(opening.value).toString("utf8") })),
 		);
-		await appendToLog(transaction, {
+		await appendToLog(deps, transaction, {
 			kind: "assessment-sealed",
 			subject: assessmentId,
 			byId: callerId(caller),

@@ -4,9 +4,9 @@ import type { RecordInput, RecordView } from "../../contract/records.ts";
 import { consignmentById, orderById } from "../../database/orders.ts";
 import { insertRecord, recordById } from "../../database/records.ts";
 import { fault, invalid } from "../../faults.ts";
-import { appendToLog } from "../append-to-log.ts";
 import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
+import { appendToLog } from "../log/append-to-log.ts";
 import { callerId, mustBeShop } from "../may.ts";
 import { readRecord } from "./read-record.ts";
 
@@ -43,7 +43,7 @@ export async function openRecord(
 			content: input.content ?? {},
 			opened_by: callerId(caller),
 		});
-		await appendToLog(transaction, {
+		await appendToLog(deps, transaction, {
 			kind: "record-opened",
 			subject: recordId,
 			byId: callerId(caller),

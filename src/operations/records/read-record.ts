@@ -1,10 +1,8 @@
-/** Reading state records and their receipts. */
+/** Reading state records. */
 import type { Caller } from "../../access/caller.ts";
 import type { RecordView } from "../../contract/records.ts";
 import { recordById } from "../../database/records.ts";
-import { sealedOfOrder } from "../../database/sealed.ts";
 import { fault } from "../../faults.ts";
-import { makeReceipt, type Receipt } from "../../records/receipt.ts";
 import type { Deps } from "../deps.ts";
 import { mustReadOrder } from "../may.ts";
 import { recordViewsOfOrder } from "./record-views.ts";
@@ -32,13 +30,4 @@ export async function readRecords(deps: Deps, caller: Caller, orderId: string): 
 			caller.kind === "account" ||
 			(caller.kind === "link" && caller.recordId === record.id),
 	);
-}
-
-/** The receipt about a sealed record: it and every other sealed statement of the order, all shown to both parties. */
-export async function readReceipt(deps: Deps, caller: Caller, recordId: string): Promise<Receipt> {
-	const row = await recordById(deps.database, recordId);
-	if (row === null) throw fault("not-found");
-	mustReadOrder(caller, row.order_id);
-	if (row.state !== "sealed") throw fault("not-sealed");
-	return makeReceipt(recordId, await sealedOfOrder(deps.database, row.order_id));
 }

@@ -4,7 +4,7 @@ import type { Queryable } from "../../database/connection.ts";
 import { type RecordRow, recordsOfOrder } from "../../database/records.ts";
 import { sealedOfOrder } from "../../database/sealed.ts";
 import { openStatement } from "../../records/open-statement.ts";
-import { NOT_YET_SIGNED, type SealedEntry } from "../../records/receipt.ts";
+import type { SealedEntry } from "../../records/receipt.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
 
 /** A sealed record as the comparison and the pages read it. */
@@ -63,7 +63,6 @@ function viewOf(row: RecordRow, rows: readonly RecordRow[], entries: readonly Se
 						statement: openStatement(entry.statementBytes, entry.openings) as NonNullable<
 							RecordView["sealed"]
 						>["statement"],
-						log: NOT_YET_SIGNED,
 					},
 	};
 }

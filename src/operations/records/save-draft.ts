@@ -4,8 +4,8 @@ import type { RecordContentInput, RecordView } from "../../contract/records.ts";
 import type { Queryable } from "../../database/connection.ts";
 import { closeDraft, lockRecord, type RecordRow, updateDraft } from "../../database/records.ts";
 import { fault } from "../../faults.ts";
-import { appendToLog } from "../append-to-log.ts";
 import type { Deps } from "../deps.ts";
+import { appendToLog } from "../log/append-to-log.ts";
 import { callerId, mustWriteRecord } from "../may.ts";
 import { readRecord } from "./read-record.ts";
 
@@ -29,7 +29,7 @@ export async function discardDraft(deps: Deps, caller: Caller, recordId: string,
 	await deps.database.transaction(async (transaction) => {
 		await lockDraft(transaction, caller, recordId, version);
 		await closeDraft(transaction, recordId, "discarded");
-		await appendToLog(transaction, {
+		await appendToLog(deps, transaction, {
 			kind: "record-discarded",
 			subject: recordId,
 			byId: callerId(caller),

@@ -20,10 +20,10 @@ import {
 	type StatementInstrument,
 } from "../../records/record-statement.ts";
 import { type SealableContent, type Shortcoming, shortcomings } from "../../records/seal-conditions.ts";
-import { appendToLog } from "../append-to-log.ts";
 import type { Deps } from "../deps.ts";
+import { appendToLog } from "../log/append-to-log.ts";
 import { callerId } from "../may.ts";
-import { readReceipt } from "./read-record.ts";
+import { readReceipt } from "./read-receipt.ts";
 import { lockDraft } from "./save-draft.ts";
 
 /**
@@ -51,7 +51,7 @@ export async function sealRecord(deps: Deps, caller: Caller, recordId: string, v
 			committer.openings.map((opening) => ({ ...opening, valueJson: canonicalBytes(opening.value).toString("utf8") })),
 		);
 		await closeDraft(transaction, recordId, "sealed");
-		await appendToLog(transaction, {
+		await appendToLog(deps, transaction, {
 			kind: "record-sealed",
 			subject: recordId,
 			byId: callerId(caller),

@@ -35,10 +35,13 @@ export const FieldLabels = createContext(new Map<string, string>());
 /** What a group of fields is about, where their own labels do not say it: `Owner` before `Name`. */
 export const FieldGroup = createContext("");
 
-/** All errors at the top, each with the name of its field and leading to it. */
+/** All errors at the top, in the order of the fields, each with the name of its field and leading to it. */
 export function ErrorSummary({ errors }: { readonly errors: FieldErrors }) {
 	const labels = useContext(FieldLabels);
-	const entries = Object.entries(errors).filter(([, message]) => message !== undefined);
+	const order = [...labels.keys()];
+	const entries = Object.entries(errors)
+		.filter(([, message]) => message !== undefined)
+		.sort(([a], [b]) => order.indexOf(a) - order.indexOf(b));
 	if (entries.length === 0) return null;
 	return (
 		<div class="error-summary" role="alert" tabIndex={-1}>

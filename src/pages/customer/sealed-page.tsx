@@ -2,6 +2,7 @@
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { say } from "../../texts/say.ts";
 import { Layout } from "../layout.tsx";
+import { LogFacts } from "../log-mark.tsx";
 import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
 
 export function SealedPage({ guided }: { readonly guided: GuidedRecord }) {
@@ -33,11 +34,10 @@ export function SealedPage({ guided }: { readonly guided: GuidedRecord }) {
 				<dd>
 					{record.id}, {say("arrival.receipt.entry", { index: String(sealed.index) })}
 				</dd>
-				<dt>{say("arrival.receipt.log")}</dt>
-				<dd>{sealed.log}</dd>
 				<dt>{say("arrival.receipt.fingerprint")}</dt>
 				<dd class="fingerprint">{groupsOfFour(sealed.fingerprint)}</dd>
 			</dl>
+			<LogFacts />
 			<p class="note">{say("arrival.receipt.next")}</p>
 			{record.consignmentId !== null && (
 				<p class="no-print">

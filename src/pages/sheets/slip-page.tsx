@@ -5,6 +5,7 @@ import type { RecordView } from "../../contract/records.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { Form, Submit } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
+import { LogFacts } from "../log-mark.tsx";
 import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
 import { QrCode } from "./qr-code.tsx";
 
@@ -66,6 +67,7 @@ export function SlipPage(props: SlipProps) {
 					))}
 				</ul>
 				<Fingerprint departure={props.departure} />
+				<LogFacts />
 				<p>{say("slip.seal-advice")}</p>
 			</div>
 		</Layout>
@@ -115,7 +117,7 @@ function Fingerprint({ departure }: { readonly departure: RecordView | null }) {
 					</p>
 					<p>
 						{say("slip.fingerprint-text")}{" "}
-						{say("slip.sealed-at", { time: showTime(sealed.at), index: String(sealed.index), log: sealed.log })}
+						{say("slip.sealed-at", { time: showTime(sealed.at), index: String(sealed.index) })}
 					</p>
 				</>
 			)}

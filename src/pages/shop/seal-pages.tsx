@@ -13,6 +13,7 @@ import { isTextKey, say, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErrorSummary, type FieldErrors, Form, Submit } from "../components/form.tsx";
 import { StatementFacts } from "../components/statement-facts.tsx";
+import { LogFacts } from "../log-mark.tsx";
 import { checkName } from "../record-form/check-control.tsx";
 import { readBody } from "../record-form/read-body.ts";
 import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
@@ -80,9 +81,7 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 					<dt>{say("record.sealed-by")}</dt>
 					<dd>{say(sealed.by.startsWith("lnk_") ? "record.through-link" : "record.by-account", { id: sealed.by })}</dd>
 					<dt>{say("record.log-entry")}</dt>
-					<dd>
-						{String(sealed.index)}, {sealed.log}
-					</dd>
+					<dd>{String(sealed.index)}</dd>
 				</dl>
 				<p class="no-print">
 					<a class="button" href={`/api/v1/records/${view.id}/receipt`}>
@@ -90,6 +89,7 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 					</a>
 				</p>
 				<p class="hint">{say("record.receipt-text")}</p>
+				<LogFacts />
 				<StatementFacts statement={statement} checks={guided.allChecks} exhibits={guided.exhibits} />
 				<Form action={`/records/${view.id}/amend`} formToken={formTokenFor(request)}>
 					<Submit kind="quiet" label={say("record.amend")} />

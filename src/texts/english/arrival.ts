@@ -343,7 +343,7 @@ export const arrival = {
 	"arrival.review.seal": "Seal the record",
 	"arrival.review.seen-by": "Sealed, it is shown to both sides of this order: the owner and the shop.",
 	"arrival.receipt.text":
-		"Keep the receipt. It holds the exact content of this record and of every sealed record of this order that was shown to you, enough without this server.",
+		"Keep the receipt. It holds the exact content of this record and of every sealed record of this order that was shown to you, and the proof that they stand in the signed log: enough without this server.",
 	"arrival.receipt.download": "Download the receipt",
 	"arrival.receipt.print": "Print this page from your browser's menu to have it on paper.",
 	"arrival.receipt.fingerprint": "Fingerprint of this record (SHA-256)",
@@ -353,7 +353,6 @@ export const arrival = {
 	"arrival.receipt.sealed-by": "by account {id}",
 	"arrival.receipt.record": "Record",
 	"arrival.receipt.entry": "entry {index} of the log",
-	"arrival.receipt.log": "Log",
 	"arrival.receipt.comparison": "Compare with the record of the other side",
 	"arrival.receipt.next":
 		"What happens next: the shop sees your record now. If there was damage, tell the carrier soon, in writing: the time for that can be short. Keep all packaging. (General information, not legal advice.)",

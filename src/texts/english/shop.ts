@@ -252,7 +252,7 @@ export const shop = {
 	"record.log-entry": "Log entry",
 	"record.download-receipt": "Download the receipt",
 	"record.receipt-text":
-		"The receipt holds the exact sealed bytes of every record of this order so far, and what opens them. Keep it outside this service: it shows later what was sealed, also without us.",
+		"The receipt holds the exact sealed bytes of every record of this order so far, what opens them, and the proof that they stand in the signed log. Keep it outside this service: it shows later what was sealed, also without us.",
 	"record.amend": "Amend by a new record",
 	"record.erased": "erased",
 	"record.check": "Check",

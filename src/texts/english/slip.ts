@@ -37,7 +37,7 @@ export const slip = {
 	"slip.fingerprint-text":
 		"SHA-256 of the exact sealed bytes, in groups of four. The receipt holds these bytes; who has them can compute this figure and see that nothing was changed.",
 	"slip.fingerprint-none": "The departure record is not sealed yet. Seal it first, then print the slip.",
-	"slip.sealed-at": "Sealed {time}, entry {index} of the log: {log}.",
+	"slip.sealed-at": "Sealed {time}, entry {index} of the signed log.",
 	"slip.seal-advice":
 		"Seal number on the parcel: ____________________  Write it down before dispatch; a broken seal shows opening, nothing more.",
 	"slip.print-hint": "Print on one A4 page, and lay it on top of the inner pack.",
