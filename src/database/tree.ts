@@ -71,12 +71,3 @@ export async function insertLogKey(transaction: Queryable, key: LogKey, fromSize
 		fromSize,
 	]);
 }
-
-/** Leaf hashes from an index on, in order. */
-export async function leavesFrom(database: Queryable, index: number, count: number): Promise<string[]> {
-	const rows = await database.query<{ leaf_sha256: string }>(
-		"SELECT leaf_sha256 FROM sealed_entry WHERE index >= $1 ORDER BY index LIMIT $2",
-		[index, count],
-	);
-	return rows.map((row) => row.leaf_sha256);
-}

@@ -49,8 +49,7 @@ export async function startService(settings: Settings): Promise<Service> {
 		await refuseForgetfulDatabase(database);
 		const exhibitFolder = join(settings.dataDir, "exhibits");
 		await mkdir(exhibitFolder, { recursive: true, mode: 0o700 });
-		const keyFolder = join(settings.dataDir, "keys");
-		const deps = makeDeps({ database, log, publicUrl: settings.publicUrl, exhibitFolder, keyFolder });
+		const deps = makeDeps({ database, log, publicUrl: settings.publicUrl, exhibitFolder, keyFolder: settings.keyDir });
 		await openLog(deps);
 		const isReady = () => isMigrated(database, MIGRATIONS);
 		const app = await buildApp(deps, { trustProxy: settings.trustProxy, logger: log, isReady });

@@ -9,6 +9,8 @@ export interface Settings {
 	readonly host: string;
 	readonly port: number;
 	readonly dataDir: string;
+	/** Private keys, apart from the data where the shop wishes so. */
+	readonly keyDir: string;
 	/** Both null: the built-in database. */
 	readonly databaseUrl: string | null;
 	readonly databaseMigrationUrl: string | null;
@@ -28,6 +30,7 @@ const environment = z.object({
 		.refine((port) => port <= 65535, "must be a port number up to 65535")
 		.default(8080),
 	DATA_DIR: z.string().min(1, "must be a folder").optional(),
+	KEY_DIR: z.string().min(1, "must be a folder").optional(),
 	DATABASE_URL: postgresUrl.optional(),
 	DATABASE_MIGRATION_URL: postgresUrl.optional(),
 	PUBLIC_URL: z.url({ protocol: /^https?$/, error: "must be an http:// or https:// address" }).optional(),
@@ -55,10 +58,12 @@ export function readSettings(variables: Readonly<Record<string, string | undefin
 			"settings DATABASE_URL and DATABASE_MIGRATION_URL come together: set both, or neither for the built-in database",
 		);
 	}
+	const dataDir = resolve(read.DATA_DIR ?? defaultDataDir(given));
 	return {
 		host: read.HOST,
 		port: read.PORT,
-		dataDir: resolve(read.DATA_DIR ?? defaultDataDir(given)),
+		dataDir,
+		keyDir: resolve(read.KEY_DIR ?? join(dataDir, "keys")),
 		databaseUrl: read.DATABASE_URL ?? null,
 		databaseMigrationUrl: read.DATABASE_MIGRATION_URL ?? null,
 		publicUrl: (

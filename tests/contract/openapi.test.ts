@@ -81,9 +81,6 @@ const NOT_BUILT_YET = new Set([
 	"/api/v1/orders/{id}/settlement",
 	"/api/v1/orders/{id}/dossier.zip",
 	"/api/v1/orders/{id}/report.pdf",
-	"/api/v1/log/checkpoint",
-	"/api/v1/log/key",
-	"/api/v1/log/proof",
 ]);
 
 interface Operation {

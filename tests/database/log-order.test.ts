@@ -2,7 +2,7 @@
 import { createHash } from "node:crypto";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { type TestDatabase, testDatabase } from "../setup/test-database.ts";
-import { appendSmallEntry } from "./small-entry.ts";
+import { openTestLog } from "../setup/test-log.ts";
 
 const WRITERS = 8;
 const EACH = 25;
@@ -14,13 +14,14 @@ beforeAll(async () => {
 afterAll(() => test.close());
 
 it("is free of gaps although eight writers append, some of which fail before they commit", async () => {
+	const log = await openTestLog(test.database);
 	let failed = 0;
 	await Promise.all(
 		Array.from({ length: WRITERS }, async (_, writer) => {
 			for (let count = 0; count < EACH; count += 1) {
 				await test.database
 					.transaction(async (transaction) => {
-						await appendSmallEntry(transaction, `rec_${writer}_${count}`);
+						await log.append(transaction, `rec_${writer}_${count}`);
 						if (count % 5 === 4) throw new Error("changed my mind");
 					})
 					.catch((error: Error) => {

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Database } from "../../src/database/connection.ts";
 import { openPool } from "../../src/database/pool.ts";
 import { type TestDatabase, testDatabase } from "../setup/test-database.ts";
-import { appendSmallEntry } from "./small-entry.ts";
+import { openTestLog } from "../setup/test-log.ts";
 
 const CHANGES = [
 	["UPDATE", "UPDATE sealed_entry SET sealed_at = sealed_at"],
@@ -23,7 +23,8 @@ beforeAll(async () => {
 	test = await testDatabase();
 	owner = openPool(test.ownerUrl, { maxConnections: 1 });
 	superuser = openPool(test.superuserUrl, { maxConnections: 1 });
-	await test.database.transaction((transaction) => appendSmallEntry(transaction, "rec_1"));
+	const log = await openTestLog(test.database);
+	await test.database.transaction((transaction) => log.append(transaction, "rec_1"));
 });
 
 afterAll(async () => {

@@ -227,10 +227,21 @@ describe("a database of the user's own", () => {
 		const other = await mkdtemp(join(tmpdir(), "handover-service-"));
 		try {
 			const service = await startBuiltService(other, {
-				variables: { DATABASE_URL: url("handover_service", passwords.service), DATABASE_MIGRATION_URL: owner },
+				variables: {
+					DATABASE_URL: url("handover_service", passwords.service),
+					DATABASE_MIGRATION_URL: owner,
+					KEY_DIR: join(folder, "keys"),
+				},
 			});
 			expect((await fetch(`${service.url}/readyz`)).status).toBe(200);
 			await service.stop();
+			await expect(
+				startBuiltService(other, {
+					variables: { DATABASE_URL: url("handover_service", passwords.service), DATABASE_MIGRATION_URL: owner },
+				}),
+			).rejects.toThrow(
+				/^handover-risk did not start: the key that signs the log is missing: put \S+log-key-[0-9a-f]{8}\.pem back .*KEY_DIR/,
+			);
 			await expect(
 				startBuiltService(other, { variables: { DATABASE_URL: owner, DATABASE_MIGRATION_URL: owner } }),
 			).rejects.toThrow("the role of DATABASE_URL may change sealed_entry");

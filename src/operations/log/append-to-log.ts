@@ -2,10 +2,10 @@
 import type { EntryKind } from "../../catalogue/codes.ts";
 import type { Queryable } from "../../database/connection.ts";
 import { insertLogEntry, nextLogSlot } from "../../database/log.ts";
-import { insertCheckpoint, insertLogKey, insertSubtrees, signingKey, subtreeHashes } from "../../database/tree.ts";
+import { insertLogKey } from "../../database/tree.ts";
 import { makeEntry } from "../../records/entry.ts";
 import { checkpointText, type LogKey, signedNote } from "../../records/log/checkpoint.ts";
-import { grow, subtreesOf } from "../../records/log/tree.ts";
+import { grow } from "../../records/log/tree.ts";
 import type { Deps } from "../deps.ts";
 
 export interface LoggedAct {
@@ -30,25 +30,21 @@ export async function appendToLog(
 	transaction: Queryable,
 	act: LoggedAct,
 ): Promise<{ index: number; time: Date }> {
-	const slot = await nextLogSlot(transaction);
-	const entry = makeEntry({ ...act, index: slot.index, time: slot.time });
-	const key = await signingKey(transaction);
+	const { key, peaks, ...slot } = await nextLogSlot(transaction);
 	if (key === null) throw new Error("the log has no key: it was not opened");
-	const peaks = await subtreeHashes(transaction, subtreesOf(0, slot.index));
+	const entry = makeEntry({ ...act, ...slot });
 	const { made, root } = grow(slot.index, peaks, entry.leafSha256);
 	const size = slot.index + 1;
 	const signers = act.newKey === undefined ? [key] : [key, act.newKey];
 	const text = checkpointText(key.origin, size, root);
-	const note = signedNote(
-		key.origin,
-		text,
-		await Promise.all(
-			signers.map(async ({ id }) => ({ keyId: id, signature: await logKeys.sign(id, Buffer.from(text, "utf8")) })),
-		),
+	const signatures = await Promise.all(
+		signers.map(async ({ id }) => ({ keyId: id, signature: await logKeys.sign(id, Buffer.from(text, "utf8")) })),
 	);
-	await insertLogEntry(transaction, { ...act, ...slot, ...entry });
-	await insertSubtrees(transaction, made);
 	if (act.newKey !== undefined) await insertLogKey(transaction, act.newKey, size);
-	await insertCheckpoint(transaction, { size, note }, signers.at(-1)?.id ?? key.id);
+	await insertLogEntry(transaction, { ...act, ...slot, ...entry }, made, {
+		size,
+		note: signedNote(key.origin, text, signatures),
+		keyId: (act.newKey ?? key).id,
+	});
 	return slot;
 }

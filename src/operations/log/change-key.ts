@@ -6,7 +6,7 @@ import type { Deps } from "../deps.ts";
 import { appendToLog } from "./append-to-log.ts";
 
 /** Makes the key, seals its public half in the log, and signs with it from then on. `byId` is the account that asked. */
-export async function changeLogKey(deps: Deps, byId: string): Promise<LogKey> {
+export async function changeLogKey(deps: Pick<Deps, "database" | "logKeys">, byId: string): Promise<LogKey> {
 	const before = await signingKey(deps.database);
 	if (before === null) throw new Error("the log has no key: it was not opened");
 	const newKey = await deps.logKeys.make(before.origin);

@@ -1,14 +1,8 @@
 /** What a start does to the log: a first key where there is none, the tree over entries that are older than the tree. */
 import type { Queryable } from "../../database/connection.ts";
 import { lockLog } from "../../database/log.ts";
-import {
-	insertCheckpoint,
-	insertLogKey,
-	insertSubtrees,
-	leavesFrom,
-	newestCheckpoint,
-	signingKey,
-} from "../../database/tree.ts";
+import { storedLeaves } from "../../database/log-rows.ts";
+import { insertCheckpoint, insertLogKey, insertSubtrees, newestCheckpoint, signingKey } from "../../database/tree.ts";
 import { checkpointText, type LogKey, signedNote } from "../../records/log/checkpoint.ts";
 import { grow, type HashedSubtree } from "../../records/log/tree.ts";
 import type { Deps } from "../deps.ts";
@@ -40,7 +34,7 @@ async function adoptEntries(deps: Deps, transaction: Queryable, key: LogKey): Pr
 	let root = "";
 	let peaks: HashedSubtree[] = [];
 	for (;;) {
-		const leaves = await leavesFrom(transaction, size, BATCH);
+		const leaves = await storedLeaves(transaction, size, BATCH);
 		const made: HashedSubtree[] = [];
 		for (const leaf of leaves) {
 			const grown = grow(

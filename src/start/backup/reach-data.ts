@@ -79,6 +79,6 @@ async function foreignNames(settings: Settings): Promise<string[]> {
 	return names.filter((name) => join(settings.dataDir, name) !== foldersOf(settings).keyFolder);
 }
 
-function foldersOf({ dataDir }: Settings): Pick<DataPlace, "exhibitFolder" | "keyFolder"> {
-	return { exhibitFolder: join(dataDir, "exhibits"), keyFolder: join(dataDir, "keys") };
+function foldersOf({ dataDir, keyDir }: Settings): Pick<DataPlace, "exhibitFolder" | "keyFolder"> {
+	return { exhibitFolder: join(dataDir, "exhibits"), keyFolder: keyDir };
 }
