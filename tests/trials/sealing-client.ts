@@ -43,22 +43,33 @@ export async function sealUntilKilled(access: Access, keep: (done: Acknowledged)
 }
 
 async function sealOneOrder(access: Access, keep: (done: Acknowledged) => void): Promise<void> {
+	for await (const draft of openOneOrder(access, keep))
+		keep({ act: "sealed", id: draft.id, ...(await seal(access, draft)) });
+}
+
+export interface OpenDraft {
+	readonly id: string;
+	readonly version: number;
+}
+
+/** An order of a few drafts that want nothing but to be sealed. */
+export async function* openOneOrder(access: Access, keep: (done: Acknowledged) => void = () => {}) {
 	const order = await ask<{ id: string }>(access, "POST", "/orders", ORDER);
 	keep({ act: "order", id: order.id });
 	const leg = await ask<{ id: string }>(access, "POST", `/orders/${order.id}/consignments`, CONSIGNMENT);
 	for (let count = 0; count < RECORDS_PER_ORDER; count += 1) {
-		const draft = await ask<{ id: string; version: number }>(
-			access,
-			"POST",
-			`/consignments/${leg.id}/records`,
-			recordOf(count),
-		);
+		const draft = await ask<OpenDraft>(access, "POST", `/consignments/${leg.id}/records`, recordOf(count));
 		keep({ act: "opened", id: draft.id });
-		const receipt = await ask<unknown>(access, "POST", `/records/${draft.id}/seal`, undefined, draft.version);
-		const sealed = sealIn(receipt, draft.id);
-		if (sealed === null) throw new Error(`the receipt about ${draft.id} does not hold it`);
-		keep({ act: "sealed", id: draft.id, ...sealed });
+		yield draft;
 	}
+}
+
+/** Seals a draft, and gives its place and statement as the receipt has them. */
+export async function seal(access: Access, { id, version }: OpenDraft) {
+	const receipt = await ask<unknown>(access, "POST", `/records/${id}/seal`, undefined, version);
+	const sealed = sealIn(receipt, id);
+	if (sealed === null) throw new Error(`the receipt about ${id} does not hold it`);
+	return sealed;
 }
 
 /** Whether the service still has what it acknowledged, byte for byte. */

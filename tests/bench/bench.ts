@@ -1,0 +1,13 @@
+/** `npm run bench -- seal`: runs the benchmarks that are named. Each compares with a floor that is measured in the same run. */
+import { benchSeal } from "./seal.ts";
+
+const BENCHMARKS: Readonly<Record<string, () => Promise<void>>> = { seal: benchSeal };
+
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => BENCHMARKS[name] === undefined);
+if (asked.length === 0 || unknown.length > 0) {
+	console.error(`name one or more of: ${Object.keys(BENCHMARKS).join(", ")}`);
+	process.exitCode = 1;
+} else {
+	for (const name of asked) await BENCHMARKS[name]?.();
+}
