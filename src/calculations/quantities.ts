@@ -50,7 +50,8 @@ export const UNIT_SUFFIXES = {
 
 /**
  * Names of numbers without a unit (shares, factors, counts), and of those whose unit stands beside them or in the name
- * of the object that they belong to (`value` and `limit` of a check, `restitution0` of an equivalent drop height).
+ * of the object that they belong to (`value` and `limit` of a check, `restitution0` of an equivalent drop height), or is the
+ * name itself (`days`).
  */
 export const DIMENSIONLESS = [
 	"restitution",
@@ -73,6 +74,19 @@ export const DIMENSIONLESS = [
 	"restitution0",
 	"restitutionHalf",
 	"restitution1",
+	"factor",
+	"poissonRatio",
+	"amplification",
+	"q",
+	"cushionDampingRatio",
+	"transmissibility",
+	"palletFactor",
+	"marginDerated",
+	"marginFactored",
+	"units",
+	"unitsRounded",
+	"days",
+	"months",
 ] as const;
 
 /** Units in which a reading stands once converted: the code kept in records → the symbol shown to people. */

@@ -14,6 +14,7 @@ import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
+import { strength } from "./english/strength.ts";
 import { verify } from "./english/verify.ts";
 
 export const english = {
@@ -32,5 +33,6 @@ export const english = {
 	...cushion,
 	...packaging,
 	...pack,
+	...strength,
 	...verify,
 };

@@ -63,10 +63,6 @@ const PATHS = [
 ];
 /** Rows that later issues build. This list only shrinks. */
 const NOT_BUILT_YET = new Set([
-	"board-strength",
-	"vibration",
-	"box-compression",
-	"desiccant",
 	"soak",
 	"shock-trace",
 	"claim-periods",

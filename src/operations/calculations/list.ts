@@ -5,6 +5,7 @@ import { dropHeight, impact, pulse } from "./handling.ts";
 import { linkJudgement } from "./link-judgement.ts";
 import { condensation, packaging, staticProtection } from "./packaging.ts";
 import { readingComparison } from "./reading-comparison.ts";
+import { boardStrength, boxCompression, desiccant, vibration } from "./strength.ts";
 
 export const CALCULATIONS: readonly CalculationOperation[] = [
 	impact,
@@ -12,7 +13,11 @@ export const CALCULATIONS: readonly CalculationOperation[] = [
 	dropHeight,
 	cushion,
 	cushionFit,
+	boardStrength,
+	vibration,
+	boxCompression,
 	staticProtection,
+	desiccant,
 	condensation,
 	readingComparison,
 	linkJudgement,
