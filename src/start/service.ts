@@ -1,7 +1,7 @@
 /** Brings the whole service up and down: database, migrations, app. `server.ts` and the demo start it. */
 
 import { randomBytes } from "node:crypto";
-import { mkdir } from "node:fs/promises";
+import { mkdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { FastifyInstance } from "fastify";
@@ -12,9 +12,12 @@ import { isMigrated, migrate } from "../database/migrate.ts";
 import { openPool } from "../database/pool.ts";
 import type { Deps } from "../operations/deps.ts";
 import { openLog } from "../operations/log/open-log.ts";
+import type { Authority } from "../operations/time-stamps/stamp-newest-checkpoint.ts";
+import { trustAnchors } from "../operations/time-stamps/trust-anchors.ts";
 import { buildApp } from "./build-app.ts";
 import { makeDeps } from "./deps.ts";
 import type { Settings } from "./settings.ts";
+import { startTimeStamping } from "./time-stamping.ts";
 
 /** Where the migrations lie, from `src/start` and from `dist/start` alike. */
 export const MIGRATIONS = fileURLToPath(new URL("../../migrations", import.meta.url));
@@ -37,6 +40,7 @@ export async function startService(settings: Settings): Promise<Service> {
 	};
 	try {
 		const log = pino({ level: settings.logLevel });
+		const authority = await authorityOf(settings);
 		const urls = await databaseUrls(settings, undo);
 		const owner = openPool(urls.owner, { maxConnections: 1 });
 		undo.push(() => owner.close());
@@ -55,6 +59,7 @@ export async function startService(settings: Settings): Promise<Service> {
 		const app = await buildApp(deps, { trustProxy: settings.trustProxy, logger: log, isReady });
 		undo.push(() => drain(app));
 		await listen(app, settings);
+		if (authority !== null) undo.push(startTimeStamping(deps, authority));
 		return { app, deps, stop };
 	} catch (error) {
 		await stop();
@@ -93,6 +98,17 @@ async function listen(app: FastifyInstance, { host, port }: Settings): Promise<v
 			default:
 				throw error;
 		}
+	}
+}
+
+/** @throws Error that names the setting, where the trust anchor cannot be read */
+async function authorityOf({ timeStamps }: Settings): Promise<Authority | null> {
+	if (timeStamps === null) return null;
+	const { url, caPath, everyMin } = timeStamps;
+	try {
+		return { url, everyMin, anchors: trustAnchors(await readFile(caPath, "utf8")) };
+	} catch (error) {
+		throw new Error(`setting TIMESTAMP_CA: ${caPath}: ${(error as Error).message}`);
 	}
 }
 

@@ -16,10 +16,14 @@ export interface Settings {
 	readonly databaseMigrationUrl: string | null;
 	readonly publicUrl: string;
 	readonly trustProxy: boolean;
+	/** Null: no independent time. */
+	readonly timeStamps: { readonly url: string; readonly caPath: string; readonly everyMin: number } | null;
 	readonly logLevel: (typeof LOG_LEVELS)[number];
 }
 
 const postgresUrl = z.url({ protocol: /^postgres(ql)?$/, error: "must be a postgres:// address" });
+
+const httpUrl = z.url({ protocol: /^https?$/, error: "must be an http:// or https:// address" });
 
 const environment = z.object({
 	HOST: z.string().min(1, "must be an address to listen on").default("127.0.0.1"),
@@ -33,8 +37,15 @@ const environment = z.object({
 	KEY_DIR: z.string().min(1, "must be a folder").optional(),
 	DATABASE_URL: postgresUrl.optional(),
 	DATABASE_MIGRATION_URL: postgresUrl.optional(),
-	PUBLIC_URL: z.url({ protocol: /^https?$/, error: "must be an http:// or https:// address" }).optional(),
+	PUBLIC_URL: httpUrl.optional(),
 	TRUST_PROXY: z.enum(["true", "false"], "must be true or false").default("false"),
+	TIMESTAMP_URL: httpUrl.optional(),
+	TIMESTAMP_CA: z.string().optional(),
+	TIMESTAMP_EVERY_MIN: z
+		.string()
+		.regex(/^[1-9][0-9]{0,4}$/, "must be a number of minutes from 1 to 99999")
+		.transform(Number)
+		.default(60),
 	LOG_LEVEL: z.enum(LOG_LEVELS, `must be one of ${LOG_LEVELS.join(", ")}`).default("info"),
 });
 
@@ -59,6 +70,11 @@ export function readSettings(variables: Readonly<Record<string, string | undefin
 		);
 	}
 	const dataDir = resolve(read.DATA_DIR ?? defaultDataDir(given));
+	if ((read.TIMESTAMP_URL === undefined) !== (read.TIMESTAMP_CA === undefined)) {
+		throw new Error(
+			"settings TIMESTAMP_URL and TIMESTAMP_CA come together: set both, or neither to go without independent time",
+		);
+	}
 	return {
 		host: read.HOST,
 		port: read.PORT,
@@ -70,6 +86,10 @@ export function readSettings(variables: Readonly<Record<string, string | undefin
 			read.PUBLIC_URL ?? `http://${read.HOST.includes(":") ? `[${read.HOST}]` : read.HOST}:${read.PORT}`
 		).replace(/\/+$/, ""),
 		trustProxy: read.TRUST_PROXY === "true",
+		timeStamps:
+			read.TIMESTAMP_URL === undefined || read.TIMESTAMP_CA === undefined
+				? null
+				: { url: read.TIMESTAMP_URL, caPath: resolve(read.TIMESTAMP_CA), everyMin: read.TIMESTAMP_EVERY_MIN },
 		logLevel: read.LOG_LEVEL,
 	};
 }
