@@ -99,7 +99,7 @@ describe("a backup", () => {
 		const held = manifest.tables.map(({ name }) => name);
 		expect([...held, "migration"].sort()).toEqual(tables);
 		expect(sequences).toEqual([]);
-		for (const name of ["sealed_entry", "opening", "exhibit", "exhibit_use", "link", "account"]) {
+		for (const name of ["sealed_entry", "checkpoint", "opening", "exhibit", "exhibit_use", "link", "account"]) {
 			expect(manifest.tables.find((table) => table.name === name)?.rows, name).toBeGreaterThan(0);
 		}
 	});
@@ -204,6 +204,7 @@ describe("a restore", () => {
 		["a missing table", () => "tables/link.copy", (path: string) => rm(path), "is missing from the backup"],
 		["a missing exhibit", someExhibit, (path: string) => rm(path), "is missing from the backup"],
 		["an altered exhibit", someExhibit, flip, "is not the file that was written"],
+		["an altered key", () => `keys/${manifest.keys?.[0]?.name}`, flip, "is not the file that was written"],
 		["an altered manifest", () => "manifest.json", flip, "is not the file that was written"],
 		["no manifest", () => "manifest.json", (path: string) => rm(path), "is missing from the backup"],
 	] as const) {
@@ -224,10 +225,12 @@ describe("a restore", () => {
 describe("a backup that was changed and given fitting hashes", () => {
 	it("is refused where its log does not hold together; nothing is left", async () => {
 		await cp(inFolder("backup"), inFolder("forged"), { recursive: true });
-		await forge("entry_projection", (text) => text.replace("record-sealed", "record-opened"));
+		await forge("checkpoint", (text) =>
+			text.replace(/(\\n— \S+ \S{30})(.)/, (_, start, next) => start + (next === "A" ? "B" : "A")),
+		);
 		const outcome = await restore("forged", "empty");
 		expect(outcome.code).toBe(1);
-		expect(outcome.err).toMatch(/^nothing was restored: log entry \d+: its bytes say another kind than its row\n$/);
+		expect(outcome.err).toMatch(/^nothing was restored: log entry \d+: its checkpoint is not signed by its key\n$/);
 		expect(await readdir(inFolder("empty"))).toEqual([]);
 	});
 

@@ -57,7 +57,9 @@ export async function restoreBackup(
 		if (log.size !== manifest.log.size || log.rootSha256 !== manifest.log.rootSha256) {
 			throw new Error(`the log has ${log.size} entries and root ${log.rootSha256}, the manifest says otherwise`);
 		}
-		run.say(`The log holds together: ${log.size} entries, root ${log.rootSha256}`);
+		run.say(
+			`The log holds together: ${log.size} entries, ${log.checkpoints} signed checkpoints, root ${log.rootSha256}`,
+		);
 		await restoreKeys(folder, target.keyFolder, manifest, run);
 	});
 }

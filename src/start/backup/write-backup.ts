@@ -125,7 +125,7 @@ async function writeExhibits(
 
 async function writeKeys(keyFolder: string, folder: string, run: Run): Promise<Manifest["keys"]> {
 	await mkdir(join(folder, "keys"), { mode: 0o700 });
-	const names = (await readdir(keyFolder).catch(() => [])).filter((name) => !name.includes(".incoming")).sort();
+	const names = (await readdir(keyFolder)).filter((name) => !name.includes(".incoming")).sort();
 	const written: NonNullable<Manifest["keys"]> = [];
 	for (const name of names) {
 		const { sha256 } = await writeHashed(
