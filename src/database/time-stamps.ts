@@ -70,6 +70,14 @@ export async function noteStampError(database: Queryable, size: number, code: st
 	await database.query("UPDATE time_stamp SET last_error = $2 WHERE size = $1 AND token IS NULL", [size, code]);
 }
 
+/** The newest stamp that came; null where none has. */
+export async function newestStamp(database: Queryable): Promise<{ readonly size: number; readonly time: Date } | null> {
+	const [row] = await database.query<{ size: number; time: Date }>(
+		"SELECT size, gen_time AS time FROM time_stamp WHERE token IS NOT NULL ORDER BY size DESC LIMIT 1",
+	);
+	return row ?? null;
+}
+
 export interface StampedCheckpoint {
 	readonly size: number;
 	readonly note: string;

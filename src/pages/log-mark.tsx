@@ -9,7 +9,7 @@ import { callerOf } from "../access/callers.ts";
 import type { Deps } from "../operations/deps.ts";
 import { type CheckpointFacts, readCheckpointFacts } from "../operations/log/read-log.ts";
 import { say } from "../texts/say.ts";
-import { groupsOfFour } from "./record-form/shown-time.ts";
+import { groupsOfFour, showTime } from "./record-form/shown-time.ts";
 
 /** Hex digits of the root at the foot of a page; sheets and receipts hold all of them. Our choice: 64 bits. */
 const SHORT = 16;
@@ -54,6 +54,11 @@ export function LogFacts() {
 			<h2>{say("log.title")}</h2>
 			<p>{say("log.text", { origin: mark.origin, size: mark.size, key: mark.keyIds.join(", ") })}</p>
 			<p class="fingerprint">{groupsOfFour(mark.rootSha256)}</p>
+			<p>
+				{mark.stamp === null
+					? say("log.server-clock")
+					: say("log.stamped", { size: mark.stamp.size, time: showTime(mark.stamp.time) })}
+			</p>
 		</section>
 	);
 }

@@ -6,7 +6,7 @@ import { setTimeout as sleep } from "node:timers/promises";
 import pg from "pg";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { findRunningServer } from "../../src/database/embedded/embedded-server.ts";
-import { playScenarios } from "../../src/start/demo/play-scenarios.ts";
+import { verifyReceipt } from "../../src/records/verify/verify-receipt.ts";
 import { startBuiltService } from "../setup/built-service.ts";
 import {
 	type AuthorityServer,
@@ -14,6 +14,7 @@ import {
 	serveAuthority,
 	type TestAuthority,
 } from "../setup/time-authority.ts";
+import { openOneOrder, seal, setUp } from "../trials/sealing-client.ts";
 
 let folder: string;
 let authority: TestAuthority;
@@ -33,7 +34,12 @@ it("stamps a checkpoint while the service seals", async () => {
 	const variables = { TIMESTAMP_URL: server.url, TIMESTAMP_CA: authority.caPath };
 	const service = await startBuiltService(folder, { variables });
 	try {
-		await playScenarios({ url: service.url, setUpLink: service.setUpLink ?? "", outFolder: null });
+		const access = { url: service.url, token: await setUp(service.url, service.setUpLink ?? "") };
+		const ids: string[] = [];
+		for await (const draft of openOneOrder(access)) {
+			await seal(access, draft);
+			ids.push(draft.id);
+		}
 		const client = new pg.Client((await findRunningServer(folder))?.serviceUrl);
 		await client.connect();
 		const stamped = async () =>
@@ -50,6 +56,15 @@ it("stamps a checkpoint while the service seals", async () => {
 		if (found === undefined) throw new Error("no stamp came within 25 s");
 		expect(authority.opensslVerify(found.token, Buffer.from(found.note))).toContain("Verification: OK");
 		await client.end();
+		const authorization = `Bearer ${access.token}`;
+		const answer = await fetch(`${service.url}/api/v1/records/${ids[0]}/receipt`, { headers: { authorization } });
+		const receipt = await answer.text();
+		const { outcome, checks } = verifyReceipt(Buffer.from(receipt));
+		expect(outcome).toBe("verified");
+		expect(checks.filter(({ id }) => id === "independent-time")).toMatchObject([{ outcome: "passed" }]);
+		const [given] = (JSON.parse(receipt) as { timeStamps: { checkpoint: string; token: string }[] }).timeStamps;
+		const [token, note] = [Buffer.from(given?.token ?? "", "base64"), Buffer.from(given?.checkpoint ?? "")];
+		expect(authority.opensslVerify(token, note)).toContain("Verification: OK");
 	} finally {
 		await service.stop();
 	}

@@ -1,5 +1,6 @@
 /** What anyone may ask of the log: its newest checkpoint, its keys, proofs. */
 import type { Queryable } from "../../database/connection.ts";
+import { newestStamp } from "../../database/time-stamps.ts";
 import { logKeys, newestCheckpoint, subtreeHashes } from "../../database/tree.ts";
 import { fault, invalid } from "../../faults.ts";
 import { type Checkpoint, publicKeyPem, rootOf, signersOf } from "../../records/log/checkpoint.ts";
@@ -26,6 +27,8 @@ export interface CheckpointFacts {
 	readonly size: number;
 	readonly rootSha256: string;
 	readonly keyIds: readonly string[];
+	/** The newest time stamp of an authority, and how many entries it covers; null: the server's clock alone. */
+	readonly stamp: { readonly size: number; readonly time: Date } | null;
 }
 
 /** The newest checkpoint's facts; null while nothing was logged. */
@@ -33,7 +36,8 @@ export async function readCheckpointFacts(deps: Deps): Promise<CheckpointFacts |
 	const checkpoint = await newestCheckpoint(deps.database);
 	if (checkpoint === null) return null;
 	const { size, note } = checkpoint;
-	return { origin: note.split("\n")[0] ?? "", size, rootSha256: rootOf(note), keyIds: signersOf(note) };
+	const stamp = await newestStamp(deps.database);
+	return { origin: note.split("\n")[0] ?? "", size, rootSha256: rootOf(note), keyIds: signersOf(note), stamp };
 }
 
 /** The public keys that have signed, as PEM blocks, the one that signs now first. */

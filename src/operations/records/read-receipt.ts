@@ -3,18 +3,20 @@ import type { Caller } from "../../access/caller.ts";
 import type { Queryable } from "../../database/connection.ts";
 import { recordById } from "../../database/records.ts";
 import { entriesOfOrder } from "../../database/sealed.ts";
+import { timeStampsFor } from "../../database/time-stamps.ts";
 import { checkpointsOf, logKeys, newestCheckpoint } from "../../database/tree.ts";
 import { fault } from "../../faults.ts";
 import { type Checkpoint, signersOf } from "../../records/log/checkpoint.ts";
 import { consistencyRanges, inclusionRanges } from "../../records/log/proofs.ts";
-import { type EarlierCheckpoint, makeReceipt, type Receipt } from "../../records/receipt.ts";
+import { makeReceipt, type Receipt } from "../../records/receipt.ts";
 import type { Deps } from "../deps.ts";
 import { proverOf } from "../log/read-log.ts";
 import { mustReadOrder } from "../may.ts";
 
 /**
  * The receipt about a record: every entry of its order, all shown to both parties, each with its proof in the newest
- * checkpoint's tree; and the proof that this tree begins with the one signed when the record was sealed.
+ * checkpoint's tree; the proof that this tree begins with the one signed when the record was sealed; and for each entry the
+ * first time stamp that covers it.
  */
 export async function readReceipt(deps: Deps, caller: Caller, recordId: string): Promise<Receipt> {
 	const row = await recordById(deps.database, recordId);
@@ -27,23 +29,24 @@ export async function readReceipt(deps: Deps, caller: Caller, recordId: string):
 	const sealedAt = entries.find((entry) => entry.subject === recordId && entry.kind === "record-sealed");
 	if (sealedAt === undefined) throw new Error(`record ${recordId} is sealed and not in the log`);
 	const older = (await checkpointsOf(deps.database, [sealedAt.index + 1])).filter(({ size }) => size < checkpoint.size);
+	const indexes = entries.map((entry) => entry.index);
+	const stamps = await timeStampsFor(deps.database, checkpoint.size, indexes);
+	const sizes = [...older, ...stamps].map(({ size }) => size);
 	const prove = await proverOf(deps.database, [
-		...entries.flatMap((entry) => inclusionRanges(entry.index, checkpoint.size)),
-		...older.flatMap(({ size }) => consistencyRanges(size, checkpoint.size)),
+		...indexes.flatMap((index) => inclusionRanges(index, checkpoint.size)),
+		...sizes.flatMap((size) => consistencyRanges(size, checkpoint.size)),
 	]);
-	const earlier = older.map(
-		({ size, note }): EarlierCheckpoint => ({
-			checkpoint: note,
-			proof: prove(consistencyRanges(size, checkpoint.size)),
-		}),
-	);
+	const before = ({ size, note }: Checkpoint) => ({
+		checkpoint: note,
+		proof: prove(consistencyRanges(size, checkpoint.size)),
+	});
 	return makeReceipt(
 		{
 			about: recordId,
 			checkpoint: checkpoint.note,
-			earlier,
+			earlier: older.map(before),
 			keys: await keysOf(deps.database, [checkpoint, ...older]),
-			timeStamps: [],
+			timeStamps: stamps.map((stamp) => ({ ...before(stamp), token: stamp.token.toString("base64") })),
 		},
 		entries.map((entry) => ({ entry, proof: prove(inclusionRanges(entry.index, checkpoint.size)) })),
 	);
