@@ -21,6 +21,7 @@ await build({
 		.filter((name) => /\.(ts|css)$/.test(name))
 		.map((name) => sources + name),
 	outdir: built,
+	format: "esm",
 });
 
 // The offline page is one file that fetches nothing: script and style stand in it, and its policy admits these alone.

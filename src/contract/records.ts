@@ -208,6 +208,8 @@ export const recordView = z.strictObject({
 			by: z.string(),
 			fingerprint: sha256,
 			leafSha256: sha256,
+			/** Whether the device of the party that sealed it has signed its entry. */
+			partySigned: z.boolean(),
 			statement: jsonObject,
 		})
 		.nullable(),

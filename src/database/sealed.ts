@@ -50,10 +50,12 @@ export async function entriesOfOrder(database: Queryable, orderId: string): Prom
 
 /** Every sealed record and assessment of an order, in log order. */
 export async function sealedOfOrder(database: Queryable, orderId: string): Promise<SealedEntry[]> {
-	return (await entriesOfOrder(database, orderId)).filter(
-		(entry): entry is SealedEntry =>
-			entry.statementBytes !== null && ["record-sealed", "assessment-sealed"].includes(entry.kind),
-	);
+	return (await entriesOfOrder(database, orderId)).filter(isSealed);
+}
+
+/** Whether an entry seals a record or an assessment. */
+export function isSealed(entry: LoggedEntry): entry is SealedEntry {
+	return entry.statementBytes !== null && ["record-sealed", "assessment-sealed"].includes(entry.kind);
 }
 
 export async function insertAssessment(

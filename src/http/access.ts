@@ -17,7 +17,9 @@ import {
 	tokenList,
 } from "../contract/access.ts";
 import { id } from "../contract/common.ts";
+import { partySignatureInput } from "../contract/party-signature.ts";
 import { enterLink, makeLink, readLinks, withdrawLink } from "../operations/access/links.ts";
+import { keepPartySignature } from "../operations/access/party-signatures.ts";
 import {
 	makeApiToken,
 	type OpenedSession,
@@ -140,6 +142,21 @@ export function registerAccess(app: FastifyInstance, deps: Deps): void {
 			const { sessionToken, link, expiresAt } = await enterLink(deps, validate(linkEntryInput, request.body));
 			reply.setCookie(cookieNames(deps.publicUrl).link, sessionToken, cookieOptions(deps.publicUrl, expiresAt));
 			return { scope: link.scope, orderId: link.orderId, recordId: link.recordId, expiresAt: link.expiresAt };
+		},
+	);
+	app.post(
+		"/api/v1/links/:id/signatures",
+		{
+			...openTo("link:record", "link:settle", "link:reader"),
+			schema: {
+				summary: "Keep what the device that uses the link has signed of the link's acts.",
+				body: partySignatureInput,
+			},
+		},
+		async (request, reply) => {
+			const { id: linkId } = validate(z.strictObject({ id: id("lnk") }), request.params);
+			await keepPartySignature(deps, callerOf(request), linkId, validate(partySignatureInput, request.body));
+			return reply.status(204).send();
 		},
 	);
 }

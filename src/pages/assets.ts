@@ -7,7 +7,10 @@ import { OPEN_TO_ALL } from "../access/callers.ts";
 const BUILT = fileURLToPath(new URL("../../dist/pages/browser/", import.meta.url));
 
 export function registerAssets(app: FastifyInstance): void {
-	const assets = [{ path: "/assets/style.css", file: "style.css", type: "text/css; charset=utf-8" }];
+	const assets = [
+		{ path: "/assets/style.css", file: "style.css", type: "text/css; charset=utf-8" },
+		{ path: "/assets/device.js", file: "device.js", type: "text/javascript; charset=utf-8" },
+	];
 	for (const asset of assets) {
 		const content = readFileSync(`${BUILT}${asset.file}`);
 		app.get(asset.path, { ...OPEN_TO_ALL, schema: { hide: true } }, async (_request, reply) =>

@@ -1,11 +1,13 @@
 /**
  * The newest checkpoint at the foot of every page that someone of an order sees, and on the sheets that are printed:
- * whoever has seen one can later ask whether the log still begins with it, so that two logs cannot be kept.
+ * whoever has seen one can later ask whether the log still begins with it, so that two logs cannot be kept. Where the
+ * browser can, `browser/device.ts` asks at every page, and signs what was done through a link.
  */
 import type { FastifyInstance } from "fastify";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import { callerOf } from "../access/callers.ts";
+import { readLinkSignatures } from "../operations/access/party-signatures.ts";
 import type { Deps } from "../operations/deps.ts";
 import { type CheckpointFacts, readCheckpointFacts } from "../operations/log/read-log.ts";
 import { say } from "../texts/say.ts";
@@ -14,34 +16,75 @@ import { groupsOfFour, showTime } from "./record-form/shown-time.ts";
 /** Hex digits of the root at the foot of a page; sheets and receipts hold all of them. Our choice: 64 bits. */
 const SHORT = 16;
 
-const noted = new WeakMap<object, CheckpointFacts>();
+interface Mark extends CheckpointFacts {
+	/** What the reader's device may sign; null for readers that did not come by a link. */
+	readonly device: { readonly linkId: string; readonly leaves: readonly string[] } | null;
+}
+
+const noted = new WeakMap<object, Mark>();
 
 /** Looks the checkpoint up once per page, for callers that we know. */
 export function registerLogMark(app: FastifyInstance, deps: Deps): void {
 	app.addHook("preHandler", async (request) => {
 		const isPage = (request.routeOptions.schema as { hide?: boolean } | undefined)?.hide === true;
-		if (!isPage || callerOf(request).kind === "nobody") return;
+		const caller = callerOf(request);
+		if (!isPage || caller.kind === "nobody") return;
 		const facts = await readCheckpointFacts(deps);
-		if (facts !== null) noted.set(request, facts);
+		if (facts === null) return;
+		const device =
+			caller.kind === "link"
+				? { linkId: caller.linkId, leaves: (await readLinkSignatures(deps, caller.linkId)).unsigned }
+				: null;
+		noted.set(request, { ...facts, device });
 	});
 }
 
 /** What the page that answers this request may print. */
-export function logMarkOf(request: object): CheckpointFacts | null {
+export function logMarkOf(request: object): Mark | null {
 	return noted.get(request) ?? null;
 }
 
-export const LogMark = createContext<CheckpointFacts | null>(null);
+export const LogMark = createContext<Mark | null>(null);
 
-/** One line for the foot of a page. */
+/** For the foot of a page: the checkpoint, and what the reader's device makes of it. */
 export function LogFoot() {
 	const mark = useContext(LogMark);
 	if (mark === null) return null;
 	return (
-		<p class="log-mark">
-			{say("log.foot", { size: mark.size })}{" "}
-			<span class="fingerprint">{groupsOfFour(mark.rootSha256.slice(0, SHORT))}</span>
-		</p>
+		<>
+			<p class="log-mark">
+				{say("log.foot", { size: mark.size })}{" "}
+				<span class="fingerprint">{groupsOfFour(mark.rootSha256.slice(0, SHORT))}</span>
+			</p>
+			<p
+				class="log-mark"
+				id="log-seen"
+				role="status"
+				data-first={say("log.seen-first")}
+				data-consistent={say("log.seen-consistent", { size: "{size}", time: "{time}" })}
+				data-inconsistent={say("log.seen-inconsistent", { size: "{size}", time: "{time}" })}
+				data-unknown={say("log.seen-unknown")}
+				data-keep={say("log.seen-keep")}
+			>
+				{say("log.seen-by-hand")}
+			</p>
+			{mark.device !== null && mark.device.leaves.length > 0 && (
+				<p
+					class="log-mark"
+					id="device-signature"
+					role="status"
+					data-link={mark.device.linkId}
+					data-leaves={mark.device.leaves.join(" ")}
+					data-signed={say("log.device-signed")}
+					data-unable={say("log.device-unable")}
+					data-failed={say("log.device-failed")}
+					data-again={say("log.device-again")}
+				>
+					{say("log.device-unsigned")}
+				</p>
+			)}
+			<script type="module" src="/assets/device.js" />
+		</>
 	);
 }
 
@@ -60,5 +103,14 @@ export function LogFacts() {
 					: say("log.stamped", { size: mark.stamp.size, time: showTime(mark.stamp.time) })}
 			</p>
 		</section>
+	);
+}
+
+/** Whether the device of the party that sealed a record signed it; the page's script fills it in where it signs now. */
+export function PartySignature({ signed }: { readonly signed: boolean }) {
+	return signed ? (
+		<span>{say("log.party-signed")}</span>
+	) : (
+		<span data-when-signed={say("log.party-signed")}>{say("log.party-unsigned")}</span>
 	);
 }

@@ -27,7 +27,7 @@ describe.skipIf(BROWSER_MISSING)("on a phone of 320 px", () => {
 		await shop?.close();
 	});
 
-	it("leads from the link to the sealed record and the comparison, without script of ours", async () => {
+	it("leads from the link to the sealed record and the comparison", async () => {
 		const page = await browser.newPage({ viewport: { width: 320, height: 640 } });
 		await page.goto(base + new URL(made.link.url).pathname);
 		await expectSound(page);

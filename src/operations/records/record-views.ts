@@ -2,9 +2,10 @@
 import type { RecordContentInput, RecordView } from "../../contract/records.ts";
 import type { Queryable } from "../../database/connection.ts";
 import { type RecordRow, recordsOfOrder } from "../../database/records.ts";
-import { sealedOfOrder } from "../../database/sealed.ts";
+import { entriesOfOrder, isSealed } from "../../database/sealed.ts";
 import { openStatement } from "../../records/open-statement.ts";
-import type { SealedEntry } from "../../records/receipt.ts";
+import { signedLeafOf } from "../../records/party-signature.ts";
+import type { LoggedEntry, SealedEntry } from "../../records/receipt.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
 
 /** A sealed record as the comparison and the pages read it. */
@@ -16,14 +17,15 @@ export interface SealedRecord {
 
 /** Every record of an order that was not discarded, in the order of its opening. */
 export async function recordViewsOfOrder(database: Queryable, orderId: string): Promise<RecordView[]> {
-	const [rows, entries] = await Promise.all([recordsOfOrder(database, orderId), sealedOfOrder(database, orderId)]);
+	const [rows, entries] = await Promise.all([recordsOfOrder(database, orderId), entriesOfOrder(database, orderId)]);
 	return rows.filter((row) => row.state !== "discarded").map((row) => viewOf(row, rows, entries));
 }
 
 /** The sealed records of an order on its custody line: by observed time, then by place in the log. */
 export async function sealedRecordsOfOrder(database: Queryable, orderId: string): Promise<SealedRecord[]> {
-	const [rows, entries] = await Promise.all([recordsOfOrder(database, orderId), sealedOfOrder(database, orderId)]);
+	const [rows, entries] = await Promise.all([recordsOfOrder(database, orderId), entriesOfOrder(database, orderId)]);
 	return entries
+		.filter(isSealed)
 		.flatMap((entry) => {
 			const row = rows.find((candidate) => candidate.id === entry.subject);
 			if (row === undefined) return [];
@@ -33,8 +35,8 @@ export async function sealedRecordsOfOrder(database: Queryable, orderId: string)
 		.sort((a, b) => a.statement.observed.at.localeCompare(b.statement.observed.at) || a.entry.index - b.entry.index);
 }
 
-function viewOf(row: RecordRow, rows: readonly RecordRow[], entries: readonly SealedEntry[]): RecordView {
-	const entry = entries.find((candidate) => candidate.subject === row.id);
+function viewOf(row: RecordRow, rows: readonly RecordRow[], entries: readonly LoggedEntry[]): RecordView {
+	const entry = entries.filter(isSealed).find((candidate) => candidate.subject === row.id);
 	const successor = rows.find((candidate) => candidate.amends === row.id && candidate.state === "sealed");
 	return {
 		id: row.id,
@@ -60,9 +62,14 @@ function viewOf(row: RecordRow, rows: readonly RecordRow[], entries: readonly Se
 						by: entry.byId,
 						fingerprint: entry.statementSha256,
 						leafSha256: entry.leafSha256,
+						partySigned: entries.some((candidate) => isSignatureOf(candidate, entry)),
 						statement: openStatement(entry.statementBytes, entry.openings) as NonNullable<
 							RecordView["sealed"]
 						>["statement"],
 					},
 	};
+}
+
+function isSignatureOf({ kind, statementBytes }: LoggedEntry, { leafSha256 }: SealedEntry): boolean {
+	return kind === "party-signed" && statementBytes !== null && signedLeafOf(statementBytes) === leafSha256;
 }

@@ -2,7 +2,7 @@
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { say } from "../../texts/say.ts";
 import { Layout } from "../layout.tsx";
-import { LogFacts } from "../log-mark.tsx";
+import { LogFacts, PartySignature } from "../log-mark.tsx";
 import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
 
 export function SealedPage({ guided }: { readonly guided: GuidedRecord }) {
@@ -30,6 +30,14 @@ export function SealedPage({ guided }: { readonly guided: GuidedRecord }) {
 						id: sealed.by,
 					})}
 				</dd>
+				{sealed.by.startsWith("lnk_") && (
+					<>
+						<dt>{say("log.party-signature")}</dt>
+						<dd>
+							<PartySignature signed={sealed.partySigned} />
+						</dd>
+					</>
+				)}
 				<dt>{say("arrival.receipt.record")}</dt>
 				<dd>
 					{record.id}, {say("arrival.receipt.entry", { index: String(sealed.index) })}

@@ -13,7 +13,7 @@ import { isTextKey, say, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErrorSummary, type FieldErrors, Form, Submit } from "../components/form.tsx";
 import { StatementFacts } from "../components/statement-facts.tsx";
-import { LogFacts } from "../log-mark.tsx";
+import { LogFacts, PartySignature } from "../log-mark.tsx";
 import { checkName } from "../record-form/check-control.tsx";
 import { readBody } from "../record-form/read-body.ts";
 import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
@@ -80,6 +80,14 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 					<dd>{showTime(sealed.at)}</dd>
 					<dt>{say("record.sealed-by")}</dt>
 					<dd>{say(sealed.by.startsWith("lnk_") ? "record.through-link" : "record.by-account", { id: sealed.by })}</dd>
+					{sealed.by.startsWith("lnk_") && (
+						<>
+							<dt>{say("log.party-signature")}</dt>
+							<dd>
+								<PartySignature signed={sealed.partySigned} />
+							</dd>
+						</>
+					)}
 					<dt>{say("record.log-entry")}</dt>
 					<dd>{String(sealed.index)}</dd>
 				</dl>
@@ -89,8 +97,8 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 					</a>
 				</p>
 				<p class="hint">{say("record.receipt-text")}</p>
-				<LogFacts />
 				<StatementFacts statement={statement} checks={guided.allChecks} exhibits={guided.exhibits} />
+				<LogFacts />
 				<Form action={`/records/${view.id}/amend`} formToken={formTokenFor(request)}>
 					<Submit kind="quiet" label={say("record.amend")} />
 				</Form>

@@ -95,6 +95,8 @@ export const faults = {
 	"bad.twice.mend": "Keep one of the two; repeats go into its values.",
 	"bad.impossible-foam": "This set would cushion better than any foam can: its cushion factor e·a·b is below 1.",
 	"bad.impossible-foam.mend": "Check the units and digits of a and b.",
+	"bad.not-by-key": "This signature is not by this key over this entry.",
+	"bad.not-by-key.mend": "Sign the entry's text with the key whose public half you send.",
 	"bad.unknown-id": "There is nothing with this id.",
 	"bad.unknown-id.mend": "Take the id from the list.",
 	"bad.unknown-exhibit": "This file was not brought to this record.",
