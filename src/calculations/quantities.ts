@@ -30,6 +30,8 @@ export const UNIT_SUFFIXES = {
 	MPerS: "m/s",
 	MPerS2: "m/s²",
 	N: "N",
+	KN: "kN",
+	KJ: "kJ",
 	KNPerM: "kN/m",
 	KPa: "kPa",
 	GPa: "GPa",
@@ -87,6 +89,9 @@ export const DIMENSIONLESS = [
 	"unitsRounded",
 	"days",
 	"months",
+	"peakFactor",
+	"amount",
+	"desiccantUnits",
 ] as const;
 
 /** Units in which a reading stands once converted: the code kept in records → the symbol shown to people. */

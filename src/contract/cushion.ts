@@ -2,7 +2,26 @@
 import { z } from "zod";
 import { STANDINGS } from "../calculations/sources.ts";
 
-/** A foam by catalogue id, by its model, or not known. */
+/** A foam thinner than this is none, a drop lower is none: below, quotients leave what a double holds. */
+export const thicknessM = z.number().min(1e-4).max(2);
+const dropHeightM = z.number().min(1e-4).max(20);
+const staticStressKPa = z.number().min(1e-6).max(10_000);
+
+/** Points of a foam's curve: its supplier's, or the shop's own drops. */
+const curvePoints = z
+	.array(
+		z.strictObject({
+			staticStressKPa,
+			dropHeightM,
+			thicknessM,
+			peakGn: z.number().min(0.01).max(100_000),
+			drop: z.number().int().min(1).max(100).optional(),
+		}),
+	)
+	.min(2)
+	.max(1000);
+
+/** A foam by catalogue id, by its model, by points of its curve, or not known. */
 export const foamInput = z.union([
 	z.strictObject({ id: z.string().max(60) }),
 	z.strictObject({
@@ -16,14 +35,10 @@ export const foamInput = z.union([
 		gasPressureKPa: z.number().min(1e-3).max(1e6).optional(),
 		relativeDensity: z.number().min(0).max(0.7),
 	}),
+	z.strictObject({ points: curvePoints }),
 	z.strictObject({ unknown: z.literal(true) }),
 ]);
 export type FoamInput = z.infer<typeof foamInput>;
-
-/** A foam thinner than this is none, a drop lower is none: below, quotients leave what a double holds. */
-export const thicknessM = z.number().min(1e-4).max(2);
-const dropHeightM = z.number().min(1e-4).max(20);
-const staticStressKPa = z.number().min(1e-6).max(10_000);
 
 export const cushionRequest = z.strictObject({
 	foam: foamInput,
@@ -59,20 +74,7 @@ export const cushionResult = z.strictObject({
 	leastThicknessPracticalM: number,
 });
 
-export const cushionFitRequest = z.strictObject({
-	points: z
-		.array(
-			z.strictObject({
-				staticStressKPa,
-				dropHeightM,
-				thicknessM,
-				peakGn: z.number().min(0.01).max(100_000),
-				drop: z.number().int().min(1).max(100).optional(),
-			}),
-		)
-		.min(2)
-		.max(1000),
-});
+export const cushionFitRequest = z.strictObject({ points: curvePoints });
 
 export const cushionFitResult = z.strictObject({
 	aKPa: z.number(),

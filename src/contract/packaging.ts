@@ -2,11 +2,13 @@
 import { z } from "zod";
 import { LAYER_KINDS, type StaticProtectionInput } from "../calculations/electrostatics/static-protection.ts";
 import type { CondensationInput } from "../calculations/moisture/condensation.ts";
+import { COOLER_SUPPORTS, FRAGILITY_BASES } from "../calculations/packaging/types.ts";
 import { STANDINGS } from "../calculations/sources.ts";
 import { ITEM_CLASSES } from "../catalogue/codes.ts";
-import { id, sha256, text } from "./common.ts";
+import { id, money, sha256, text } from "./common.ts";
 import { checkVerdict, foamInput, thicknessM } from "./cushion.ts";
 import { dropBasis } from "./handling.ts";
+import { boardInput, dunnageInput } from "./strength.ts";
 
 /** The faces of a pack; top and bottom are ± height. */
 export const FACES = ["top", "bottom", "left", "right", "front", "back"] as const;
@@ -95,55 +97,84 @@ const layer = z
 	});
 const face = z.strictObject({ layers: z.array(layer).max(5) });
 
+const faces = z.strictObject({
+	top: face,
+	bottom: face,
+	left: face,
+	right: face,
+	front: face,
+	back: face,
+} satisfies Record<(typeof FACES)[number], typeof face>);
+const boxMembers = {
+	innerLengthM: side,
+	innerWidthM: side,
+	innerHeightM: side,
+	edgeCrushKNPerM: z.number().positive().max(100).optional(),
+	caliperM: z.number().positive().max(0.1).optional(),
+	reused: z.boolean(),
+};
+
+/** The item, its axes along the box's; top and bottom are ± height. */
+export const packedItem = z.strictObject({
+	class: z.enum(ITEM_CLASSES),
+	massKg: z.number().min(1e-3).max(200),
+	lengthM: side,
+	widthM: side,
+	heightM: side,
+	fragility: z
+		.strictObject({
+			gn: z.number().min(0.1).max(100_000),
+			basis: z.enum(FRAGILITY_BASES),
+			velocityChangeMPerS: z.number().positive().max(100).optional(),
+		})
+		.optional(),
+	board: boardInput.optional(),
+	heavyCooler: z.strictObject({ massKg: z.number().min(1e-3).max(200), support: z.enum(COOLER_SUPPORTS) }).optional(),
+	cell,
+	edgesPadded: z.boolean().optional(),
+	connectorsCapped: z.boolean().optional(),
+	makerDeclaresNotSensitive: z.boolean().optional(),
+	value: money.optional(),
+});
+
+export const packRoute = z.strictObject({
+	dropBasis,
+	mode: z.enum(["road", "air", "sea", "rail", "mixed", "carried-by-hand"]),
+	transitDays: z.number().min(0).max(365),
+	temperatureLowDegC: temperature.optional(),
+	temperatureHighDegC: temperature.optional(),
+	humidityPercent: z.number().min(0).max(100).optional(),
+	vibrationProfileId: z.string().max(60).optional(),
+	carrierCap: money.optional(),
+});
+
 export const packagingRequest = z.strictObject({
-	item: z.strictObject({
-		class: z.enum(ITEM_CLASSES),
-		massKg: z.number().min(1e-3).max(200),
-		lengthM: side,
-		widthM: side,
-		heightM: side,
-		fragility: z
-			.strictObject({
-				gn: z.number().min(0.1).max(100_000),
-				basis: z.enum(["tested", "maker", "board-strength", "class", "our-choice"]),
-				velocityChangeMPerS: z.number().positive().max(100).optional(),
-			})
-			.optional(),
-		cell,
-		edgesPadded: z.boolean().optional(),
-		connectorsCapped: z.boolean().optional(),
-		makerDeclaresNotSensitive: z.boolean().optional(),
-	}),
+	item: packedItem,
 	pack: z.strictObject({
-		box: z.strictObject({
-			innerLengthM: side,
-			innerWidthM: side,
-			innerHeightM: side,
-			edgeCrushKNPerM: z.number().positive().max(100).optional(),
-			caliperM: z.number().positive().max(0.1).optional(),
-			reused: z.boolean(),
-		}),
-		faces: z.strictObject({
-			top: face,
-			bottom: face,
-			left: face,
-			right: face,
-			front: face,
-			back: face,
-		} satisfies Record<(typeof FACES)[number], typeof face>),
+		box: z.strictObject(boxMembers),
+		faces,
+		/** A box in the box; its `faces` lie in the gap between the two. */
+		innerBox: z.strictObject({ ...boxMembers, faces }).optional(),
 		bagLayers: z.array(staticLayer).max(10),
 		desiccantUnits: z.number().min(0).max(1000).optional(),
+		/** Paper, card and foam inside the moisture barrier. */
+		dunnage: z.array(dunnageInput).max(50).optional(),
 		grossMassKg: z.number().positive().max(1000).optional(),
 		closedHow: text(300).optional(),
+		cornerDrops: z
+			.array(
+				z.strictObject({
+					dropHeightM: z.number().min(0.01).max(20),
+					orientation: z.enum(["corner", "edge", "face"]),
+					peakGn: z.number().min(0.01).max(100_000),
+					sampleRateHz: z.number().min(1).max(1e7),
+					massKg: z.number().min(1e-3).max(200),
+				}),
+			)
+			.max(100)
+			.optional(),
 	}),
-	route: z.strictObject({
-		dropBasis,
-		mode: z.enum(["road", "air", "sea", "rail", "mixed", "carried-by-hand"]),
-		transitDays: z.number().min(0).max(365),
-		temperatureLowDegC: temperature.optional(),
-		temperatureHighDegC: temperature.optional(),
-		humidityPercent: z.number().min(0).max(100).optional(),
-	}),
+	route: packRoute,
 });
 export type PackagingRequest = z.infer<typeof packagingRequest>;
 
@@ -171,6 +202,26 @@ export const packagingResult = z.strictObject({
 	protectedBandM: z.tuple([z.number(), z.number()]).nullable(),
 	measuredBelow: z.array(
 		z.strictObject({ id: z.string(), percentile: z.enum(["p95", "max"]), dropHeightM: z.number() }),
+	),
+	fragility: z.strictObject({
+		basis: z.enum(FRAGILITY_BASES),
+		limitGn: z.number(),
+		others: z.array(
+			z.strictObject({
+				basis: z.enum(FRAGILITY_BASES),
+				limitGn: z.number(),
+				standing: z.enum(STANDINGS),
+				verdict: checkVerdict.nullable(),
+			}),
+		),
+	}),
+	dropBases: z.array(
+		z.strictObject({
+			basis: z.string(),
+			dropHeightM: z.number(),
+			standing: z.enum(STANDINGS),
+			reached: z.boolean().nullable(),
+		}),
 	),
 });
 

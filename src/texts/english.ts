@@ -12,6 +12,7 @@ import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
+import { retired } from "./english/retired.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
 import { strength } from "./english/strength.ts";
@@ -34,5 +35,6 @@ export const english = {
 	...packaging,
 	...pack,
 	...strength,
+	...retired,
 	...verify,
 };

@@ -20,7 +20,7 @@ export interface CushionFit {
 	/** Standard deviation of the points about the fit, percent of the peak; null for two points. */
 	readonly residualPercent: number | null;
 	readonly r2: number | null;
-	/** 95 % interval of one further point, percent of the peak; null for two points, which any set meets. */
+	/** 95 % interval of one further point, percent of the peak, at its widest inside the data; null for two points, which any set meets. */
 	readonly predictionIntervalPercent: number | null;
 	readonly energyDensityRangeKJPerM3: readonly [low: number, high: number];
 }
@@ -56,6 +56,8 @@ export function cushionFit(points: readonly CushionPoint[]): Judged<CushionFit> 
 	const aKPa = Math.exp(line.intercept);
 	const factor = Math.E * aKPa * line.slope;
 	if (!(factor >= LEAST_CUSHION_FACTOR)) return refuse("impossible-set");
+	const halfWidths = energies.map((energy) => predictionHalfWidth(line, COVERAGE, energy));
+	const widest = halfWidths.reduce((wide, next) => (wide === null || next === null ? null : Math.max(wide, next)), 0);
 	const percent = (logarithm: number | null) => (logarithm === null ? null : 100 * (Math.exp(logarithm) - 1));
 	return assessed<CushionFit>(
 		{
@@ -64,7 +66,7 @@ export function cushionFit(points: readonly CushionPoint[]): Judged<CushionFit> 
 			minimumCushionFactor: factor,
 			residualPercent: percent(line.residualSd),
 			r2: line.r2,
-			predictionIntervalPercent: percent(predictionHalfWidth(line, COVERAGE)),
+			predictionIntervalPercent: percent(widest),
 			energyDensityRangeKJPerM3: [Math.min(...energies), Math.max(...energies)],
 		},
 		{

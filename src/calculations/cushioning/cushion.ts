@@ -1,13 +1,16 @@
 /** One cushion under a falling weight: peak, band, loading, thickness, against a limit. */
 import { assessed, type Interval, type Judged, notAssessed, sentence } from "../judged.ts";
 import { cite, type Source, weakestStanding } from "../sources.ts";
-import type { Foam, FoamModel } from "./foam.ts";
+import type { Filler, Foam, FoamModel } from "./foam.ts";
 import { bisect, energyWithin, optimumOf, shiftedStressKPa, stressKPa } from "./foam-model.ts";
 import { energyRangeOf, leastFactorInside, rangeNotes, setNotes } from "./foam-range.ts";
+import { bandCorners } from "./pad.ts";
 
 export interface CushionInput {
 	/** Null: the foam is not known. */
 	readonly foam: Foam | null;
+	/** What it is where it is no primary cushion. */
+	readonly filler?: Filler | null | undefined;
 	readonly thicknessM: number;
 	readonly dropHeightM: number;
 	/** Weight over bearing area. */
@@ -135,14 +138,27 @@ function generalPart(input: CushionInput, energyDensityKJPerM3: number) {
 	};
 }
 
+interface Practical {
+	readonly foam: Foam;
+	readonly cushionFactor: number;
+}
+/** A catalogue is judged once: the answer depends on nothing else. */
+const KNOWN_BEST = new WeakMap<readonly Foam[], Practical | null>();
+
 /** The primary cushion that reaches the least factor inside its own data. */
-export function bestPractical(
-	catalogue: readonly Foam[],
-): { readonly foam: Foam; readonly cushionFactor: number } | null {
+export function bestPractical(catalogue: readonly Foam[]): Practical | null {
+	const known = KNOWN_BEST.get(catalogue);
+	if (known !== undefined) return known;
+	const best = bestOfAll(catalogue);
+	KNOWN_BEST.set(catalogue, best);
+	return best;
+}
+
+function bestOfAll(catalogue: readonly Foam[]): Practical | null {
 	const primary = catalogue
 		.filter((foam) => foam.primary)
 		.map((foam) => ({ foam, cushionFactor: leastFactorInside(foam) }));
-	return primary.reduce<(typeof primary)[number] | null>(
+	return primary.reduce<Practical | null>(
 		(best, next) => (best === null || next.cushionFactor < best.cushionFactor ? next : best),
 		null,
 	);
@@ -166,7 +182,10 @@ function unknownFoam(input: CushionInput, general: ReturnType<typeof generalPart
 			minimumThicknessAtOptimumM: null,
 			staticStressRangeKPa: null,
 		},
-		{ notes: [sentence("cushion.unknown-foam")], sources: [FLOOR] },
+		{
+			notes: [sentence("cushion.unknown-foam"), ...(input.filler ? [sentence(input.filler.whyKey)] : [])],
+			sources: [FLOOR, ...(input.filler?.sources ?? [])],
+		},
 	);
 }
 
@@ -182,11 +201,7 @@ export function modelAt(foam: Foam, temperatureDegC: number | undefined): FoamMo
 
 /** Peak over the six corners of peak uncertainty and shifted optimum. */
 function bandOf(foam: Foam, model: FoamModel, energy: number, stress: number): readonly [number, number] {
-	const peaks = [1 - foam.peakUncertainty, 1 + foam.peakUncertainty].flatMap((peak) =>
-		[1 / foam.optimumFactor, 1, foam.optimumFactor].map(
-			(factor) => shiftedStressKPa(model, energy, peak, factor) / stress,
-		),
-	);
+	const peaks = bandCorners(foam).map(([peak, factor]) => shiftedStressKPa(model, energy, peak, factor) / stress);
 	return [Math.min(...peaks), Math.max(...peaks)];
 }
 

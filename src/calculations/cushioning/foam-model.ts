@@ -48,11 +48,21 @@ export function optimumOf(model: FoamModel): { readonly energyKJPerM3: number; r
 	if (model.kind === "stress-energy") {
 		return { energyKJPerM3: 1 / model.bPerKPa, cushionFactor: Math.E * model.aKPa * model.bPerKPa };
 	}
-	// C falls to one minimum and rises again, so the golden section over ln E finds it.
-	const factor = (logEnergy: number) => stressKPa(model, Math.exp(logEnergy)) / Math.exp(logEnergy);
-	const log = goldenSection(factor, Math.log(1e-3 * model.gasPressureKPa), Math.log(1e3 * model.gasPressureKPa));
-	return { energyKJPerM3: Math.exp(log), cushionFactor: factor(log) };
+	const known = KNOWN_OPTIMUM.get(model);
+	if (known !== undefined) return known;
+	// C falls to one minimum over the strain and rises again, so the golden section finds it.
+	const { yieldStressKPa, gasPressureKPa, relativeDensity } = model;
+	const locking = 1 - relativeDensity;
+	const factor = (strain: number) =>
+		(yieldStressKPa + (gasPressureKPa * strain) / (locking - strain)) / energyAtStrain(model, strain);
+	const strain = goldenSection(factor, 1e-6 * locking, (1 - 1e-9) * locking);
+	const optimum = { energyKJPerM3: energyAtStrain(model, strain), cushionFactor: factor(strain) };
+	KNOWN_OPTIMUM.set(model, optimum);
+	return optimum;
 }
+
+/** A gas model's optimum is searched once: it depends on nothing else. */
+const KNOWN_OPTIMUM = new WeakMap<FoamModel, { readonly energyKJPerM3: number; readonly cushionFactor: number }>();
 
 /** The stress of a model whose peak is off by a factor and whose optimum lies elsewhere: factor·f·S(E/f). */
 export function shiftedStressKPa(

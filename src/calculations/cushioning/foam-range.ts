@@ -4,7 +4,7 @@ import type { Foam, FoamModel } from "./foam.ts";
 import { energyAtStrain, optimumOf, strainAt, stressKPa } from "./foam-model.ts";
 
 /** Temperature for which sets without temperature data stand. Source: cushioning page 4.1, our choice. */
-const ROOM_DEG_C: readonly [number, number] = [15, 30];
+export const ROOM_DEG_C: readonly [number, number] = [15, 30];
 /** No foam measured has a cushion factor below this: a slip of unit or digit is likelier. Source: our choice. */
 const LIKELY_CUSHION_FACTOR = 2;
 

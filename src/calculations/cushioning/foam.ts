@@ -42,6 +42,10 @@ export interface Foam {
 	readonly peakUncertainty: number;
 	readonly optimumFactor: number;
 	readonly dropNumber: "first" | "mean-2-to-5" | "unknown";
+	/** For a set of the first drop: the set of the drops after it; none where it is not known. */
+	readonly later?: Foam | undefined;
+	/** Static stress up to which its creep stays small; none where it is not known. */
+	readonly creepLimit?: { readonly stressKPa: number; readonly source: Source } | undefined;
 	/** Whether it is offered as a primary cushion. */
 	readonly primary: boolean;
 	/** Best verdict that it can carry: `meets` only where its curve is the user's own with a prediction interval. */
@@ -49,4 +53,12 @@ export interface Foam {
 	readonly sources: readonly Source[];
 	/** Text key of what is uncertain about the set itself; null for nothing to add. */
 	readonly noteKey: string | null;
+}
+
+/** What fills a parcel without a curve of its own: its thickness sets a floor, and nothing more is known. */
+export interface Filler {
+	readonly id: string;
+	/** Text key of why it is no primary cushion. */
+	readonly whyKey: string;
+	readonly sources: readonly Source[];
 }

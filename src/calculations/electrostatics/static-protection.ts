@@ -151,7 +151,8 @@ function lowChargingOf(layer: StaticLayer): TestOutcome {
 		: "pass";
 }
 
-function contactOf(layer: StaticLayer): TestOutcome {
+/** Whether a charge can flow away through the layer that touches the item. */
+export function contactOf(layer: StaticLayer): TestOutcome {
 	const resistance = layer.surfaceResistanceOhm;
 	if (resistance !== undefined) return resistance < INSULATIVE_FROM_OHM ? "pass" : "fail";
 	if (["plain-film", "bubble-plain", "none"].includes(layer.kind)) return "fail";
@@ -172,7 +173,8 @@ function limitOf(edition: string | undefined): number {
 	return year >= FIRST_STRICT_YEAR ? SHIELDING_LIMIT_NJ : EARLIER_LIMIT_NJ;
 }
 
-function isConductive(layer: StaticLayer): boolean {
+/** Whether a layer would short what touches it. */
+export function isConductive(layer: StaticLayer): boolean {
 	if (layer.surfaceResistanceOhm !== undefined) return layer.surfaceResistanceOhm < CONDUCTIVE_BELOW_OHM;
 	return layer.kind === "conductive-film" || layer.kind === "kitchen-foil";
 }

@@ -1,8 +1,10 @@
 /** The drop that a pack protects to: the one at which its worst face reaches the item's limit. */
-import { energyWithin } from "../cushioning/foam-model.ts";
 import { coversEnergy, coversThickness } from "../cushioning/foam-range.ts";
-import { limitOf, staticStressKPa } from "./face-cushions.ts";
-import { FACES, type Face, type FoamLayer, type PackagingInput, type PackedItem } from "./types.ts";
+import { energyAtForceKJ, rowEnergyKJ } from "../cushioning/pad.ts";
+import { dropSets, type FaceStacks, padsOf, type StackLayer, weightN } from "./face-stacks.ts";
+import { limitOf } from "./fragility.ts";
+import { cornersOf } from "./stack-peak.ts";
+import { FACES, type Face, type PackedItem } from "./types.ts";
 
 export interface ProtectedDrop {
 	readonly dropHeightM: number;
@@ -18,50 +20,58 @@ export interface ProtectedDrop {
 
 interface FaceDrop {
 	readonly face: Face;
+	readonly stack: readonly StackLayer[];
 	readonly dropHeightM: number;
 	readonly bandM: readonly [low: number, high: number];
 }
 
 /**
- * S(s·h/t) = limit·s is solved for h on each face, nominally and at the six corners of the foam's band. Null where a face
- * has no cushion or several layers.
+ * At the limit a face bears the force limit · weight; what its layers have taken until then is weight · drop. Solved in
+ * closed form on each face, for first and later drops, nominally and at the six corners of the foams' bands. Null where a
+ * face has no cushion.
  */
-export function protectedDrop(input: PackagingInput): ProtectedDrop | null {
-	const { limitGn } = limitOf(input.item);
-	const layers = FACES.flatMap((face) => {
-		const [layer, ...more] = input.pack.faces[face];
-		return layer === undefined || more.length > 0 ? [] : [{ face, layer }];
-	});
-	if (layers.length < FACES.length) return null;
-	const drops = layers.map(({ face, layer }) => faceDrop(input.item, face, layer, limitGn));
+export function protectedDrop(item: PackedItem, stacks: FaceStacks): ProtectedDrop | null {
+	if (FACES.some((face) => stacks[face].length === 0)) return null;
+	const forceKN = (limitOf(item).limitGn * weightN(item)) / 1000;
+	const drops = FACES.flatMap((face) => dropSets(stacks[face]).map((stack) => faceDrop(item, face, stack, forceKN)));
 	const worst = drops.reduce((least, next) => (next.dropHeightM < least.dropHeightM ? next : least));
-	const outside = layers.find(({ face, layer }) => !covered(input.item, face, layer, worst.dropHeightM));
+	const outside = drops.find(({ stack }) => !covered(item, stack, worst.dropHeightM, forceKN));
 	return {
-		...worst,
+		dropHeightM: worst.dropHeightM,
+		face: worst.face,
 		bandM: [Math.min(...drops.map((drop) => drop.bandM[0])), Math.min(...drops.map((drop) => drop.bandM[1]))],
-		complete: layers.every(({ layer }) => layer.foam !== null),
+		complete: drops.every(({ stack }) => stack.every((layer) => layer.foam !== null)),
 		outside: outside?.face ?? null,
 	};
 }
 
-function faceDrop(item: PackedItem, face: Face, { foam, thicknessM, bearing }: FoamLayer, limitGn: number): FaceDrop {
-	if (foam === null) {
-		const bound = limitGn * thicknessM;
-		return { face, dropHeightM: bound, bandM: [0, bound] };
+function faceDrop(item: PackedItem, face: Face, stack: readonly StackLayer[], forceKN: number): FaceDrop {
+	const dropOf = (energyKJ: number) => (1000 * energyKJ) / weightN(item);
+	const pads = padsOf(stack);
+	if (pads === null) {
+		// No foam takes more than the force over its whole thickness.
+		const bound = dropOf(stack.reduce((sum, layer) => sum + forceKN * layer.thicknessM, 0));
+		return { face, stack, dropHeightM: bound, bandM: [0, bound] };
 	}
-	const stress = staticStressKPa(item, face, bearing);
-	// A shifted model reaches the limit at f times the energy at which the nominal one reaches limit / (peak · f).
-	const height = (peak: number, factor: number) =>
-		(factor * (energyWithin(foam.model, (limitGn * stress) / (peak * factor)) ?? 0) * thicknessM) / stress;
-	const corners = [1 - foam.peakUncertainty, 1 + foam.peakUncertainty].flatMap((peak) =>
-		[1 / foam.optimumFactor, 1, foam.optimumFactor].map((factor) => height(peak, factor)),
-	);
-	return { face, dropHeightM: height(1, 1), bandM: [Math.min(...corners), Math.max(...corners)] };
+	const corners = cornersOf(stack).map((corner) => dropOf(rowEnergyKJ(corner, forceKN)));
+	return {
+		face,
+		stack,
+		dropHeightM: dropOf(rowEnergyKJ(pads, forceKN)),
+		bandM: [Math.min(...corners), Math.max(...corners)],
+	};
 }
 
-/** Whether the foam's data cover a drop; a foam that is not known has none. */
-function covered(item: PackedItem, face: Face, { foam, thicknessM, bearing }: FoamLayer, dropHeightM: number): boolean {
-	if (foam === null) return false;
-	const energy = (staticStressKPa(item, face, bearing) * dropHeightM) / thicknessM;
-	return coversThickness(foam, thicknessM) && coversEnergy(foam, foam.model, energy);
+/** Whether the foams' data cover the drop; a foam that is not known has none. */
+function covered(item: PackedItem, stack: readonly StackLayer[], dropHeightM: number, forceKN: number): boolean {
+	const pads = padsOf(stack);
+	if (pads === null) return false;
+	const whole = (weightN(item) * dropHeightM) / 1000;
+	return stack.every(({ foam, thicknessM, areaM2 }, index) => {
+		const pad = pads[index];
+		if (foam === null || pad === undefined) return false;
+		// One layer takes all; of several, each what it has taken at the limit.
+		const energyKJ = stack.length === 1 ? whole : energyAtForceKJ(pad, forceKN);
+		return coversThickness(foam, thicknessM) && coversEnergy(foam, foam.model, energyKJ / (areaM2 * thicknessM));
+	});
 }

@@ -2,8 +2,8 @@
 import { staticProtection } from "../electrostatics/static-protection.ts";
 import { sentence } from "../judged.ts";
 import type { CheckContext } from "./check-context.ts";
-import { worse } from "./face-cushions.ts";
 import type { PackagingCheck } from "./types.ts";
+import { worse } from "./verdicts.ts";
 
 /** The three verdicts on the layers count as meets, marginal, falls-short; what nothing proves is provisional at best. */
 export function staticCheck({ input: { item, pack } }: CheckContext): PackagingCheck {

@@ -26,7 +26,7 @@ export interface Vibration {
 }
 
 /** Damping ratio of a foam cushion where none is given. Source: our choice. */
-const CUSHION_DAMPING = 0.1;
+export const CUSHION_DAMPING_RATIO = 0.1;
 /** Miles' form is for a single, lightly damped resonance. Source: published, notes on the book's chapter 9. */
 const LEAST_Q_FOR_MILES = 10;
 
@@ -83,7 +83,7 @@ export function vibration(input: VibrationInput): Judged<Vibration> {
 			transmissibility:
 				cushionFrequencyHz === undefined
 					? null
-					: transmissibilityAt(frequency / cushionFrequencyHz, input.cushionDampingRatio ?? CUSHION_DAMPING),
+					: transmissibilityAt(frequency / cushionFrequencyHz, input.cushionDampingRatio ?? CUSHION_DAMPING_RATIO),
 		},
 		{
 			...support,

@@ -4,7 +4,7 @@ import { cushionFit as fitCushion } from "../../calculations/cushioning/cushion-
 import { FOAMS } from "../../catalogue/foams.ts";
 import { cushionFitRequest, cushionFitResult, cushionRequest, cushionResult } from "../../contract/cushion.ts";
 import { calculation } from "./calculation.ts";
-import { foamOf } from "./foam-of.ts";
+import { fillerOf, foamOf } from "./foam-of.ts";
 
 export const cushion = calculation({
 	name: "cushion",
@@ -33,7 +33,8 @@ export const cushion = calculation({
 			leastThicknessAnyFoamM: 0.01524,
 		},
 	},
-	assess: ({ foam, ...input }) => assessCushion({ ...input, foam: foamOf(foam, "/foam"), catalogue: FOAMS }),
+	assess: ({ foam, ...input }) =>
+		assessCushion({ ...input, foam: foamOf(foam, "/foam"), filler: fillerOf(foam), catalogue: FOAMS }),
 });
 
 export const cushionFit = calculation({

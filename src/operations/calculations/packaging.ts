@@ -2,9 +2,11 @@
 import { staticProtection as protectFromStatic } from "../../calculations/electrostatics/static-protection.ts";
 import { condensation as condensationOf } from "../../calculations/moisture/condensation.ts";
 import { packaging as assessPack } from "../../calculations/packaging/packaging.ts";
-import { FACES, type FoamLayer, type PackagingInput } from "../../calculations/packaging/types.ts";
+import { FACES, type FaceLayers, type FoamLayer, type PackagingInput } from "../../calculations/packaging/types.ts";
 import { DROP_TABLES, dropTableById, MEASURED_DROPS } from "../../catalogue/drop-tables.ts";
 import { FOAMS } from "../../catalogue/foams.ts";
+import { FRAGILITY_LEVELS } from "../../catalogue/fragility-levels.ts";
+import { DEFAULT_VIBRATION_PROFILE, vibrationProfileById } from "../../catalogue/vibration-profiles.ts";
 import {
 	condensationRequest,
 	condensationResult,
@@ -14,9 +16,9 @@ import {
 	staticProtectionRequest,
 	staticProtectionResult,
 } from "../../contract/packaging.ts";
-import { invalid } from "../../faults.ts";
+import { type BadMember, invalid } from "../../faults.ts";
 import { calculation } from "./calculation.ts";
-import { foamOf } from "./foam-of.ts";
+import { fillerOf, foamOf } from "./foam-of.ts";
 
 export const staticProtection = calculation({
 	name: "static-protection",
@@ -89,26 +91,62 @@ export const packaging = calculation({
 	assess: (request) => assessPack(packagingInput(request)),
 });
 
-/** A request with its foams and tables resolved. @throws bad-input for an id that the catalogue does not have */
+/**
+ * A request with its foams and tables resolved.
+ * @throws bad-input for an id that the catalogue does not have, a box smaller than the item, temperatures that cross
+ */
 export function packagingInput(request: PackagingRequest): PackagingInput {
-	const dropTable = dropTableById(request.route.dropBasis);
-	if (dropTable === null) throw invalid([{ path: "/route/dropBasis", code: "unknown-id" }]);
-	const layersOf = (face: (typeof FACES)[number]): FoamLayer[] =>
-		request.pack.faces[face].layers.map((layer, index) => ({
-			foam: foamOf(layer.foam, `/pack/faces/${face}/layers/${index}/foam`),
+	const { item, pack, route } = request;
+	const dropTable = dropTableById(route.dropBasis);
+	const profile = vibrationProfileById(route.vibrationProfileId ?? DEFAULT_VIBRATION_PROFILE);
+	const bad = [
+		...(dropTable === null ? [{ path: "/route/dropBasis", code: "unknown-id" }] : []),
+		...(profile === null ? [{ path: "/route/vibrationProfileId", code: "unknown-id" }] : []),
+		...tooSmall(item, pack.innerBox ?? pack.box, pack.innerBox === undefined ? "/pack/box" : "/pack/innerBox"),
+		...((route.temperatureLowDegC ?? -Infinity) > (route.temperatureHighDegC ?? Infinity)
+			? [{ path: "/route/temperatureHighDegC", code: "not-above" }]
+			: []),
+	];
+	if (dropTable === null || profile === null || bad.length > 0) throw invalid(bad);
+	const { innerBox } = pack;
+	return {
+		item,
+		pack: {
+			...pack,
+			faces: layersOf(pack.faces, "/pack/faces"),
+			innerBox:
+				innerBox === undefined ? undefined : { ...innerBox, faces: layersOf(innerBox.faces, "/pack/innerBox/faces") },
+		},
+		route: { ...route, dropTable, dropTables: DROP_TABLES, measured: MEASURED_DROPS, vibrationProfile: profile },
+		catalogue: FOAMS,
+		classLevel: FRAGILITY_LEVELS[item.class] ?? null,
+	};
+}
+
+function layersOf(faces: PackagingRequest["pack"]["faces"], path: string): FaceLayers {
+	const of = (face: (typeof FACES)[number]): FoamLayer[] =>
+		faces[face].layers.map((layer, index) => ({
+			foam: foamOf(layer.foam, `${path}/${face}/layers/${index}/foam`),
+			filler: fillerOf(layer.foam),
 			thicknessM: layer.thicknessM,
 			bearing: layer.pads === undefined ? { fullFace: true } : { pads: layer.pads },
 		}));
-	return {
-		item: request.item,
-		pack: {
-			...request.pack,
-			faces: Object.fromEntries(FACES.map((face) => [face, layersOf(face)])) as Record<
-				(typeof FACES)[number],
-				FoamLayer[]
-			>,
-		},
-		route: { dropTable, dropTables: DROP_TABLES, measured: MEASURED_DROPS },
-		catalogue: FOAMS,
-	};
+	return Object.fromEntries(FACES.map((face) => [face, of(face)])) as unknown as FaceLayers;
+}
+
+/** A box that the item does not go into is a slip of unit or digit. */
+function tooSmall(
+	item: PackagingRequest["item"],
+	box: { readonly innerLengthM: number; readonly innerWidthM: number; readonly innerHeightM: number },
+	path: string,
+): BadMember[] {
+	return (
+		[
+			["innerLengthM", "lengthM"],
+			["innerWidthM", "widthM"],
+			["innerHeightM", "heightM"],
+		] as const
+	)
+		.filter(([inner, side]) => !(box[inner] >= item[side]))
+		.map(([inner, side]) => ({ path: `${path}/${inner}`, code: "smaller-than-item", facts: { itemM: item[side] } }));
 }

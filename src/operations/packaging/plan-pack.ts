@@ -2,11 +2,18 @@
 import { type CushionResult, cushion } from "../../calculations/cushioning/cushion.ts";
 import type { Foam } from "../../calculations/cushioning/foam.ts";
 import { energyRangeOf } from "../../calculations/cushioning/foam-range.ts";
-import { type DropHeight, dropHeight } from "../../calculations/handling/drop-height.ts";
+import type { DropHeight } from "../../calculations/handling/drop-height.ts";
 import type { Judged, Sentence } from "../../calculations/judged.ts";
-import { limitOf, staticStressKPa } from "../../calculations/packaging/face-cushions.ts";
-import { packaging, REQUIRED_CHECKS } from "../../calculations/packaging/packaging.ts";
-import { FACES, type Face, type Packaging, type PackagingInput } from "../../calculations/packaging/types.ts";
+import { faceStacks, staticStressKPa } from "../../calculations/packaging/face-stacks.ts";
+import { limitOf } from "../../calculations/packaging/fragility.ts";
+import { designDropOf, packaging, REQUIRED_CHECKS } from "../../calculations/packaging/packaging.ts";
+import {
+	AT_LEAST_CHECKS,
+	FACES,
+	type Face,
+	type Packaging,
+	type PackagingInput,
+} from "../../calculations/packaging/types.ts";
 import type { Source } from "../../calculations/sources.ts";
 import type { CurvePoint } from "../../charts/cushion-curve.ts";
 import type { PackagingRequest } from "../../contract/packaging.ts";
@@ -52,15 +59,8 @@ const REACH = 6;
 /** Computes a pack. @throws bad-input for a foam or a basis that the catalogue does not have */
 export function planPack(request: PackagingRequest): PackPlan {
 	const input = packagingInput(request);
-	const { box, grossMassKg } = input.pack;
-	const { dropTable, dropTables, measured } = input.route;
-	const drop = dropHeight({
-		massKg: grossMassKg ?? input.item.massKg,
-		largestDimensionM: Math.max(box.innerLengthM, box.innerWidthM, box.innerHeightM),
-		table: dropTable,
-		tables: dropTables,
-		measured,
-	}).result;
+	const { dropTable } = input.route;
+	const drop = designDropOf(input).result;
 	return {
 		requestSha256: sha256Hex(canonicalBytes(JSON.parse(JSON.stringify(request)))),
 		answer: packaging(input),
@@ -74,13 +74,19 @@ export function isRequiredCheck(id: string): boolean {
 	return (REQUIRED_CHECKS as ReadonlySet<string>).has(id);
 }
 
+/** Whether a check's value is to reach its limit; that of others is to stay below. */
+export function reachesItsLimit(id: string): boolean {
+	return (AT_LEAST_CHECKS as ReadonlySet<string>).has(id);
+}
+
 function curvesOf(input: PackagingInput, dropHeightM: number): PackCurve[] {
 	const curves = new Map<string, PackCurve>();
+	const stacks = faceStacks(input);
 	for (const face of FACES) {
-		const [layer, ...more] = input.pack.faces[face];
+		const [layer, ...more] = stacks[face];
 		if (layer === undefined || layer.foam === null || more.length > 0) continue;
 		const { foam, thicknessM } = layer;
-		const stress = staticStressKPa(input.item, face, layer.bearing);
+		const stress = staticStressKPa(input.item, layer);
 		const key = JSON.stringify([foam.id, foam.model, thicknessM, stress.toPrecision(6)]);
 		const known = curves.get(key);
 		const curve =

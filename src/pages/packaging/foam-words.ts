@@ -1,8 +1,10 @@
 /** A foam as people read it: material and density, how its curve was taken, and how well it is known. */
+import { fillerById } from "../../catalogue/fillers.ts";
 import { FOAMS, foamById } from "../../catalogue/foams.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 
 export function foamWords(id: string): string {
+	if (fillerById(id) !== null) return say(`pack.filler.${id}` as TextKey);
 	const foam = foamById(id);
 	if (foam === null) return id;
 	const density = foam.densityKgPerM3 === null ? "" : `, ${foam.densityKgPerM3} kg/m³`;

@@ -1,7 +1,7 @@
 /** What came out of a pack: what is assessed first, each check with its reason and mend; then what is missing, and why. */
 import type { z } from "zod";
 import type { packagingCheck, packagingResult } from "../../contract/packaging.ts";
-import { isRequiredCheck } from "../../operations/packaging/plan-pack.ts";
+import { isRequiredCheck, reachesItsLimit } from "../../operations/packaging/plan-pack.ts";
 import { say, type TextKey, writeNumber } from "../../texts/say.ts";
 import { Caution } from "../components/form.tsx";
 
@@ -124,8 +124,8 @@ export function Notes({ answer }: { readonly answer: SpokenPackaging }) {
 function CheckRow({ check }: { readonly check: Check }) {
 	const quantity = (value: number | null) =>
 		value === null ? "–" : `${writeNumber(value)} ${check.unit ?? ""}`.trim();
-	// The protected drop is to reach its limit, a peak to stay below it.
-	const bound = check.limit === null ? "–" : `${check.id === "drop-height" ? "≥" : "≤"} ${quantity(check.limit)}`;
+	// Some are to reach their limit, such as the protected drop; a peak is to stay below it.
+	const bound = check.limit === null ? "–" : `${reachesItsLimit(check.id) ? "≥" : "≤"} ${quantity(check.limit)}`;
 	return (
 		<tr>
 			<th scope="row">{say(`pack.check.${check.id}` as TextKey)}</th>

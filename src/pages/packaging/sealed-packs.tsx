@@ -146,6 +146,7 @@ function cushionWords({ foam, thicknessM, pads }: PackagingRequest["pack"]["face
 function kindWords(foam: PackagingRequest["pack"]["faces"]["top"]["layers"][number]["foam"]): string {
 	if ("unknown" in foam) return say("pack.unknown-foam");
 	if ("id" in foam) return foamWords(foam.id);
+	if ("points" in foam) return say("pack.own-points", { count: foam.points.length });
 	return foam.model === "stress-energy"
 		? say("pack.own-set", { a: foam.aKPa, b: foam.bPerKPa })
 		: say("pack.own-gas-set");

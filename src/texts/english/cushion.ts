@@ -24,4 +24,15 @@ export const cushion = {
 	"cushion.fit-impossible-set": "The fit would give a cushion factor below 1, which no foam can reach.",
 	"cushion.fit-two-points": "Two points fit any set exactly, so nothing is known of how well it holds.",
 	"cushion.fit-unlikely": "A least cushion factor of {factor} is better than any measured foam: check the points.",
+	"cushion.filler-bubble":
+		"Bubble film is no primary cushion: no curve of it could be read, it charges boards, and it bursts under small pads.",
+	"cushion.filler-air-pillow":
+		"Air pillows are no primary cushion: no curve of them could be read, and one that leaks holds nothing.",
+	"cushion.filler-paper":
+		"Crumpled paper is no primary cushion: no curve of it could be read, and it stays crushed after the first drop.",
+	"cushion.filler-loose": "Loose fill is filler, no primary cushion: the item sinks through it on its way.",
+	"cushion.filler-insert":
+		"A moulded insert of the shop's box is no primary cushion for another item or a second trip: no curve of it is known.",
+	"cushion.note-points": "Fitted to your own points; the band is the prediction interval of one further drop.",
+	"cushion.note-two-points": "Fitted to two points, which any set meets: nothing is known of how well it holds.",
 } as const;
