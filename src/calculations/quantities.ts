@@ -92,6 +92,10 @@ export const DIMENSIONLESS = [
 	"peakFactor",
 	"amount",
 	"desiccantUnits",
+	"cost",
+	"price",
+	"considered",
+	"most",
 ] as const;
 
 /** Units in which a reading stands once converted: the code kept in records → the symbol shown to people. */

@@ -105,14 +105,15 @@ const faces = z.strictObject({
 	front: face,
 	back: face,
 } satisfies Record<(typeof FACES)[number], typeof face>);
-const boxMembers = {
+/** A box by what is free inside it, and its board. */
+export const boxInput = z.strictObject({
 	innerLengthM: side,
 	innerWidthM: side,
 	innerHeightM: side,
 	edgeCrushKNPerM: z.number().positive().max(100).optional(),
 	caliperM: z.number().positive().max(0.1).optional(),
 	reused: z.boolean(),
-};
+});
 
 /** The item, its axes along the box's; top and bottom are ± height. */
 export const packedItem = z.strictObject({
@@ -151,10 +152,10 @@ export const packRoute = z.strictObject({
 export const packagingRequest = z.strictObject({
 	item: packedItem,
 	pack: z.strictObject({
-		box: z.strictObject(boxMembers),
+		box: boxInput,
 		faces,
 		/** A box in the box; its `faces` lie in the gap between the two. */
-		innerBox: z.strictObject({ ...boxMembers, faces }).optional(),
+		innerBox: boxInput.extend({ faces }).optional(),
 		bagLayers: z.array(staticLayer).max(10),
 		desiccantUnits: z.number().min(0).max(1000).optional(),
 		/** Paper, card and foam inside the moisture barrier. */

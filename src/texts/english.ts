@@ -13,6 +13,7 @@ import { log } from "./english/log.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { retired } from "./english/retired.ts";
+import { search } from "./english/search.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
 import { strength } from "./english/strength.ts";
@@ -36,5 +37,6 @@ export const english = {
 	...pack,
 	...strength,
 	...retired,
+	...search,
 	...verify,
 };

@@ -1,7 +1,8 @@
 /** `npm run bench -- seal`: runs the benchmarks that are named. Each compares with a floor that is measured in the same run. */
 import { benchSeal } from "./seal.ts";
+import { benchSearch } from "./search.ts";
 
-const BENCHMARKS: Readonly<Record<string, () => Promise<void>>> = { seal: benchSeal };
+const BENCHMARKS: Readonly<Record<string, () => Promise<void>>> = { seal: benchSeal, search: benchSearch };
 
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => BENCHMARKS[name] === undefined);

@@ -69,7 +69,6 @@ const NOT_BUILT_YET = new Set([
 	"claim-cap",
 	"insurance",
 	"fault-origin",
-	"packaging-search",
 	"/api/v1/stock",
 	"/api/v1/exhibits",
 	"/api/v1/consignments/{id}/transit-recordings",

@@ -33,14 +33,24 @@ export function energyAtStrain(model: FoamModel, strain: number): number {
 	return yieldStressKPa * strain + gasPressureKPa * (locking * Math.log(locking / (locking - strain)) - strain);
 }
 
+/** The strain at which the stress reaches a limit, kPa; null where even no strain is within it. */
+export function strainWithin(model: FoamModel, limitKPa: number): number | null {
+	if (model.kind === "stress-energy") {
+		const { aKPa, bPerKPa } = model;
+		return limitKPa > aKPa ? (1 - aKPa / limitKPa) / (aKPa * bPerKPa) : null;
+	}
+	const { yieldStressKPa, gasPressureKPa, relativeDensity } = model;
+	const excess = limitKPa - yieldStressKPa;
+	if (!(excess > 0)) return null;
+	return Number.isFinite(excess) ? ((1 - relativeDensity) * excess) / (gasPressureKPa + excess) : 1 - relativeDensity;
+}
+
 /** The largest energy density at which the stress stays within a limit; null where even none exceeds it. */
 export function energyWithin(model: FoamModel, limitKPa: number): number | null {
-	const least = model.kind === "stress-energy" ? model.aKPa : model.yieldStressKPa;
-	if (!(limitKPa > least)) return null;
-	if (model.kind === "stress-energy") return Math.log(limitKPa / model.aKPa) / model.bPerKPa;
-	let high = 1;
-	while (stressKPa(model, high) < limitKPa) high *= 2;
-	return bisect((energy) => stressKPa(model, energy) - limitKPa, 0, high);
+	if (model.kind === "stress-energy")
+		return limitKPa > model.aKPa ? Math.log(limitKPa / model.aKPa) / model.bPerKPa : null;
+	const strain = strainWithin(model, limitKPa);
+	return strain === null ? null : energyAtStrain(model, strain);
 }
 
 /** Energy density at the optimum, kJ/m³, and the least cushion factor C = stress/energy there. */

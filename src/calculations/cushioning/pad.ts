@@ -4,7 +4,7 @@
  * stress times f and its strain over the peak factor. Derivation: our own, from the stress-energy and gas forms.
  */
 import type { Foam, FoamModel } from "./foam.ts";
-import { bisect, energyAtStrain, energyWithin, strainAt, stressKPa } from "./foam-model.ts";
+import { bisect, energyAtStrain, energyWithin, strainWithin, stressKPa } from "./foam-model.ts";
 
 export interface Pad {
 	readonly model: FoamModel;
@@ -102,6 +102,6 @@ export function rowPressed(pads: readonly Pad[], compressionM: number): Compress
 const MOST_FORCE_KN = 1e9;
 
 function compressionAtForceM(pad: Pad, forceKN: number): number {
-	const density = energyWithin(pad.model, forceKN / (pad.areaM2 * pad.peakFactor * pad.optimumFactor));
-	return density === null ? 0 : (strainAt(pad.model, density) * pad.thicknessM) / pad.peakFactor;
+	const strain = strainWithin(pad.model, forceKN / (pad.areaM2 * pad.peakFactor * pad.optimumFactor));
+	return strain === null ? 0 : (strain * pad.thicknessM) / pad.peakFactor;
 }

@@ -24,12 +24,15 @@ export function faceStacks({ item, pack }: Pick<PackagingInput, "item" | "pack">
 	const { innerBox } = pack;
 	const inner = innerBox === undefined ? null : outerSidesM(innerBox);
 	const of = (face: Face) => [
-		...pack.faces[face].map((layer) => stackLayer(layer, faceSidesM(item, face), false)),
-		...(innerBox === undefined || inner === null
-			? []
-			: innerBox.faces[face].map((layer) => stackLayer(layer, faceSidesM(inner, face), true))),
+		...stackOf(pack.faces[face], faceSidesM(item, face), false),
+		...(innerBox === undefined || inner === null ? [] : stackOf(innerBox.faces[face], faceSidesM(inner, face), true)),
 	];
 	return Object.fromEntries(FACES.map((face) => [face, of(face)])) as unknown as FaceStacks;
+}
+
+/** Layers that bear a face of these sides. */
+export function stackOf(layers: readonly FoamLayer[], sidesM: readonly [number, number], inGap: boolean): StackLayer[] {
+	return layers.map((layer) => stackLayer(layer, sidesM, inGap));
 }
 
 function stackLayer({ bearing, ...layer }: FoamLayer, [lengthM, widthM]: readonly [number, number], inGap: boolean) {

@@ -14,13 +14,13 @@ const SQUEEZE = cite(
 );
 const SQUEEZE_SHARE = 0.05;
 /** Play along an axis that is still none. Source: our choice; the advice is that nothing moves when shaken. */
-const PLAY_M = 0.005;
+export const PLAY_M = 0.005;
 const ADVICE = cite("packing-advice", "fill until nothing moves when shaken; 51 mm all round at least", "published");
 const PLAY = cite("our-choice", "5 mm of play along an axis", "our-choice");
 /** The trade's clearance, folk practice: shown, and never a verdict. Source: published, several pages. */
 const ADVISED_M = 0.051;
 /** Rounding of inches and of sums is not a misfit. */
-const ROUNDING_M = 2e-4;
+export const ROUNDING_M = 2e-4;
 
 type Axis = readonly [
 	side: "lengthM" | "widthM" | "heightM",

@@ -12,11 +12,16 @@ const BUCKLING = cite("pad-buckling-course", "each pad over (1.33·t)²; 5 cm th
 /** Creep limits are for a temperature up to this. Source: published, a supplier's design guide (120 °F). */
 const CREEP_WARM_DEG_C = 49;
 
+/** Area, m², that a pad of a thickness needs so that it does not buckle. */
+export function leastPadAreaM2(thicknessM: number): number {
+	return (BUCKLING_FACTOR * thicknessM) ** 2;
+}
+
 export function bucklingCheck({ stacks }: CheckContext): PackagingCheck {
 	const pads = FACES.flatMap((face) =>
 		stacks[face].flatMap(({ pads, thicknessM }) =>
 			pads.map(({ lengthM, widthM }) => {
-				const [areaCm2, leastCm2] = [1e4 * lengthM * widthM, 1e4 * (BUCKLING_FACTOR * thicknessM) ** 2];
+				const [areaCm2, leastCm2] = [1e4 * lengthM * widthM, 1e4 * leastPadAreaM2(thicknessM)];
 				return { face, areaCm2, leastCm2, margin: (areaCm2 - leastCm2) / leastCm2 };
 			}),
 		),

@@ -2,11 +2,16 @@
 import { staticProtection } from "../electrostatics/static-protection.ts";
 import { sentence } from "../judged.ts";
 import type { CheckContext } from "./check-context.ts";
-import type { PackagingCheck } from "./types.ts";
+import type { Pack, PackagingCheck, PackedItem } from "./types.ts";
 import { worse } from "./verdicts.ts";
 
 /** The three verdicts on the layers count as meets, marginal, falls-short; what nothing proves is provisional at best. */
 export function staticCheck({ input: { item, pack } }: CheckContext): PackagingCheck {
+	return bagCheck(item, pack.bagLayers);
+}
+
+/** The check of the layers alone. */
+export function bagCheck(item: PackedItem, layers: Pack["bagLayers"]): PackagingCheck {
 	const kind =
 		item.class === "graphics-card"
 			? "populated-card"
@@ -15,7 +20,7 @@ export function staticCheck({ input: { item, pack } }: CheckContext): PackagingC
 				: "board";
 	const answer = staticProtection({
 		item: kind,
-		layers: pack.bagLayers,
+		layers,
 		cell: item.cell,
 		edgesPadded: item.edgesPadded,
 		connectorsCapped: item.connectorsCapped,

@@ -96,19 +96,10 @@ export const packaging = calculation({
  * @throws bad-input for an id that the catalogue does not have, a box smaller than the item, temperatures that cross
  */
 export function packagingInput(request: PackagingRequest): PackagingInput {
-	const { item, pack, route } = request;
-	const dropTable = dropTableById(route.dropBasis);
-	const profile = vibrationProfileById(route.vibrationProfileId ?? DEFAULT_VIBRATION_PROFILE);
-	const bad = [
-		...(dropTable === null ? [{ path: "/route/dropBasis", code: "unknown-id" }] : []),
-		...(profile === null ? [{ path: "/route/vibrationProfileId", code: "unknown-id" }] : []),
-		...tooSmall(item, pack.innerBox ?? pack.box, pack.innerBox === undefined ? "/pack/box" : "/pack/innerBox"),
-		...((route.temperatureLowDegC ?? -Infinity) > (route.temperatureHighDegC ?? Infinity)
-			? [{ path: "/route/temperatureHighDegC", code: "not-above" }]
-			: []),
-	];
-	if (dropTable === null || profile === null || bad.length > 0) throw invalid(bad);
+	const { item, pack } = request;
 	const { innerBox } = pack;
+	const bad = tooSmall(item, innerBox ?? pack.box, innerBox === undefined ? "/pack/box" : "/pack/innerBox");
+	if (bad.length > 0) throw invalid(bad);
 	return {
 		item,
 		pack: {
@@ -117,10 +108,26 @@ export function packagingInput(request: PackagingRequest): PackagingInput {
 			innerBox:
 				innerBox === undefined ? undefined : { ...innerBox, faces: layersOf(innerBox.faces, "/pack/innerBox/faces") },
 		},
-		route: { ...route, dropTable, dropTables: DROP_TABLES, measured: MEASURED_DROPS, vibrationProfile: profile },
+		route: routeInput(request.route),
 		catalogue: FOAMS,
 		classLevel: FRAGILITY_LEVELS[item.class] ?? null,
 	};
+}
+
+/** A trip with its tables. @throws bad-input for an id that the catalogue does not have, temperatures that cross */
+export function routeInput(route: PackagingRequest["route"]): PackagingInput["route"] {
+	const dropTable = dropTableById(route.dropBasis);
+	const profile = vibrationProfileById(route.vibrationProfileId ?? DEFAULT_VIBRATION_PROFILE);
+	const { temperatureLowDegC: low, temperatureHighDegC: high } = route;
+	const bad = [
+		...(dropTable === null ? [{ path: "/route/dropBasis", code: "unknown-id" }] : []),
+		...(profile === null ? [{ path: "/route/vibrationProfileId", code: "unknown-id" }] : []),
+		...(low !== undefined && high !== undefined && !(high >= low)
+			? [{ path: "/route/temperatureHighDegC", code: "not-above" }]
+			: []),
+	];
+	if (dropTable === null || profile === null || bad.length > 0) throw invalid(bad);
+	return { ...route, dropTable, dropTables: DROP_TABLES, measured: MEASURED_DROPS, vibrationProfile: profile };
 }
 
 function layersOf(faces: PackagingRequest["pack"]["faces"], path: string): FaceLayers {

@@ -1,0 +1,92 @@
+/** `packaging-search`. */
+import { z } from "zod";
+import { EXCLUSIONS, type Exclusion, OBJECTIVES } from "../calculations/packaging/search/search-types.ts";
+import { STANDINGS } from "../calculations/sources.ts";
+import { money, text } from "./common.ts";
+import { foamInput, thicknessM } from "./cushion.ts";
+import { boxInput, packagingResult, packedItem, packRoute, staticLayer } from "./packaging.ts";
+
+/** What the shop calls a thing in its stock. */
+const stockId = text(60);
+const price = money.optional();
+
+export const packagingSearchRequest = z.strictObject({
+	item: packedItem,
+	route: packRoute,
+	stock: z.strictObject({
+		boxes: z
+			.array(boxInput.extend({ id: stockId, price }))
+			.min(1)
+			.max(20),
+		/** Sheets; the price is that of one square metre. */
+		foams: z
+			.array(z.strictObject({ id: stockId, foam: foamInput, thicknessM, price }))
+			.min(1)
+			.max(12),
+		bags: z
+			.array(z.strictObject({ id: stockId, layers: z.array(staticLayer).max(10), price }))
+			.min(1)
+			.max(10),
+	}),
+	objective: z.enum(OBJECTIVES),
+	/** Designs that are given, 10 where nothing is said. */
+	most: z.number().int().min(1).max(50).optional(),
+});
+export type PackagingSearchRequest = z.infer<typeof packagingSearchRequest>;
+
+const support = {
+	cautions: z.array(z.string()),
+	validity: z.strictObject({ within: z.boolean(), notes: z.array(z.string()) }),
+	sources: z.array(
+		z.strictObject({ id: z.string(), document: z.string(), locator: z.string(), standing: z.enum(STANDINGS) }),
+	),
+};
+const notAssessed = z.strictObject({
+	status: z.literal("not-assessed"),
+	result: z.null(),
+	reason: z.strictObject({ code: z.string(), message: z.string() }),
+	...support,
+});
+const cushion = z
+	.strictObject({
+		sheets: z.array(z.strictObject({ id: z.string(), count: z.number().int() })),
+		thicknessM: z.number(),
+		/** On each of the two faces; null for the whole face. */
+		pads: z.array(z.strictObject({ lengthM: z.number(), widthM: z.number() })).nullable(),
+	})
+	.nullable();
+const axis = z.strictObject({ around: cushion, gap: cushion });
+
+export const packagingSearchAnswer = z.discriminatedUnion("status", [
+	z.strictObject({
+		status: z.literal("assessed"),
+		result: z.strictObject({
+			designs: z.array(
+				z.strictObject({
+					boxId: z.string(),
+					innerBoxId: z.string().nullable(),
+					bagId: z.string().nullable(),
+					/** Left and right, front and back, top and bottom. */
+					axes: z.strictObject({ length: axis, width: axis, height: axis }),
+					margin: z.number(),
+					cost: money.nullable(),
+					volumeM3: z.number(),
+					packaging: z.discriminatedUnion("status", [
+						z.strictObject({ status: z.literal("assessed"), result: packagingResult, ...support }),
+						notAssessed,
+					]),
+				}),
+			),
+			considered: z.number(),
+			excluded: z.strictObject(
+				Object.fromEntries(EXCLUSIONS.map((reason) => [reason, z.number().optional()])) as Record<
+					Exclusion,
+					z.ZodOptional<z.ZodNumber>
+				>,
+			),
+		}),
+		...support,
+	}),
+	notAssessed,
+]);
+export type PackagingSearchAnswer = z.infer<typeof packagingSearchAnswer>;
