@@ -17,9 +17,9 @@ const own = Object.keys(texts).filter((key) => OWN.test(key));
 const isRetired = (key: string) => Object.hasOwn(retired, key);
 
 const code = ROOMS.flatMap((room) =>
-	readdirSync(`${ROOT}src/calculations/${room}`).map((file) =>
-		readFileSync(`${ROOT}src/calculations/${room}/${file}`, "utf8"),
-	),
+	readdirSync(`${ROOT}src/calculations/${room}`, { recursive: true, encoding: "utf8" })
+		.filter((file) => file.endsWith(".ts"))
+		.map((file) => readFileSync(`${ROOT}src/calculations/${room}/${file}`, "utf8")),
 );
 const more = ["src/catalogue/foams.ts", "src/catalogue/fillers.ts", "src/operations/calculations/foam-of.ts"].map(
 	(file) => readFileSync(ROOT + file, "utf8"),

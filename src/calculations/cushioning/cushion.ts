@@ -2,7 +2,7 @@
 import { assessed, type Interval, type Judged, notAssessed, sentence } from "../judged.ts";
 import { cite, type Source, weakestStanding } from "../sources.ts";
 import type { Filler, Foam, FoamModel } from "./foam.ts";
-import { bisect, energyWithin, optimumOf, shiftedStressKPa, stressKPa } from "./foam-model.ts";
+import { energyWithin, optimumOf, risingZero, shiftedStressKPa, stressKPa } from "./foam-model.ts";
 import { energyRangeOf, leastFactorInside, rangeNotes, setNotes } from "./foam-range.ts";
 import { bandCorners } from "./pad.ts";
 
@@ -242,8 +242,8 @@ function stressRange(foam: Foam, model: FoamModel, input: CushionInput, limitGn:
 	if (!(excess(optimum) <= 0)) return null;
 	let top = optimum;
 	while (excess(top) < 0 && top < 1e6 * optimum) top *= 2;
-	const low = bisect((stress) => -excess(stress), optimum * 1e-6, optimum);
-	const high = bisect(excess, optimum, top);
+	const low = risingZero((stress) => -excess(stress), optimum * 1e-6, optimum);
+	const high = risingZero(excess, optimum, top);
 	const range = energyRangeOf(foam, model);
 	if (range === null) return [low, high];
 	const clipped: Interval = [Math.max(low, range[0] / ratio), Math.min(high, range[1] / ratio)];

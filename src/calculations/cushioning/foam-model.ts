@@ -18,7 +18,7 @@ export function strainAt(model: FoamModel, energyKJPerM3: number): number {
 	if (model.kind === "stress-energy") {
 		return (1 - Math.exp(-model.bPerKPa * energyKJPerM3)) / (model.aKPa * model.bPerKPa);
 	}
-	return bisect(
+	return risingZero(
 		(strain) => energyAtStrain(model, strain) - energyKJPerM3,
 		0,
 		(1 - model.relativeDensity) * (1 - 1e-15),
@@ -84,14 +84,35 @@ export function shiftedStressKPa(
 	return peakFactor * optimumFactor * stressKPa(model, energyKJPerM3 / optimumFactor);
 }
 
-/** The zero of a rising function between two points. */
-export function bisect(rising: (x: number) => number, low: number, high: number): number {
+/**
+ * The zero of a rising function between two points: a secant that may not stay on one side (Illinois), halving where an end
+ * has no finite value and wherever the bracket shrinks slowly.
+ */
+export function risingZero(rising: (x: number) => number, low: number, high: number): number {
 	let [from, to] = [low, high];
-	for (let step = 0; step < 200 && to - from > 0; step += 1) {
-		const middle = (from + to) / 2;
-		if (middle === from || middle === to) break;
-		if (rising(middle) < 0) from = middle;
-		else to = middle;
+	let [below, above] = [rising(from), rising(to)];
+	if (!(below < 0)) return from;
+	if (above <= 0) return to;
+	let kept = 0;
+	for (let step = 0; step < 200; step += 1) {
+		const width = to - from;
+		const secant = from - (below * width) / (above - below);
+		const halve = !(secant > from && secant < to) || step % 4 === 3;
+		const next = halve ? (from + to) / 2 : secant;
+		if (next === from || next === to) break;
+		const value = rising(next);
+		if (value === 0) return next;
+		if (value < 0) {
+			[from, below] = [next, value];
+			// The other end stood still once too often: it weighs half.
+			if (kept < 0 && Number.isFinite(above)) above /= 2;
+			kept = -1;
+		} else {
+			[to, above] = [next, value];
+			if (kept > 0) below /= 2;
+			kept = 1;
+		}
+		if (to - from <= 4 * Number.EPSILON * Math.abs(to)) break;
 	}
 	return (from + to) / 2;
 }

@@ -4,7 +4,7 @@
  * stress times f and its strain over the peak factor. Derivation: our own, from the stress-energy and gas forms.
  */
 import type { Foam, FoamModel } from "./foam.ts";
-import { bisect, energyAtStrain, energyWithin, strainWithin, stressKPa } from "./foam-model.ts";
+import { energyAtStrain, energyWithin, risingZero, strainWithin, stressKPa } from "./foam-model.ts";
 
 export interface Pad {
 	readonly model: FoamModel;
@@ -75,7 +75,7 @@ export function rowPeakKN(pads: readonly Pad[], energyKJ: number): number {
 	if (more.length === 0) return forceAtEnergyKN(only, energyKJ);
 	const high = Math.min(...pads.map((pad) => forceAtEnergyKN(pad, energyKJ)));
 	if (!Number.isFinite(high)) return high;
-	return bisect((force) => rowEnergyKJ(pads, force) - energyKJ, 0, high);
+	return risingZero((force) => rowEnergyKJ(pads, force) - energyKJ, 0, high);
 }
 
 /** Energy, kJ, that pads in a row have taken at a force, kN. */
@@ -94,7 +94,7 @@ export function rowPressed(pads: readonly Pad[], compressionM: number): Compress
 		if (high > MOST_FORCE_KN) return { forceKN: Number.POSITIVE_INFINITY, energyKJ: Number.POSITIVE_INFINITY };
 		high *= 2;
 	}
-	const forceKN = bisect((force) => together(force) - compressionM, 0, high);
+	const forceKN = risingZero((force) => together(force) - compressionM, 0, high);
 	return { forceKN, energyKJ: rowEnergyKJ(pads, forceKN) };
 }
 

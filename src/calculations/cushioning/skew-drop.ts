@@ -3,7 +3,7 @@
  * rigid, no shear, no crushing of the box's corner, so it is too stiff at light load. Derivation: our own, not validated
  * (cushioning reference, part III section 3): F = Σ n·F_i(n·d), energy = Σ W_i(n·d), n = 1/√k.
  */
-import { bisect } from "./foam-model.ts";
+import { risingZero } from "./foam-model.ts";
 import { type Pad, rowPressed } from "./pad.ts";
 
 /**
@@ -15,6 +15,6 @@ export function skewPeakKN(faces: readonly (readonly Pad[])[], energyKJ: number)
 	const longest = Math.min(...faces.map((pads) => pads.reduce((sum, pad) => sum + pad.thicknessM / pad.peakFactor, 0)));
 	const at = (compressionM: number) => faces.map((pads) => rowPressed(pads, compressionM));
 	const taken = (compressionM: number) => at(compressionM).reduce((sum, face) => sum + face.energyKJ, 0);
-	const compressionM = bisect((x) => taken(x) - energyKJ, 0, longest);
+	const compressionM = risingZero((x) => taken(x) - energyKJ, 0, longest);
 	return share * at(compressionM).reduce((sum, face) => sum + face.forceKN, 0);
 }
