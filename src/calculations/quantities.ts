@@ -95,6 +95,13 @@ export const DIMENSIONLESS = [
 	"cost",
 	"price",
 	"considered",
+	"median",
+	"spread",
+	"recordedDrops",
+	"face",
+	"edge",
+	"corner",
+	"probability",
 	"most",
 ] as const;
 

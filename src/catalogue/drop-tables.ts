@@ -3,6 +3,7 @@
  * are kept in pounds and converted at 0.45359237 kg exactly (published, NIST Special Publication 811, appendix B).
  */
 import type { DropRow, DropTable, MeasuredDrops } from "../calculations/handling/drop-height.ts";
+import type { OrientationShares } from "../calculations/packaging/damage-risk.ts";
 import { cite } from "../calculations/sources.ts";
 
 const POUND_KG = 0.45359237;
@@ -151,6 +152,7 @@ export const MEASURED_DROPS: readonly MeasuredDrops[] = [
 		p95M: 0.4,
 		maxM: 1.97,
 		dropsPerTrip: 7.44,
+		recordedDrops: 744,
 		source: cite("parcel-studies", "overnight air, 100 trips, recorded events over 10 gₙ", "published"),
 	},
 	{
@@ -159,6 +161,7 @@ export const MEASURED_DROPS: readonly MeasuredDrops[] = [
 		p95M: 0.813,
 		maxM: 1.842,
 		dropsPerTrip: 10.49,
+		recordedDrops: 524,
 		source: cite("parcel-studies", "postal express, 50 trips", "published"),
 	},
 	{
@@ -167,6 +170,7 @@ export const MEASURED_DROPS: readonly MeasuredDrops[] = [
 		p95M: 0.762,
 		maxM: 1.069,
 		dropsPerTrip: null,
+		recordedDrops: null,
 		source: cite("parcel-studies", "ground parcel, 35 round trips, abstract", "published"),
 	},
 	{
@@ -175,8 +179,15 @@ export const MEASURED_DROPS: readonly MeasuredDrops[] = [
 		p95M: null,
 		maxM: 0.991,
 		dropsPerTrip: null,
+		recordedDrops: 27,
 		source: cite("parcel-studies", "overnight smalls, 27 drops", "published"),
 	},
+];
+
+/** What strikes first, as shares of all impacts. Source: published, abstracts of two studies; they contradict each other. */
+export const ORIENTATION_SHARES: readonly OrientationShares[] = [
+	{ id: "overnight-air", face: 0.069, edge: 0.511, corner: 0.42 },
+	{ id: "ground-boxed-pail", face: 0.56, edge: 0.28, corner: 0.16 },
 ];
 
 /** A table by id; null for none. */

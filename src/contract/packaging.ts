@@ -2,6 +2,7 @@
 import { z } from "zod";
 import { LAYER_KINDS, type StaticProtectionInput } from "../calculations/electrostatics/static-protection.ts";
 import type { CondensationInput } from "../calculations/moisture/condensation.ts";
+import { RISK_FACTORS } from "../calculations/packaging/damage-risk.ts";
 import { COOLER_SUPPORTS, FRAGILITY_BASES } from "../calculations/packaging/types.ts";
 import { STANDINGS } from "../calculations/sources.ts";
 import { ITEM_CLASSES } from "../catalogue/codes.ts";
@@ -224,6 +225,17 @@ export const packagingResult = z.strictObject({
 			reached: z.boolean().nullable(),
 		}),
 	),
+});
+
+/** Beside the verdict, never part of what is sealed; null where the item's strength is neither tested nor stated by its maker. */
+export const packagingWithRisk = packagingResult.extend({
+	damageRisk: z
+		.strictObject({
+			probability: z.tuple([z.number(), z.number()]),
+			turnsOn: z.enum(RISK_FACTORS),
+			assumptions: z.array(z.string()),
+		})
+		.nullable(),
 });
 
 /** A sealed assessment of a pack as shipped. */

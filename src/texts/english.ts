@@ -13,6 +13,7 @@ import { log } from "./english/log.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { retired } from "./english/retired.ts";
+import { risk } from "./english/risk.ts";
 import { search } from "./english/search.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
@@ -38,5 +39,6 @@ export const english = {
 	...strength,
 	...retired,
 	...search,
+	...risk,
 	...verify,
 };

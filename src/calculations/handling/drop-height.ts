@@ -24,6 +24,8 @@ export interface MeasuredDrops {
 	readonly p95M: number | null;
 	readonly maxM: number;
 	readonly dropsPerTrip: number | null;
+	/** Drops in the whole study; null where the source does not say. */
+	readonly recordedDrops: number | null;
 	readonly source: Source;
 }
 
@@ -84,7 +86,7 @@ export function dropHeight(input: DropHeightInput): Judged<DropHeight> {
 						? []
 						: [{ basis: other.id, dropHeightM: highest(otherRow.drops), standing: other.source.standing }];
 				}),
-			measured: input.measured.map(({ source: _, ...row }) => ({
+			measured: input.measured.map(({ source: _, recordedDrops: _all, ...row }) => ({
 				...row,
 				percentilePerDrop:
 					tripCoverage === undefined || row.dropsPerTrip === null ? null : tripCoverage ** (1 / row.dropsPerTrip),

@@ -3,7 +3,7 @@ import { skewPeakKN } from "../cushioning/skew-drop.ts";
 import { sentence } from "../judged.ts";
 import { cite } from "../sources.ts";
 import type { CheckContext } from "./check-context.ts";
-import { dropSets, firstDropOnly, padsOf, type StackLayer, weightN } from "./face-stacks.ts";
+import { dropSets, type FaceStacks, firstDropOnly, padsOf, type StackLayer, weightN } from "./face-stacks.ts";
 import { cornersOf } from "./stack-peak.ts";
 import type { CornerDrop, Face, PackagingCheck } from "./types.ts";
 import { atMost, bestOf, unassessed, worse } from "./verdicts.ts";
@@ -147,19 +147,41 @@ function written(value: number): number | string {
 	return Number.isFinite(value) ? value : "∞";
 }
 
+interface Meeting {
+	readonly faces: readonly Face[];
+	readonly rows: readonly (readonly StackLayer[])[];
+	/** How many edges or corners are like it. */
+	readonly count: number;
+}
+
+/** Every face, edge and corner, those with equal cushions once. */
+export function meetingsOf(stacks: FaceStacks): Meeting[] {
+	const alone = (Object.keys(stacks) as Face[]).map((face) => [face]);
+	return grouped([...alone, ...MEETINGS].map((faces) => ({ faces, rows: faces.map((face) => stacks[face]) })));
+}
+
 /** Edges and corners whose cushions differ, first and later drops apart: equal ones are computed once. */
-function distinct(stacks: CheckContext["stacks"]) {
-	const found = new Map<string, { faces: readonly Face[]; rows: readonly (readonly StackLayer[])[] }>();
-	for (const faces of MEETINGS) {
-		const sets = faces.map((face) => dropSets(stacks[face]));
-		for (const place of [0, 1]) {
-			const rows = sets.map((all) => all[Math.min(place, all.length - 1)] ?? []);
-			const key = rows
-				.map((stack) => JSON.stringify(stack.map((layer) => [layer.foam?.model, layer.thicknessM, layer.areaM2])))
-				.sort()
-				.join();
-			if (!found.has(key)) found.set(key, { faces, rows });
-		}
+function distinct(stacks: FaceStacks): Meeting[] {
+	return grouped(
+		MEETINGS.flatMap((faces) => {
+			const sets = faces.map((face) => dropSets(stacks[face]));
+			return [0, 1].map((place) => ({
+				faces,
+				rows: sets.map((all) => all[Math.min(place, all.length - 1)] ?? []),
+			}));
+		}),
+	);
+}
+
+function grouped(all: readonly Omit<Meeting, "count">[]): Meeting[] {
+	const found = new Map<string, Meeting>();
+	for (const { faces, rows } of all) {
+		const key = rows
+			.map((stack) => JSON.stringify(stack.map((layer) => [layer.foam?.model, layer.thicknessM, layer.areaM2])))
+			.sort()
+			.join();
+		const known = found.get(key);
+		found.set(key, known === undefined ? { faces, rows, count: 1 } : { ...known, count: known.count + 1 });
 	}
 	return [...found.values()];
 }

@@ -1,9 +1,10 @@
 /** `static-protection`, `condensation`, `packaging`. */
 import { staticProtection as protectFromStatic } from "../../calculations/electrostatics/static-protection.ts";
 import { condensation as condensationOf } from "../../calculations/moisture/condensation.ts";
+import { damageRisk } from "../../calculations/packaging/damage-risk.ts";
 import { packaging as assessPack } from "../../calculations/packaging/packaging.ts";
 import { FACES, type FaceLayers, type FoamLayer, type PackagingInput } from "../../calculations/packaging/types.ts";
-import { DROP_TABLES, dropTableById, MEASURED_DROPS } from "../../catalogue/drop-tables.ts";
+import { DROP_TABLES, dropTableById, MEASURED_DROPS, ORIENTATION_SHARES } from "../../catalogue/drop-tables.ts";
 import { FOAMS } from "../../catalogue/foams.ts";
 import { FRAGILITY_LEVELS } from "../../catalogue/fragility-levels.ts";
 import { DEFAULT_VIBRATION_PROFILE, vibrationProfileById } from "../../catalogue/vibration-profiles.ts";
@@ -12,7 +13,7 @@ import {
 	condensationResult,
 	type PackagingRequest,
 	packagingRequest,
-	packagingResult,
+	packagingWithRisk,
 	staticProtectionRequest,
 	staticProtectionResult,
 } from "../../contract/packaging.ts";
@@ -60,7 +61,7 @@ export const packaging = calculation({
 	name: "packaging",
 	summary: "Whether a pack is adequate for an item on a trip: each check with margin, reason and mend.",
 	request: packagingRequest,
-	result: packagingResult,
+	result: packagingWithRisk,
 	example: {
 		request: {
 			item: {
@@ -88,7 +89,12 @@ export const packaging = calculation({
 		},
 		result: { verdict: "falls-short" },
 	},
-	assess: (request) => assessPack(packagingInput(request)),
+	assess: (request) => {
+		const input = packagingInput(request);
+		const answer = assessPack(input);
+		if (answer.status !== "assessed") return answer;
+		return { ...answer, result: { ...answer.result, damageRisk: damageRisk(input, ORIENTATION_SHARES) } };
+	},
 });
 
 /**
