@@ -40,6 +40,8 @@ const boardMembers = {
 		.optional(),
 	naturalFrequencyHz: frequencyHz.optional(),
 	amplification: z.number().min(0.01).max(10).optional(),
+	/** Of a half-sine shock; the amplification follows from it where none is given. */
+	pulseDurationMs: z.number().min(0.01).max(1000).optional(),
 };
 
 /** A board as `packaging` takes it. */

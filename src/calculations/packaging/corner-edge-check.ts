@@ -117,8 +117,8 @@ function derived({ input, designDropM, limit, stacks }: CheckContext): Packaging
 	return {
 		...base,
 		verdict,
-		value: Number.isFinite(worst.nominal) ? worst.nominal : null,
-		margin: Number.isFinite(worst.nominal) ? (limit.limitGn - worst.nominal) / limit.limitGn : null,
+		value: worst.nominal,
+		margin: (limit.limitGn - worst.nominal) / limit.limitGn,
 		why: sentence(
 			!Number.isFinite(worst.nominal)
 				? "packaging.corner-crushed"
@@ -131,20 +131,15 @@ function derived({ input, designDropM, limit, stacks }: CheckContext): Packaging
 							: "packaging.corner-holds",
 			{
 				where: worst.faces.join("-"),
-				peakGn: written(worst.nominal),
+				peakGn: worst.nominal,
 				limitGn: limit.limitGn,
-				lowGn: written(lowGn),
-				highGn: written(highGn),
+				lowGn,
+				highGn,
 			},
 		),
 		mend: sentence(verdict === "falls-short" ? "packaging.mend-corner" : "packaging.mend-corner-drop"),
 		sources,
 	};
-}
-
-/** A peak without bound stands as a sign: sealed bytes hold finite numbers only. */
-function written(value: number): number | string {
-	return Number.isFinite(value) ? value : "∞";
 }
 
 interface Meeting {

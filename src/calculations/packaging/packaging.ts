@@ -19,7 +19,7 @@ import { resonanceCheck } from "./resonance-check.ts";
 import { staticCheck } from "./static-check.ts";
 import { temperatureCheck } from "./temperature-check.ts";
 import { CHECK_IDS, type CheckId, FACES, type Packaging, type PackagingCheck, type PackagingInput } from "./types.ts";
-import { atMost, worse } from "./verdicts.ts";
+import { atMost, worse, written } from "./verdicts.ts";
 
 /** Checks without which a pack is not adequate. Source: the contract page. */
 export const REQUIRED_CHECKS: ReadonlySet<CheckId> = new Set<CheckId>([
@@ -60,8 +60,8 @@ export function packaging(input: PackagingInput): Judged<Packaging> {
 	const found = protectedDrop(item, stacks);
 	const faces = faceAnswers(input, stacks, designDropM);
 	const context: CheckContext = { input, designDropM, limit, stacks, found, faces };
-	const built = [...faces.map(({ check }) => check), ...CHECKS.map((check) => check(context))];
-	const checks = [...built].sort((a, b) => CHECK_IDS.indexOf(a.id) - CHECK_IDS.indexOf(b.id));
+	const built = [...faces.map(({ check }) => check), ...CHECKS.map((check) => check(context))].map(written);
+	const checks = built.sort((a, b) => CHECK_IDS.indexOf(a.id) - CHECK_IDS.indexOf(b.id));
 	const solved = found === null || !found.complete ? null : found;
 	return assessed<Packaging>(
 		{

@@ -47,14 +47,13 @@ export function temperatureCheck({ input, designDropM, limit, stacks }: CheckCon
 	const best = foams.reduce((verdict, foam) => worse(verdict, foam.bestVerdict), worse(firm, "meets"));
 	const held = atMost(peakGn, limit.limitGn, best, bandGn);
 	const uncovered = held !== "falls-short" && peaks.some((peak) => !peak.covered);
-	const shown = Number.isFinite(peakGn);
 	return {
 		id: "temperature",
 		verdict: uncovered ? "not-assessed" : held,
-		value: shown ? peakGn : null,
+		value: peakGn,
 		limit: limit.limitGn,
 		unit: "gₙ",
-		margin: shown ? (limit.limitGn - peakGn) / limit.limitGn : null,
+		margin: (limit.limitGn - peakGn) / limit.limitGn,
 		why: sentence(
 			uncovered
 				? "packaging.temperature-uncovered"
@@ -62,9 +61,9 @@ export function temperatureCheck({ input, designDropM, limit, stacks }: CheckCon
 					? "packaging.temperature-short"
 					: "packaging.temperature-holds",
 			{
-				peakGn: shown ? peakGn : "∞",
+				peakGn,
 				limitGn: limit.limitGn,
-				highGn: Number.isFinite(bandGn[1]) ? bandGn[1] : "∞",
+				highGn: bandGn[1],
 				face: worst.face,
 				atDegC: worst.atDegC,
 			},

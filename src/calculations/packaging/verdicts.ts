@@ -1,6 +1,6 @@
 /** Verdicts of the contract page: their order, and how a value with its band is held against a limit. */
 import type { CheckVerdict } from "../cushioning/cushion.ts";
-import type { Sentence } from "../judged.ts";
+import { type Sentence, sentence } from "../judged.ts";
 import type { Source } from "../sources.ts";
 import type { CheckId, PackagingCheck } from "./types.ts";
 
@@ -47,4 +47,26 @@ export function unassessed(
 	sources: readonly Source[] = [],
 ): PackagingCheck {
 	return { id, verdict: "not-assessed", value: null, limit: null, unit: null, margin: null, why, mend, sources };
+}
+
+/** A check as sealed bytes can hold it: a number without bound is none, and stands as a sign in a sentence. */
+export function written(check: PackagingCheck): PackagingCheck {
+	const finite = (value: number | null) => (value !== null && Number.isFinite(value) ? value : null);
+	return {
+		...check,
+		value: finite(check.value),
+		limit: finite(check.limit),
+		margin: finite(check.margin),
+		why: inWords(check.why),
+		mend: check.mend === null ? null : inWords(check.mend),
+	};
+}
+
+function inWords({ sentence: key, values }: Sentence): Sentence {
+	if (values === undefined) return sentence(key);
+	const signed = Object.entries(values).map(([name, value]) => [
+		name,
+		typeof value === "number" && !Number.isFinite(value) ? "∞" : value,
+	]);
+	return sentence(key, Object.fromEntries(signed));
 }

@@ -4,6 +4,7 @@
  */
 import { assessed, type Judged, sentence } from "../judged.ts";
 import { cite } from "../sources.ts";
+import { halfSineAmplification } from "./half-sine-response.ts";
 import { type Plate, plateFrequencyHz } from "./plate-frequency.ts";
 
 /** Factor C by kind of component. Source: published, the book's table as quoted in two independent programs. */
@@ -39,8 +40,10 @@ export interface Board {
 	readonly plate?: Plate | undefined;
 	/** Measured; goes before that of the plate. */
 	readonly naturalFrequencyHz?: number | undefined;
-	/** Response over a half-sine shock of about the board's half period: 1 to 2. */
+	/** Response over the shock: 1 to 2 for a half sine. */
 	readonly amplification?: number | undefined;
+	/** Of a half-sine shock, from which the amplification follows where none is given. */
+	readonly pulseDurationMs?: number | undefined;
 }
 
 export interface BoardStrengthInput extends Board {
@@ -81,7 +84,11 @@ const AMPLIFICATION = cite("our-choice", "amplification of 1.5 where none is giv
 /** A screen and no more: it loses validity for stiff boards with large parts, which is what a graphics card is. */
 export function boardStrength(input: BoardStrengthInput): Judged<BoardStrength> {
 	const { component, boardThicknessM, plate, shockGn } = input;
-	const amplification = input.amplification ?? DEFAULT_AMPLIFICATION;
+	const amplificationAt = (frequencyHz: number | null) =>
+		input.amplification ??
+		(input.pulseDurationMs === undefined || frequencyHz === null
+			? DEFAULT_AMPLIFICATION
+			: halfSineAmplification((2 * frequencyHz * input.pulseDurationMs) / 1000));
 	const factor = component.factor ?? COMPONENT_FACTORS[component.kind ?? "dip"];
 	const shape =
 		component.boardEdgeM /
@@ -92,7 +99,9 @@ export function boardStrength(input: BoardStrengthInput): Judged<BoardStrength> 
 			Math.sqrt(component.lengthM / INCH_M));
 	const shockLimitInch = SHOCK_CONSTANT * shape;
 	const frequency = input.naturalFrequencyHz ?? (plate === undefined ? null : plateFrequencyHz(plate, boardThicknessM));
-	const allowable = (frequencyHz: number) => (shockLimitInch * frequencyHz ** 2) / (DEFLECTION_AT_1_HZ * amplification);
+	const amplification = amplificationAt(frequency);
+	const allowable = (frequencyHz: number) =>
+		(shockLimitInch * frequencyHz ** 2) / (DEFLECTION_AT_1_HZ * amplificationAt(frequencyHz));
 	return assessed<BoardStrength>(
 		{
 			allowableVibrationDeflectionM: VIBRATION_CONSTANT * shape * INCH_M,
@@ -116,7 +125,11 @@ export function boardStrength(input: BoardStrengthInput): Judged<BoardStrength> 
 				...(frequency === null ? [sentence("strength.no-frequency")] : []),
 				...(plate !== undefined && input.naturalFrequencyHz === undefined ? [sentence("strength.plate")] : []),
 			],
-			sources: [BOARD_RULE, CRITICISM, ...(input.amplification === undefined ? [AMPLIFICATION] : [])],
+			sources: [
+				BOARD_RULE,
+				CRITICISM,
+				...(input.amplification === undefined && input.pulseDurationMs === undefined ? [AMPLIFICATION] : []),
+			],
 		},
 	);
 }

@@ -4,6 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { boardStrength } from "../../../src/calculations/strength/board-strength.ts";
+import { halfSineAmplification } from "../../../src/calculations/strength/half-sine-response.ts";
 import { type PlateSupport, plateFrequencyHz } from "../../../src/calculations/strength/plate-frequency.ts";
 
 const INCH = 0.0254;
@@ -132,5 +133,46 @@ describe("plates held in more places", () => {
 		expect(book("XFXF")).toBeGreaterThan(book("XFSF"));
 		expect(book("XFSF")).toBeGreaterThan(book("SFSF"));
 		expect(book("SFSF")).toBeGreaterThan(book("XFFF"));
+	});
+});
+
+describe("half-sine amplification, undamped (own integration in the reference page; figure 11.8 by eye)", () => {
+	it.each([
+		["", 0.1, 0.2, 0.002],
+		["", 0.25, 0.493, 0.001],
+		["", 0.5, 0.943, 0.001],
+		["AMP-2", 1, 1.5708, 0.002],
+		["AMP-1", 1.62, 1.768, 0.005],
+		["", 2, 1.732, 0.001],
+		["", 3, 1.5, 0.001],
+		["", 4, 1.268, 0.001],
+		["AMP-4", 5, 1.083, 0.01],
+	])("%s at ratio %f: %f", (_, ratio, amplification, tolerance) => {
+		expect(Math.abs(halfSineAmplification(ratio) - amplification)).toBeLessThan(tolerance);
+	});
+	it("agrees with a step-by-step integration of the oscillator (1e-3)", () => {
+		for (const ratio of [0.3, 0.8, 1.3, 2.6, 6.5]) {
+			// ẍ + ω²x = ω²·a(t), pulse of duration 1, ω = π·ratio; classical Runge-Kutta.
+			const [omega, step] = [Math.PI * ratio, 1e-3];
+			const push = (t: number) => (t <= 1 ? Math.sin(Math.PI * t) : 0);
+			let [x, v, most] = [0, 0, 0];
+			const slope = (t: number, at: number) => omega ** 2 * (push(t) - at);
+			for (let t = 0; t < 1 + 4 / ratio; t += step) {
+				const [k1, l1] = [v, slope(t, x)];
+				const [k2, l2] = [v + (step / 2) * l1, slope(t + step / 2, x + (step / 2) * k1)];
+				const [k3, l3] = [v + (step / 2) * l2, slope(t + step / 2, x + (step / 2) * k2)];
+				const [k4, l4] = [v + step * l3, slope(t + step, x + step * k3)];
+				x += (step / 6) * (k1 + 2 * k2 + 2 * k3 + k4);
+				v += (step / 6) * (l1 + 2 * l2 + 2 * l3 + l4);
+				most = Math.max(most, Math.abs(x));
+			}
+			expect(Math.abs(halfSineAmplification(ratio) / most - 1), `${ratio}`).toBeLessThan(1e-3);
+		}
+	});
+	it("from a pulse's duration: 2 ms on 250 Hz is ratio 1, so π/2", () => {
+		const input = { component: component(6, 1), boardThicknessM: 0.0016, naturalFrequencyHz: 250 };
+		const byPulse = ask({ ...input, pulseDurationMs: 2 }).allowableShockGn ?? 0;
+		const given = ask({ ...input, amplification: Math.PI / 2 }).allowableShockGn ?? 1;
+		expect(byPulse / given).toBeCloseTo(1, 9);
 	});
 });
