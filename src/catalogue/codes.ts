@@ -107,6 +107,7 @@ export const ENTRY_KINDS = [
 	"record-sealed",
 	"assessment-sealed",
 	"link-used",
+	"party-erased",
 	"party-signed",
 	"log-key-added",
 ] as const;

@@ -1,9 +1,13 @@
 /** What the rest of the program sees of the database: queries and transactions. */
 
+import type { Vault } from "./vault.ts";
+
 /** Runs SQL, on a connection of the pool or inside a transaction. */
 export interface Queryable {
 	/** Runs one statement and gives its rows. Values are passed as `$1`, `$2`, …; never written into the text. */
 	query<Row>(sql: string, values?: readonly unknown[]): Promise<Row[]>;
+	/** Encrypts what rows hold of persons. */
+	readonly vault: Vault;
 }
 
 export interface Database extends Queryable {

@@ -1,6 +1,7 @@
 /** A pool of PostgreSQL connections as the `Database` that the rest of the program uses. */
 import pg from "pg";
 import type { Database, Queryable } from "./connection.ts";
+import { NO_VAULT, type Vault } from "./vault.ts";
 
 /** Type numbers of PostgreSQL: bigint comes as text; every bigint here is a count, an index or a size below 2^53. */
 const BIGINT_TYPE = 20;
@@ -12,20 +13,26 @@ export const TYPE_PARSERS = {
 } as pg.CustomTypesConfig;
 
 /** Opens a pool. Connections are made when first needed. */
-export function openPool(connectionString: string, options: { readonly maxConnections?: number } = {}): Database {
+export function openPool(
+	connectionString: string,
+	options: { readonly maxConnections?: number; readonly vault?: Vault } = {},
+): Database {
+	const vault = options.vault ?? NO_VAULT;
 	const pool = new pg.Pool({ connectionString, max: options.maxConnections ?? 10, types: TYPE_PARSERS });
 	// A connection that dies while idle is replaced at the next query; without a listener it would end the process.
 	pool.on("error", () => {});
 	return {
+		vault,
 		query: async <Row>(sql: string, values: readonly unknown[] = []) =>
 			(await pool.query(sql, values as unknown[])).rows as Row[],
-		transaction: (work) => runTransaction(pool, work),
+		transaction: (work) => runTransaction(pool, vault, work),
 		close: () => pool.end(),
 	};
 }
 
 async function runTransaction<Result>(
 	pool: pg.Pool,
+	vault: Vault,
 	work: (transaction: Queryable) => Promise<Result>,
 ): Promise<Result> {
 	const client = await pool.connect();
@@ -33,6 +40,7 @@ async function runTransaction<Result>(
 	try {
 		await client.query("BEGIN ISOLATION LEVEL READ COMMITTED");
 		const result = await work({
+			vault,
 			query: async <Row>(sql: string, values: readonly unknown[] = []) =>
 				(await client.query(sql, values as unknown[])).rows as Row[],
 		});

@@ -19,12 +19,35 @@ export interface RecordRow {
 	readonly opened_at: Date;
 }
 
+/** A record's row as it lies in the database, with the owner of its order, whose key its draft is under. */
+type StoredRecord = Omit<RecordRow, "content"> & { readonly personal: Buffer | null; readonly owner_id: string };
+
+const RECORDS = "SELECT r.*, o.owner_id FROM state_record r JOIN repair_order o ON o.id = r.order_id";
+const draftPlace = (id: string) => `state_record/${id}`;
+
+function openRecord(database: Queryable, { personal, owner_id, ...plain }: StoredRecord): RecordRow {
+	return {
+		...plain,
+		content: personal === null ? null : database.vault.open(owner_id, draftPlace(plain.id), personal),
+	};
+}
+
+/** The owner of an order, whose key everything about the order is under. */
+async function ownerOfOrder(database: Queryable, orderId: string): Promise<string> {
+	const [order] = await database.query<{ owner_id: string }>("SELECT owner_id FROM repair_order WHERE id = $1", [
+		orderId,
+	]);
+	if (order === undefined) throw new Error(`there is no order ${orderId}`);
+	return order.owner_id;
+}
+
 export async function insertRecord(
 	database: Queryable,
 	row: Omit<RecordRow, "state" | "version" | "opened_at">,
 ): Promise<void> {
+	const ownerId = await ownerOfOrder(database, row.order_id);
 	await database.query(
-		`INSERT INTO state_record (id, order_id, consignment_id, stage, depth, provenance, holder_id, amends, content, opened_by)
+		`INSERT INTO state_record (id, order_id, consignment_id, stage, depth, provenance, holder_id, amends, personal, opened_by)
 		 VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10)`,
 		[
 			row.id,
@@ -35,82 +58,120 @@ export async function insertRecord(
 			row.provenance,
 			row.holder_id,
 			row.amends,
-			JSON.stringify(row.content),
+			database.vault.seal(ownerId, draftPlace(row.id), row.content),
 			row.opened_by,
 		],
 	);
 }
 
 export async function recordById(database: Queryable, id: string): Promise<RecordRow | null> {
-	const [row] = await database.query<RecordRow>("SELECT * FROM state_record WHERE id = $1", [id]);
-	return row ?? null;
+	const [row] = await database.query<StoredRecord>(`${RECORDS} WHERE r.id = $1`, [id]);
+	return row === undefined ? null : openRecord(database, row);
 }
 
 /** The record, its row locked until the transaction ends, so that a save and a seal cannot cross. */
 export async function lockRecord(transaction: Queryable, id: string): Promise<RecordRow | null> {
-	const [row] = await transaction.query<RecordRow>("SELECT * FROM state_record WHERE id = $1 FOR UPDATE", [id]);
-	return row ?? null;
+	const [row] = await transaction.query<StoredRecord>(`${RECORDS} WHERE r.id = $1 FOR UPDATE OF r`, [id]);
+	return row === undefined ? null : openRecord(transaction, row);
 }
 
 export async function recordsOfOrder(database: Queryable, orderId: string): Promise<RecordRow[]> {
-	return database.query<RecordRow>(
-		'SELECT * FROM state_record WHERE order_id = $1 ORDER BY opened_at, id COLLATE "C"',
+	const rows = await database.query<StoredRecord>(
+		`${RECORDS} WHERE r.order_id = $1 ORDER BY r.opened_at, r.id COLLATE "C"`,
 		[orderId],
 	);
+	return rows.map((row) => openRecord(database, row));
 }
 
 /** Stores a draft's new content; the caller holds the row's lock and has compared the version. */
-export async function updateDraft(transaction: Queryable, id: string, content: unknown): Promise<void> {
+export async function updateDraft(
+	transaction: Queryable,
+	record: Pick<RecordRow, "id" | "order_id">,
+	content: unknown,
+): Promise<void> {
+	const ownerId = await ownerOfOrder(transaction, record.order_id);
 	await transaction.query(
-		"UPDATE state_record SET content = $2, version = version + 1 WHERE id = $1 AND state = 'draft'",
-		[id, JSON.stringify(content)],
+		"UPDATE state_record SET personal = $2, version = version + 1 WHERE id = $1 AND state = 'draft'",
+		[record.id, transaction.vault.seal(ownerId, draftPlace(record.id), content)],
 	);
 }
 
 /** Marks a draft sealed or discarded and empties it. */
 export async function closeDraft(transaction: Queryable, id: string, state: "sealed" | "discarded"): Promise<void> {
 	await transaction.query(
-		"UPDATE state_record SET state = $2, content = NULL, version = version + 1 WHERE id = $1 AND state = 'draft'",
+		"UPDATE state_record SET state = $2, personal = NULL, version = version + 1 WHERE id = $1 AND state = 'draft'",
 		[id, state],
 	);
 }
 
+const openingPlace = (commitment: string) => `opening/${commitment}`;
+
+/** Keeps the openings of a statement's commitments, under the key of the order's owner. */
 export async function insertOpenings(
 	transaction: Queryable,
-	subject: string,
-	openings: readonly (Opening & { readonly valueJson: string })[],
+	{ subject, orderId }: { readonly subject: string; readonly orderId: string },
+	openings: readonly Opening[],
 ): Promise<void> {
+	const ownerId = await ownerOfOrder(transaction, orderId);
 	await transaction.query(
-		`INSERT INTO opening (commitment, salt, value_json, subject)
-		 SELECT commitment, salt, value_json, $4 FROM unnest($1::text[], $2::text[], $3::text[]) AS o (commitment, salt, value_json)`,
+		`INSERT INTO opening (commitment, personal, subject, party_id)
+		 SELECT commitment, personal, $3, $4 FROM unnest($1::text[], $2::bytea[]) AS o (commitment, personal)`,
 		[
-			openings.map((opening) => opening.commitment),
-			openings.map((opening) => opening.salt),
-			openings.map((opening) => opening.valueJson),
+			openings.map(({ commitment }) => commitment),
+			openings.map(({ commitment, salt, value }) =>
+				transaction.vault.seal(ownerId, openingPlace(commitment), { salt, value }),
+			),
 			subject,
+			ownerId,
 		],
 	);
 }
 
 export async function openingsOf(database: Queryable, subjects: readonly string[]): Promise<Map<string, Opening[]>> {
-	const rows = await database.query<{ commitment: string; salt: string; value_json: string; subject: string }>(
-		"SELECT commitment, salt, value_json, subject FROM opening WHERE subject = ANY ($1)",
+	const rows = await database.query<{ commitment: string; personal: Buffer; subject: string; party_id: string }>(
+		"SELECT commitment, personal, subject, party_id FROM opening WHERE subject = ANY ($1)",
 		[subjects],
 	);
 	const bySubject = new Map<string, Opening[]>(subjects.map((subject) => [subject, []]));
-	for (const row of rows) {
-		bySubject.get(row.subject)?.push({ commitment: row.commitment, salt: row.salt, value: JSON.parse(row.value_json) });
+	for (const { commitment, personal, subject, party_id } of rows) {
+		const opened = database.vault.open<Pick<Opening, "salt" | "value">>(party_id, openingPlace(commitment), personal);
+		bySubject.get(subject)?.push({ commitment, ...opened });
 	}
 	return bySubject;
 }
 
 export interface ExhibitRow {
+	/** Of the file as it was brought. */
 	readonly sha256: string;
+	/** Owner of the order, under whose key the file is. */
+	readonly party_id: string;
+	/** Of the file as it lies in the store; null once the party is erased. */
+	readonly stored_sha256: string | null;
 	readonly size_bytes: number;
 	readonly media_type: string;
 	readonly file_name: string;
 	readonly record_id: string;
 	readonly order_id: string;
+}
+
+type StoredExhibit = Omit<ExhibitRow, "file_name"> & { readonly personal: Buffer };
+
+/** Where a file's own bytes are sealed. */
+export const exhibitPlaceOf = (sha256: string) => `exhibit/${sha256}`;
+export const usePlace = (sha256: string, recordId: string) => `exhibit_use/${sha256}/${recordId}`;
+
+/** The owner whose key a record's files are under. */
+export async function ownerOfRecord(database: Queryable, record: Pick<RecordRow, "order_id">): Promise<string> {
+	return ownerOfOrder(database, record.order_id);
+}
+
+/** Under which name the store has a party's copy of a file; null where there is none. */
+export async function storedExhibit(database: Queryable, sha256: string, partyId: string): Promise<string | null> {
+	const [row] = await database.query<{ stored_sha256: string | null }>(
+		"SELECT stored_sha256 FROM exhibit WHERE sha256 = $1 AND party_id = $2",
+		[sha256, partyId],
+	);
+	return row?.stored_sha256 ?? null;
 }
 
 /** Notes a stored file and the record it was brought to; a file or use that is there already is left as it is. */
@@ -119,34 +180,48 @@ export async function insertExhibit(
 	row: ExhibitRow & { readonly broughtBy: string },
 ): Promise<void> {
 	await transaction.query(
-		"INSERT INTO exhibit (sha256, size_bytes, media_type) VALUES ($1, $2, $3) ON CONFLICT DO NOTHING",
-		[row.sha256, row.size_bytes, row.media_type],
+		`INSERT INTO exhibit (sha256, party_id, stored_sha256, size_bytes, media_type) VALUES ($1, $2, $3, $4, $5)
+		 ON CONFLICT DO NOTHING`,
+		[row.sha256, row.party_id, row.stored_sha256, row.size_bytes, row.media_type],
 	);
 	await transaction.query(
-		`INSERT INTO exhibit_use (sha256, record_id, order_id, file_name, brought_by) VALUES ($1, $2, $3, $4, $5)
+		`INSERT INTO exhibit_use (sha256, party_id, record_id, order_id, personal, brought_by) VALUES ($1, $2, $3, $4, $5, $6)
 		 ON CONFLICT DO NOTHING`,
-		[row.sha256, row.record_id, row.order_id, row.file_name, row.broughtBy],
+		[
+			row.sha256,
+			row.party_id,
+			row.record_id,
+			row.order_id,
+			transaction.vault.seal(row.party_id, usePlace(row.sha256, row.record_id), row.file_name),
+			row.broughtBy,
+		],
 	);
 }
 
+const EXHIBITS = `SELECT sha256, party_id, e.stored_sha256, e.size_bytes, e.media_type, u.personal, u.record_id, u.order_id
+	FROM exhibit_use u JOIN exhibit e USING (sha256, party_id)`;
+
+function openExhibit(database: Queryable, { personal, ...plain }: StoredExhibit): ExhibitRow {
+	const place = usePlace(plain.sha256, plain.record_id);
+	return { ...plain, file_name: database.vault.open(plain.party_id, place, personal) };
+}
+
 export async function exhibitsOfRecord(database: Queryable, recordId: string): Promise<ExhibitRow[]> {
-	return database.query<ExhibitRow>(
-		`SELECT e.sha256, e.size_bytes, e.media_type, u.file_name, u.record_id, u.order_id
-		 FROM exhibit_use u JOIN exhibit e USING (sha256) WHERE u.record_id = $1 ORDER BY u.brought_at`,
-		[recordId],
-	);
+	const rows = await database.query<StoredExhibit>(`${EXHIBITS} WHERE u.record_id = $1 ORDER BY u.brought_at`, [
+		recordId,
+	]);
+	return rows.map((row) => openExhibit(database, row));
 }
 
 /** Every use of one file. */
 export async function usesOfExhibit(database: Queryable, sha256: string): Promise<ExhibitRow[]> {
-	return database.query<ExhibitRow>(
-		`SELECT e.sha256, e.size_bytes, e.media_type, u.file_name, u.record_id, u.order_id
-		 FROM exhibit_use u JOIN exhibit e USING (sha256) WHERE u.sha256 = $1 ORDER BY u.brought_at`,
-		[sha256],
-	);
+	const rows = await database.query<StoredExhibit>(`${EXHIBITS} WHERE sha256 = $1 ORDER BY u.brought_at`, [sha256]);
+	return rows.map((row) => openExhibit(database, row));
 }
 
-/** Every stored file. */
-export async function allExhibits(database: Queryable): Promise<{ sha256: string; sizeBytes: number }[]> {
-	return database.query('SELECT sha256, size_bytes AS "sizeBytes" FROM exhibit ORDER BY sha256 COLLATE "C"');
+/** Every file in the store, by its name there. */
+export async function allExhibits(database: Queryable): Promise<{ sha256: string }[]> {
+	return database.query(
+		`SELECT stored_sha256 AS sha256 FROM exhibit WHERE stored_sha256 IS NOT NULL ORDER BY stored_sha256 COLLATE "C"`,
+	);
 }

@@ -17,7 +17,7 @@ interface EntryRow {
 
 /**
  * Every entry about an order, in log order: its records, drafts too, its assessments, the use of its links, what its
- * parties signed.
+ * parties signed, that a party was erased.
  */
 export async function entriesOfOrder(database: Queryable, orderId: string): Promise<LoggedEntry[]> {
 	const rows = await database.query<EntryRow>(
@@ -26,7 +26,8 @@ export async function entriesOfOrder(database: Queryable, orderId: string): Prom
 		 WHERE p.subject IN (
 			SELECT id FROM state_record WHERE order_id = $1 UNION ALL
 			SELECT id FROM packaging_assessment WHERE order_id = $1 UNION ALL
-			SELECT id FROM link WHERE order_id = $1
+			SELECT id FROM link WHERE order_id = $1 UNION ALL
+			SELECT unnest(ARRAY[owner_id, repairer_id]) FROM repair_order WHERE id = $1
 		 ) ORDER BY s.index`,
 		[orderId],
 	);

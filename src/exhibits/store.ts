@@ -39,6 +39,11 @@ export async function readExhibit(folder: string, sha256: string): Promise<Buffe
 	return bytes;
 }
 
+/** Removes an exhibit; one that is not there is no fault. */
+export async function removeExhibit(folder: string, sha256: string): Promise<void> {
+	await rm(exhibitPlace(folder, sha256), { force: true });
+}
+
 /** Where the store keeps an exhibit. */
 export function exhibitPlace(folder: string, sha256: string): string {
 	if (!/^[0-9a-f]{64}$/.test(sha256)) throw new Error("not a SHA-256");

@@ -2,6 +2,7 @@
 import type { FastifyInstance } from "fastify";
 import { z } from "zod";
 import { callerOf, openTo } from "../access/callers.ts";
+import { erasureInput } from "../contract/erasure.ts";
 import {
 	consignmentFacts,
 	consignmentInput,
@@ -16,6 +17,7 @@ import { addConsignment, changeConsignment, readConsignment } from "../operation
 import { createOrder } from "../operations/orders/create-order.ts";
 import { type OrderCursor, readOrder, readOrders } from "../operations/orders/read-orders.ts";
 import { readParty } from "../operations/orders/read-party.ts";
+import { eraseParty } from "../operations/parties/erase-party.ts";
 import { validate } from "../operations/validate.ts";
 import { idempotencyKey, ifMatch, pathId, setVersion } from "./parts.ts";
 
@@ -72,6 +74,18 @@ export function registerOrders(app: FastifyInstance, deps: Deps): void {
 		"/api/v1/parties/:id",
 		{ ...SHOP_AND_LINKS, schema: { summary: "One party.", response: { 200: partyView } } },
 		async (request) => readParty(deps, callerOf(request), pathId(request, "pty")),
+	);
+	app.post(
+		"/api/v1/parties/:id/erase",
+		{
+			...openTo("account"),
+			schema: { summary: "Erase what is known of a party; it cannot be taken back.", body: erasureInput },
+		},
+		async (request, reply) => {
+			const { confirm } = validate(erasureInput, request.body);
+			await eraseParty(deps, callerOf(request), pathId(request, "pty"), confirm);
+			return reply.status(204).send();
+		},
 	);
 	app.post(
 		"/api/v1/orders/:id/consignments",

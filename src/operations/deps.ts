@@ -19,6 +19,8 @@ export interface Deps {
 	readonly publicUrl: string;
 	/** The private keys that sign the log's checkpoints. */
 	readonly logKeys: LogKeys;
+	readonly partyKeys: PartyKeys;
+	readonly erasures: Erasures;
 	/** Folder for exhibits, inside the data folder. */
 	readonly exhibitFolder: string;
 }
@@ -30,6 +32,28 @@ export interface LogKeys {
 	require(keyId: string): Promise<void>;
 	/** The Ed25519 signature, 64 bytes. */
 	sign(keyId: string, bytes: Uint8Array): Promise<Uint8Array>;
+}
+
+/** The keys under which personal data is encrypted, one per party. */
+export interface PartyKeys {
+	/** A new key; on disk when this returns. */
+	make(partyId: string): Promise<void>;
+	/** Deletes the key: what was encrypted with it cannot be read again. */
+	destroy(partyId: string): Promise<void>;
+	/** @throws Error, naming the mend, where a key is not at hand */
+	requireAll(partyIds: readonly string[]): Promise<void>;
+}
+
+/** Who was erased, kept beside the keys and outside the database, so that an older database is erased again. */
+export interface Erasures {
+	note(erasure: Erasure): Promise<void>;
+	list(): Promise<readonly Erasure[]>;
+}
+
+export interface Erasure {
+	readonly partyId: string;
+	/** Account that erased. */
+	readonly byId: string;
 }
 
 /** Prefixes of ids, one per kind of thing. */

@@ -1,7 +1,10 @@
 /** Makes what operations are given from outside: the only place where clock and randomness are read. */
 import { randomBytes } from "node:crypto";
+import { makeVault, type Vault } from "../database/vault.ts";
 import type { Deps, IdPrefix } from "../operations/deps.ts";
+import { makeErasures } from "./erasures.ts";
 import { makeLogKeys } from "./log-keys.ts";
+import { makePartyKeys } from "./party-keys.ts";
 
 /** Crockford's alphabet: no letters that are read for digits. */
 const ALPHABET = "0123456789abcdefghjkmnpqrstvwxyz";
@@ -10,7 +13,20 @@ export function makeDeps({
 	keyFolder,
 	...parts
 }: Pick<Deps, "database" | "log" | "publicUrl" | "exhibitFolder"> & { readonly keyFolder: string }): Deps {
-	return { ...parts, logKeys: makeLogKeys(keyFolder), now: () => new Date(), randomBytes, newId };
+	return {
+		...parts,
+		logKeys: makeLogKeys(keyFolder),
+		partyKeys: makePartyKeys(keyFolder, randomBytes),
+		erasures: makeErasures(keyFolder),
+		now: () => new Date(),
+		randomBytes,
+		newId,
+	};
+}
+
+/** The vault of a database whose parties have their keys in this folder. */
+export function vaultOf(keyFolder: string): Vault {
+	return makeVault(makePartyKeys(keyFolder, randomBytes).keyOf, randomBytes);
 }
 
 /** Prefix, underscore, 20 characters of 5 random bits each. */

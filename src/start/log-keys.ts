@@ -3,10 +3,11 @@
  * only we may read. They are not in the database, so that whoever reads or changes the database cannot sign.
  */
 import { createPrivateKey, generateKeyPairSync, type KeyObject, sign } from "node:crypto";
-import { mkdir, open, readFile, rename } from "node:fs/promises";
+import { mkdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { LogKeys } from "../operations/deps.ts";
 import { keyIdOf } from "../records/log/checkpoint.ts";
+import { writeDurably } from "./key-files.ts";
 
 export function makeLogKeys(folder: string): LogKeys {
 	const loaded = new Map<string, KeyObject>();
@@ -40,22 +41,4 @@ export function makeLogKeys(folder: string): LogKeys {
 			return sign(null, bytes, await load(id));
 		},
 	};
-}
-
-/** On disk before it is named: a checkpoint is signed only with a key that the next start finds. */
-async function writeDurably(path: string, content: string | Buffer): Promise<void> {
-	const file = await open(`${path}.incoming`, "wx", 0o600);
-	try {
-		await file.writeFile(content);
-		await file.sync();
-	} finally {
-		await file.close();
-	}
-	await rename(`${path}.incoming`, path);
-	const folder = await open(join(path, ".."), "r");
-	try {
-		await folder.sync();
-	} finally {
-		await folder.close();
-	}
 }

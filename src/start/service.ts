@@ -4,18 +4,20 @@ import { randomBytes } from "node:crypto";
 import { mkdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import type { FastifyInstance } from "fastify";
+import type { FastifyInstance, FastifyRequest } from "fastify";
 import { pino } from "pino";
 import { type EmbeddedServer, startEmbeddedServer } from "../database/embedded/embedded-server.ts";
 import { refuseForgetfulDatabase, refuseMightyRole } from "../database/guards.ts";
 import { isMigrated, migrate } from "../database/migrate.ts";
+import { partiesNotErased } from "../database/orders.ts";
 import { openPool } from "../database/pool.ts";
 import type { Deps } from "../operations/deps.ts";
 import { openLog } from "../operations/log/open-log.ts";
+import { replayErasures } from "../operations/parties/erase-party.ts";
 import type { Authority } from "../operations/time-stamps/stamp-newest-checkpoint.ts";
 import { trustAnchors } from "../operations/time-stamps/trust-anchors.ts";
 import { buildApp } from "./build-app.ts";
-import { makeDeps } from "./deps.ts";
+import { makeDeps, vaultOf } from "./deps.ts";
 import type { Settings } from "./settings.ts";
 import { startTimeStamping } from "./time-stamping.ts";
 
@@ -39,7 +41,7 @@ export async function startService(settings: Settings): Promise<Service> {
 		for (let step = undo.pop(); step !== undefined; step = undo.pop()) await step();
 	};
 	try {
-		const log = pino({ level: settings.logLevel });
+		const log = pino({ level: settings.logLevel, serializers: { req: loggedRequest } });
 		const authority = await authorityOf(settings);
 		const urls = await databaseUrls(settings, undo);
 		const owner = openPool(urls.owner, { maxConnections: 1 });
@@ -47,7 +49,7 @@ export async function startService(settings: Settings): Promise<Service> {
 		for (const name of await migrate(owner, MIGRATIONS)) log.info({ migration: name }, "migrated");
 		await owner.close();
 		undo.pop();
-		const database = openPool(urls.service);
+		const database = openPool(urls.service, { vault: vaultOf(settings.keyDir) });
 		undo.push(() => database.close());
 		await refuseMightyRole(database);
 		await refuseForgetfulDatabase(database);
@@ -55,6 +57,8 @@ export async function startService(settings: Settings): Promise<Service> {
 		await mkdir(exhibitFolder, { recursive: true, mode: 0o700 });
 		const deps = makeDeps({ database, log, publicUrl: settings.publicUrl, exhibitFolder, keyFolder: settings.keyDir });
 		await openLog(deps);
+		await replayErasures(deps);
+		await deps.partyKeys.requireAll(await partiesNotErased(database));
 		const isReady = () => isMigrated(database, MIGRATIONS);
 		const app = await buildApp(deps, { trustProxy: settings.trustProxy, logger: log, isReady });
 		undo.push(() => drain(app));
@@ -65,6 +69,11 @@ export async function startService(settings: Settings): Promise<Service> {
 		await stop();
 		throw error;
 	}
+}
+
+/** A request as it is logged: by its route, since addresses hold the secrets of links and the names of files. */
+function loggedRequest(request: FastifyRequest) {
+	return { method: request.method, route: request.routeOptions?.url, from: request.ip };
 }
 
 /**

@@ -4,6 +4,7 @@ import { checks } from "./english/checks.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
+import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
 import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
@@ -25,6 +26,7 @@ export const english = {
 	...checks,
 	...comparison,
 	...comparisonPage,
+	...erasure,
 	...faults,
 	...imports,
 	...general,

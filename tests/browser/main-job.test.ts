@@ -30,7 +30,7 @@ describe.skipIf(BROWSER_MISSING)("the main job in a browser", () => {
 			log: SILENT,
 			publicUrl: "http://127.0.0.1",
 			exhibitFolder: "/tmp/handover-risk-walk",
-			keyFolder: "/tmp/handover-risk-walk-keys",
+			keyFolder: db.keyFolder,
 		});
 		await openLog(deps);
 		const app = await buildApp(deps, { requestsPerMinute: 1_000_000 });

@@ -11,7 +11,7 @@ const PROGRAM = new URL("../../dist/start/server.js", import.meta.url).pathname;
 
 export async function startBuiltService(
 	dataFolder: string,
-	options: Pick<ServiceProcessOptions, "ownGroup"> & { readonly variables?: Record<string, string> } = {},
+	options: Pick<ServiceProcessOptions, "ownGroup" | "log"> & { readonly variables?: Record<string, string> } = {},
 ): Promise<ServiceProcess> {
 	if (!existsSync(PROGRAM)) throw new Error("the service is not built: npm run build");
 	return startServiceProcess({

@@ -39,13 +39,12 @@ export interface TestApp {
 export async function testApp(): Promise<TestApp> {
 	const db = await testDatabase();
 	const exhibitFolder = await mkdtemp(join(tmpdir(), "handover-risk-exhibits-"));
-	const keyFolder = await mkdtemp(join(tmpdir(), "handover-risk-keys-"));
 	const deps = makeDeps({
 		database: db.database,
 		log: SILENT,
 		publicUrl: "http://localhost",
 		exhibitFolder,
-		keyFolder,
+		keyFolder: db.keyFolder,
 	});
 	await openLog(deps);
 	const routes: { method: string[]; url: string; callers: readonly CallerClass[] }[] = [];
@@ -81,7 +80,6 @@ export async function testApp(): Promise<TestApp> {
 			await app.close();
 			await db.close();
 			await rm(exhibitFolder, { recursive: true, force: true });
-			await rm(keyFolder, { recursive: true, force: true });
 		},
 	};
 }

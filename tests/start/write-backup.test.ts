@@ -27,10 +27,11 @@ const write = (run: Partial<Run> = {}) =>
 
 async function addExhibit(bytes: Buffer): Promise<string> {
 	const sha256 = await storeExhibit(join(folder, "exhibits"), bytes);
-	await db.database.query("INSERT INTO exhibit (sha256, size_bytes, media_type) VALUES ($1, $2, 'text/plain')", [
-		sha256,
-		bytes.length,
-	]);
+	await db.database.query(
+		`WITH owner AS (INSERT INTO party (id, kind, country, personal) VALUES ('pty_1', 'consumer', 'FR', '\\x00') RETURNING id)
+		 INSERT INTO exhibit (sha256, stored_sha256, size_bytes, media_type, party_id) SELECT $1, $1, $2, 'text/plain', id FROM owner`,
+		[sha256, bytes.length],
+	);
 	return sha256;
 }
 

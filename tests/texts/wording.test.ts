@@ -49,7 +49,7 @@ describe("every page of the demo", () => {
 			log: SILENT,
 			publicUrl: "http://127.0.0.1",
 			exhibitFolder: "/tmp/handover-risk-wording",
-			keyFolder: "/tmp/handover-risk-wording-keys",
+			keyFolder: db.keyFolder,
 		});
 		await openLog(deps);
 		const app = await buildApp(deps, { requestsPerMinute: 1_000_000 });

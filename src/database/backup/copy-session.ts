@@ -5,6 +5,7 @@ import pg from "pg";
 import { from as copyFrom, to as copyTo } from "pg-copy-streams";
 import type { Queryable } from "../connection.ts";
 import { TYPE_PARSERS } from "../pool.ts";
+import { NO_VAULT } from "../vault.ts";
 import type { TableShape } from "./tables.ts";
 
 export interface CopySession extends Queryable {
@@ -54,6 +55,7 @@ async function inTransaction<Result>(
 		await client.query(begin);
 		await client.query(SETTINGS);
 		const result = await work({
+			vault: NO_VAULT,
 			query: async <Row>(sql: string, values: readonly unknown[] = []) =>
 				(await client.query(sql, values as unknown[])).rows as Row[],
 			copyOut: ({ name, columns, key }) =>

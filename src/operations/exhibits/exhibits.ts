@@ -1,9 +1,19 @@
 /** Bringing a file to a record, and fetching it. */
 import type { Caller } from "../../access/caller.ts";
 import type { ExhibitView } from "../../contract/exhibits.ts";
-import { type ExhibitRow, exhibitsOfRecord, insertExhibit, recordById, usesOfExhibit } from "../../database/records.ts";
+import {
+	type ExhibitRow,
+	exhibitPlaceOf,
+	exhibitsOfRecord,
+	insertExhibit,
+	ownerOfRecord,
+	recordById,
+	storedExhibit,
+	usesOfExhibit,
+} from "../../database/records.ts";
 import { readExhibit, storeExhibit } from "../../exhibits/store.ts";
 import { fault, invalid } from "../../faults.ts";
+import { sha256Hex } from "../../records/canonical.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustReadOrder, mustWriteRecord } from "../may.ts";
 import { mediaTypeOf, SHOWN_INLINE } from "./media-type.ts";
@@ -29,10 +39,19 @@ export async function bringExhibit(
 	if (file.bytes.length === 0) throw invalid([{ path: "/file", code: "empty-file" }]);
 	const mediaType = await mediaTypeOf(file.bytes);
 	if (mediaType === null) throw fault("unsupported-type");
-	const sha256 = await storeExhibit(deps.exhibitFolder, file.bytes);
+	const sha256 = sha256Hex(file.bytes);
+	const partyId = await ownerOfRecord(deps.database, record);
+	const storedSha256 =
+		(await storedExhibit(deps.database, sha256, partyId)) ??
+		(await storeExhibit(
+			deps.exhibitFolder,
+			deps.database.vault.sealBytes(partyId, exhibitPlaceOf(sha256), file.bytes),
+		));
 	await deps.database.transaction((transaction) =>
 		insertExhibit(transaction, {
 			sha256,
+			party_id: partyId,
+			stored_sha256: storedSha256,
 			size_bytes: file.bytes.length,
 			media_type: mediaType,
 			file_name: file.fileName,
@@ -61,7 +80,9 @@ export async function fetchExhibit(
 ): Promise<ExhibitView & { readonly bytes: Buffer; readonly inline: boolean }> {
 	for (const use of await usesOfExhibit(deps.database, sha256)) {
 		if (!(await maySee(deps, caller, use))) continue;
-		const bytes = await readExhibit(deps.exhibitFolder, sha256);
+		if (use.stored_sha256 === null) throw fault("erased");
+		const stored = await readExhibit(deps.exhibitFolder, use.stored_sha256);
+		const bytes = deps.database.vault.openBytes(use.party_id, exhibitPlaceOf(sha256), stored);
 		return { ...exhibitViewOf(use), bytes, inline: SHOWN_INLINE.has(use.media_type) };
 	}
 	throw fault("not-found");

@@ -20,7 +20,7 @@ export async function createOrder(
 	const orderId = await createOnce(deps, caller, idempotencyKey, input, async (transaction) => {
 		const repairerId = await partyIdOf(deps, transaction, input.repairer, "/repairer/id");
 		const ownerId = await partyIdOf(deps, transaction, input.owner, "/owner/id");
-		const itemId = await addItem(deps, transaction, input.item);
+		const itemId = await addItem(deps, transaction, input.item, ownerId);
 		const id = deps.newId("ord");
 		await insertOrder(transaction, {
 			id,
@@ -35,11 +35,12 @@ export async function createOrder(
 	return orderViewById(deps.database, orderId);
 }
 
-async function addItem(deps: Deps, transaction: Queryable, item: ItemInput): Promise<string> {
+async function addItem(deps: Deps, transaction: Queryable, item: ItemInput, ownerId: string): Promise<string> {
 	const id = deps.newId("itm");
 	await insertItem(transaction, {
 		id,
 		class: item.class,
+		owner_id: ownerId,
 		maker: item.maker,
 		model: item.model,
 		serial_number: item.serialNumber ?? null,
@@ -55,10 +56,12 @@ async function partyIdOf(
 	path: string,
 ): Promise<string> {
 	if ("id" in party) {
-		if ((await partyById(transaction, party.id)) === null) throw invalid([{ path, code: "unknown-id" }]);
+		const known = await partyById(transaction, party.id);
+		if (known === null || known.erased_at !== null) throw invalid([{ path, code: "unknown-id" }]);
 		return party.id;
 	}
 	const id = deps.newId("pty");
+	await deps.partyKeys.make(id);
 	await insertParty(transaction, {
 		id,
 		kind: party.kind,

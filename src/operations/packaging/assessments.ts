@@ -39,11 +39,8 @@ export async function sealAssessment(
 		const statement = assessmentStatement({ ...facts, catalogueVersion: CATALOGUE_VERSION }, committer);
 		const statementBytes = canonicalBytes(statement);
 		await insertAssessment(transaction, { id: assessmentId, orderId: consignment.order_id, consignmentId });
-		await insertOpenings(
-			transaction,
-			assessmentId,
-			committer.openings.map((opening) => ({ ...opening, valueJson: canonicalBytes(opening.value).toString("utf8") })),
-		);
+		const about = { subject: assessmentId, orderId: consignment.order_id };
+		await insertOpenings(transaction, about, committer.openings);
 		await appendToLog(deps, transaction, {
 			kind: "assessment-sealed",
 			subject: assessmentId,

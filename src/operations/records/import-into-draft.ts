@@ -38,7 +38,7 @@ export async function importIntoDraft(
 	const taken = await deps.database.transaction(async (transaction) => {
 		const draft = await lockDraft(transaction, caller, recordId, version);
 		const merged = takeImport(draft.content as RecordContentInput, result, sha256, checkIds);
-		await updateDraft(transaction, recordId, merged.content);
+		await updateDraft(transaction, draft, merged.content);
 		return merged;
 	});
 	return {

@@ -18,8 +18,8 @@ export async function saveDraft(
 	content: RecordContentInput,
 ): Promise<RecordView> {
 	await deps.database.transaction(async (transaction) => {
-		await lockDraft(transaction, caller, recordId, version);
-		await updateDraft(transaction, recordId, content);
+		const draft = await lockDraft(transaction, caller, recordId, version);
+		await updateDraft(transaction, draft, content);
 	});
 	return readRecord(deps, caller, recordId);
 }

@@ -45,11 +45,7 @@ export async function sealRecord(deps: Deps, caller: Caller, recordId: string, v
 			readings: withUntested(content.readings ?? [], checks, header.depth),
 		} as SealableContent;
 		const statementBytes = canonicalBytes(recordStatement(header, complete, resolved, committer));
-		await insertOpenings(
-			transaction,
-			recordId,
-			committer.openings.map((opening) => ({ ...opening, valueJson: canonicalBytes(opening.value).toString("utf8") })),
-		);
+		await insertOpenings(transaction, { subject: recordId, orderId: record.order_id }, committer.openings);
 		await closeDraft(transaction, recordId, "sealed");
 		await appendToLog(deps, transaction, {
 			kind: "record-sealed",

@@ -140,6 +140,9 @@ function OrderPage({
 					</>
 				)}
 			</dl>
+			<p class="no-print hint">
+				<a href={`/parties/${order.owner.id}/erase`}>{say("erasure.link", { name: order.owner.name })}</a>
+			</p>
 			{order.consignments.map((leg) => (
 				<Leg
 					key={leg.id}

@@ -3,6 +3,7 @@ import type { FastifyInstance } from "fastify";
 import type { Deps } from "../../operations/deps.ts";
 import { sendClosed } from "../customer/entry-routes.tsx";
 import { registerBenchPages } from "./bench-pages.tsx";
+import { registerErasure } from "./erasure-pages.tsx";
 import { registerHome } from "./home-pages.tsx";
 import { registerNewOrder } from "./new-order-pages.tsx";
 import { registerOrderPages } from "./order-pages.tsx";
@@ -21,6 +22,7 @@ export function registerShopPages(app: FastifyInstance, deps: Deps): void {
 		registerHome(pages, deps);
 		registerNewOrder(pages, deps);
 		registerOrderPages(pages, deps);
+		registerErasure(pages, deps);
 		registerRecordEditor(pages, deps);
 		registerSeal(pages, deps);
 		registerBenchPages(pages, deps);

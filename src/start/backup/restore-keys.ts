@@ -1,7 +1,8 @@
 /** The keys of a backup, beside those that may have outlived the data. */
 import { createReadStream } from "node:fs";
 import { mkdir, readdir } from "node:fs/promises";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
+import { ERASURES_FILE, makeErasures } from "../erasures.ts";
 import { readHashed, syncFolder, writeHashed } from "./hashed-file.ts";
 import { keyPath, type Manifest } from "./manifest.ts";
 import type { Run } from "./progress.ts";
@@ -11,14 +12,24 @@ export async function restoreKeys(folder: string, keyFolder: string, manifest: M
 	await mkdir(keyFolder, { recursive: true, mode: 0o700 });
 	const there = await readdir(keyFolder);
 	for (const { name, sha256 } of manifest.keys ?? []) {
+		if (name === ERASURES_FILE) continue;
 		const path = join(keyFolder, name);
 		if (!there.includes(name)) await writeHashed(path, () => createReadStream(join(folder, keyPath(name))), run.stop);
 		else if ((await readHashed(path, run.stop)).sha256 !== sha256) {
 			throw new Error(`${path} is there with another content than in the backup: move one of the two away`);
 		}
 	}
+	if (manifest.keys?.some(({ name }) => name === ERASURES_FILE)) await joinErasures(folder, keyFolder);
 	await syncFolder(keyFolder);
 	if (manifest.keys === null)
 		run.say(`The backup holds no keys: put your copy of the key folder into ${keyFolder} before the start`);
 	else run.say(`keys: ${manifest.keys.length} files`);
+}
+
+/** Both lists of erasures count: the backup's, and the one that outlived the data, which the next start carries out. */
+async function joinErasures(folder: string, keyFolder: string): Promise<void> {
+	const target = makeErasures(keyFolder);
+	const known = new Set((await target.list()).map(({ partyId }) => partyId));
+	const ofBackup = await makeErasures(dirname(join(folder, keyPath(ERASURES_FILE)))).list();
+	for (const erasure of ofBackup) if (!known.has(erasure.partyId)) await target.note(erasure);
 }

@@ -105,6 +105,7 @@ async function writeExhibits(
 	run: Run,
 ): Promise<Manifest["exhibits"]> {
 	const listed = await allExhibits(session);
+	const written: Manifest["exhibits"] = [];
 	const progress = progressOf(run, "exhibits", listed.length);
 	await mkdir(join(folder, "exhibits"), { mode: 0o700 });
 	for (const [place, { sha256 }] of listed.entries()) {
@@ -117,10 +118,11 @@ async function writeExhibits(
 			throw error.code === "ENOENT" ? new Error(`exhibit ${sha256} is missing: ${path} is not there`) : error;
 		});
 		if (facts.sha256 !== sha256) throw new Error(`exhibit ${sha256} has changed on disk: it is ${facts.sha256} now`);
+		written.push({ sha256, sizeBytes: facts.sizeBytes });
 		progress(place + 1);
 	}
 	if (listed.length > 0) run.say(`exhibits: ${listed.length} files`);
-	return listed;
+	return written;
 }
 
 async function writeKeys(keyFolder: string, folder: string, run: Run): Promise<Manifest["keys"]> {

@@ -1,0 +1,197 @@
+/**
+ * Erasing a person, on the built service: names and texts are planted in every field that takes one, and looked for with
+ * `grep` in everything that the service leaves on disk: the database's files and WAL, its log, our log, exhibits, keys.
+ */
+import { execFileSync } from "node:child_process";
+import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import pg from "pg";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { verifyReceipt } from "../../src/records/verify/verify-receipt.ts";
+import type { ServiceProcess } from "../../src/start/demo/service-process.ts";
+import { startBuiltService } from "../setup/built-service.ts";
+import { entriesIn } from "../setup/receipt-entries.ts";
+import { secondInstanceOf } from "../setup/second-instance.ts";
+import { setUp } from "../trials/sealing-client.ts";
+
+/** Every planted text holds this word, which nothing else does. */
+const WORD = "Quillerby";
+const LOGGED = { LOG_LEVEL: "trace" };
+
+let folder: string;
+let service: ServiceProcess;
+let token: string;
+beforeEach(async () => {
+	folder = await mkdtemp(join(tmpdir(), "handover-erasure-"));
+	service = await startBuiltService(folder, { variables: LOGGED, log: keepLog });
+	token = await setUp(service.url, service.setUpLink ?? "");
+});
+afterEach(async () => {
+	await service.stop();
+	await rm(folder, { recursive: true, force: true });
+	ourLog.length = 0;
+});
+
+const ourLog: string[] = [];
+function keepLog(line: string): void {
+	ourLog.push(line);
+}
+
+async function ask(method: string, path: string, body?: unknown, headers: Record<string, string> = {}) {
+	const answer = await fetch(`${service.url}/api/v1${path}`, {
+		method,
+		headers: {
+			authorization: `Bearer ${token}`,
+			...(body === undefined || body instanceof Buffer ? {} : { "content-type": "application/json" }),
+			...headers,
+		},
+		...(body === undefined ? {} : { body: body instanceof Buffer ? new Uint8Array(body) : JSON.stringify(body) }),
+	});
+	const text = await answer.text();
+	if (!answer.ok) throw new Error(`${method} ${path}: ${answer.status} ${text}`);
+	return text === "" ? {} : JSON.parse(text);
+}
+
+/** An order whose every text is planted: one sealed record with a file, one draft. */
+async function plant() {
+	const order = await ask("POST", "/orders", {
+		contractKind: "repair",
+		repairer: { kind: "business", country: "DE", name: "Werkbank Nord" },
+		owner: {
+			kind: "consumer",
+			country: "FR",
+			name: `Ada ${WORD}`,
+			email: `ada@${WORD}.example`,
+			address: `1 ${WORD} Lane`,
+		},
+		item: {
+			class: "graphics-card",
+			maker: `${WORD} Works`,
+			model: `M ${WORD}`,
+			serialNumber: `SN-${WORD}`,
+			massKg: 1.2,
+		},
+		terms: {
+			reportedFault: `${WORD} says it is dead`,
+			agreedWork: `mend it for ${WORD}`,
+			warranty: { months: 6, covers: `what ${WORD} paid for` },
+			carrierContract: { toRepairer: "owner", toOwner: "repairer" },
+		},
+	});
+	const leg = await ask("POST", `/orders/${order.id}/consignments`, {
+		direction: "to-repairer",
+		facts: { mode: "road", bookedBy: "consignor", carrier: `${WORD} and sons`, trackingNumber: `T-${WORD}` },
+	});
+	const draft = await ask("POST", `/consignments/${leg.id}/records`, { stage: "arrival" });
+	const file = Buffer.from(`a log in which ${WORD} is named`);
+	const exhibit = await ask("POST", `/records/${draft.id}/exhibits?fileName=${WORD}.log`, file, {
+		"content-type": "text/plain",
+	});
+	const content = {
+		observedAt: "2026-03-02T10:00:00+01:00",
+		state: "does-not-start",
+		identity: { serialNumber: `SN-${WORD}`, marks: [`scratched by ${WORD}`] },
+		readings: [{ check: "mass", values: [{ value: 412, unit: "g", typed: "412" }] }],
+		statement: `${WORD} wrote this`,
+		exhibits: [{ sha256: exhibit.sha256, view: "other", note: `from ${WORD}` }],
+	};
+	const saved = await ask("PUT", `/records/${draft.id}`, content, { "if-match": '"v1"' });
+	const receipt = await ask("POST", `/records/${draft.id}/seal`, undefined, { "if-match": `"v${saved.version}"` });
+	const open = await ask("POST", `/consignments/${leg.id}/records`, { stage: "departure", content });
+	return {
+		order,
+		leg,
+		recordId: draft.id as string,
+		draftId: open.id as string,
+		receipt,
+		sha256: exhibit.sha256 as string,
+	};
+}
+
+/** Files under the data folder that hold the word, in UTF-8 or UTF-16, as grep finds them. */
+async function filesWithWord(): Promise<string[]> {
+	// What is still in the database's memory is written out.
+	const client = new pg.Client((await secondInstanceOf(folder)).DATABASE_MIGRATION_URL);
+	await client.connect();
+	await client.query("CHECKPOINT").catch(() => {});
+	await client.end();
+	await writeFile(join(folder, "our.log"), ourLog.join("\n"));
+	const utf16 = [...WORD].join(".");
+	try {
+		return execFileSync("grep", ["-rlaiE", `${WORD}|${utf16}`, folder], { encoding: "utf8" })
+			.trim()
+			.split("\n");
+	} catch {
+		return [];
+	}
+}
+
+describe("a person's data", () => {
+	it("is nowhere on disk in plain, not even before it is erased", async () => {
+		await plant();
+		expect(ourLog.length).toBeGreaterThan(5);
+		expect(await filesWithWord()).toEqual([]);
+	});
+
+	it("is gone from every answer once erased, and the log still proves the rest", async () => {
+		const { order, recordId, draftId, receipt, sha256 } = await plant();
+		expect(JSON.stringify(receipt)).toContain(WORD);
+		await expect(ask("POST", `/parties/${order.owner.id}/erase`, { confirm: order.repairer.id })).rejects.toThrow(
+			"confirm",
+		);
+		await ask("POST", `/parties/${order.owner.id}/erase`, { confirm: order.owner.id });
+		await ask("POST", `/parties/${order.owner.id}/erase`, { confirm: order.owner.id });
+		for (const path of [`/orders/${order.id}`, "/orders", `/parties/${order.owner.id}`, `/records/${recordId}`]) {
+			expect(JSON.stringify(await ask("GET", path)), path).not.toContain(WORD);
+		}
+		const after = await ask("GET", `/orders/${order.id}`);
+		expect(after.item).toMatchObject({ class: "graphics-card", massKg: 1.2, maker: "[erased]" });
+		expect(after.consignments[0].facts).toEqual({ mode: "road", bookedBy: "consignor" });
+		await expect(ask("GET", `/exhibits/${sha256}`)).rejects.toThrow("410");
+		await expect(ask("GET", `/records/${draftId}`)).rejects.toThrow("404");
+		const receiptNow = await ask("GET", `/records/${recordId}/receipt`);
+		expect(JSON.stringify(receiptNow)).not.toContain(WORD);
+		const { outcome, checks } = verifyReceipt(Buffer.from(JSON.stringify(receiptNow)));
+		expect(checks.filter((check) => check.outcome === "failed")).toEqual([]);
+		expect(outcome).toBe("verified");
+		expect(entriesIn(receiptNow).filter(({ kind }) => kind === "party-erased")).toMatchObject([
+			{ subject: order.owner.id },
+		]);
+		// The receipt that was handed out before goes on proving what it holds.
+		expect(verifyReceipt(Buffer.from(JSON.stringify(receipt))).outcome).toBe("verified");
+		expect(await filesWithWord()).toEqual([]);
+		expect(await readdir(join(folder, "keys"))).not.toContain(`${order.owner.id}.key`);
+		const page = await fetch(`${service.url}/orders/${order.id}`, { headers: { authorization: `Bearer ${token}` } });
+		expect(page.status).toBe(200);
+	});
+
+	it("is erased again where an older database comes back beside the keys", async () => {
+		const { order } = await plant();
+		const keys = join(folder, "keys");
+		// As after a restore of a backup that is older than the erasure: the key is back, the list is there.
+		await writeFile(
+			join(keys, "erasures.jsonl"),
+			`${JSON.stringify({ partyId: order.owner.id, byId: "acc_00000000000000000000" })}\n`,
+		);
+		await service.stop();
+		service = await startBuiltService(folder, { variables: LOGGED });
+		expect((await ask("GET", `/parties/${order.owner.id}`)).name).toBe("[erased]");
+		expect(await readdir(keys)).not.toContain(`${order.owner.id}.key`);
+		expect(JSON.stringify(await ask("GET", `/orders/${order.id}`))).not.toContain(WORD);
+	});
+
+	it("cannot be read without its key, and a start without it says which file is missing", async () => {
+		const { order } = await plant();
+		await service.stop();
+		const path = join(folder, "keys", `${order.owner.id}.key`);
+		const key = await readFile(path);
+		await rm(path);
+		await expect(startBuiltService(folder)).rejects.toThrow(
+			`handover-risk did not start: the key of a party is missing: put ${path} back`,
+		);
+		await writeFile(path, key);
+		service = await startBuiltService(folder);
+		expect((await ask("GET", `/parties/${order.owner.id}`)).name).toBe(`Ada ${WORD}`);
+	});
+});
