@@ -72,7 +72,8 @@ export const consignmentInput = z.strictObject({
 });
 export type ConsignmentInput = z.infer<typeof consignmentInput>;
 
-export const partyView = partyInput.extend({ id: id("pty") });
+/** `erasedAt`: when what is known of the party was erased; its texts then are placeholders. */
+export const partyView = partyInput.extend({ id: id("pty"), erasedAt: z.string().optional() });
 export type PartyView = z.infer<typeof partyView>;
 
 export const itemView = itemInput.extend({ id: id("itm") });

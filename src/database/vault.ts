@@ -4,11 +4,12 @@
  * After an erasure what may stay stands in plain: 00 ‖ JSON.
  */
 import { createCipheriv, createDecipheriv } from "node:crypto";
+import { fault } from "../faults.ts";
 
 export interface Vault {
-	/** Bytes under the party's key. @throws Error where the party has none */
+	/** Bytes under the party's key. @throws erased where the party has none */
 	sealBytes(partyId: string, place: string, bytes: Uint8Array): Buffer;
-	/** @throws Error where the party has no key, or the bytes are not those that were sealed here */
+	/** @throws erased where the party has no key; Error where the bytes are not those that were sealed here */
 	openBytes(partyId: string, place: string, sealed: Uint8Array): Buffer;
 	/** A value that JSON can hold, under the party's key. */
 	seal(partyId: string, place: string, value: unknown): Buffer;
@@ -26,8 +27,8 @@ const TAG_BYTES = 16;
 export function makeVault(keyOf: KeyOf, randomBytes: (count: number) => Buffer): Vault {
 	const mustHaveKey = (partyId: string): Buffer => {
 		const key = keyOf(partyId);
-		if (key === null)
-			throw new Error(`there is no key of ${partyId}: its data was erased, or the key folder lacks a file`);
+		// A start makes sure that no key is merely lost, so one that is missing was deleted.
+		if (key === null) throw fault("erased");
 		return key;
 	};
 	const vault: Vault = {

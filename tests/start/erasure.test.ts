@@ -150,6 +150,12 @@ describe("a person's data", () => {
 		expect(after.consignments[0].facts).toEqual({ mode: "road", bookedBy: "consignor" });
 		await expect(ask("GET", `/exhibits/${sha256}`)).rejects.toThrow("410");
 		await expect(ask("GET", `/records/${draftId}`)).rejects.toThrow("404");
+		expect(after.owner.erasedAt).toMatch(/^20/);
+		const next = ask("POST", `/orders/${order.id}/consignments`, {
+			direction: "to-owner",
+			facts: { mode: "road", bookedBy: "consignor" },
+		});
+		await expect(next).rejects.toThrow("410");
 		const receiptNow = await ask("GET", `/records/${recordId}/receipt`);
 		expect(JSON.stringify(receiptNow)).not.toContain(WORD);
 		const { outcome, checks } = verifyReceipt(Buffer.from(JSON.stringify(receiptNow)));

@@ -69,5 +69,6 @@ export function partyViewOf(row: PartyRow): PartyView {
 		name: row.name,
 		...(row.email === null ? {} : { email: row.email }),
 		...(row.address === null ? {} : { address: row.address }),
+		...(row.erased_at === null ? {} : { erasedAt: row.erased_at.toISOString() }),
 	};
 }

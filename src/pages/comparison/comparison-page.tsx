@@ -4,6 +4,7 @@ import type { ConsignmentComparison } from "../../operations/comparison/compare-
 import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { isTextKey, say, speak, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
+import { ErasedNote } from "../components/erased-note.tsx";
 import { PlatformNote } from "../customer/platform-note.tsx";
 import { Layout } from "../layout.tsx";
 import { readingWords } from "../record-form/reading-words.ts";
@@ -18,6 +19,7 @@ export function ComparisonPage({ found }: { readonly found: ConsignmentCompariso
 			<p class="step-of">
 				{order.item.maker} {order.item.model}
 			</p>
+			{order.owner.erasedAt !== undefined && <ErasedNote at={order.owner.erasedAt} />}
 			{both ? (
 				<p class="lead">{say(`comparison-page.lead.${comparison.outcome}`)}</p>
 			) : (

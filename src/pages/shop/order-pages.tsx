@@ -14,6 +14,7 @@ import { openRecord } from "../../operations/records/open-record.ts";
 import { validate } from "../../operations/validate.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
+import { ErasedNote } from "../components/erased-note.tsx";
 import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
 import { sealedLine } from "../packaging/sealed-packs.tsx";
 import { readBody } from "../record-form/read-body.ts";
@@ -140,9 +141,13 @@ function OrderPage({
 					</>
 				)}
 			</dl>
-			<p class="no-print hint">
-				<a href={`/parties/${order.owner.id}/erase`}>{say("erasure.link", { name: order.owner.name })}</a>
-			</p>
+			{order.owner.erasedAt === undefined ? (
+				<p class="no-print hint">
+					<a href={`/parties/${order.owner.id}/erase`}>{say("erasure.link", { name: order.owner.name })}</a>
+				</p>
+			) : (
+				<ErasedNote at={order.owner.erasedAt} />
+			)}
 			{order.consignments.map((leg) => (
 				<Leg
 					key={leg.id}

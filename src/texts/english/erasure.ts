@@ -15,6 +15,8 @@ export const erasure = {
 		"This cannot be taken back. Whether and when you must, or may, erase while a claim is open is a matter of law on which this page gives no advice.",
 	"erasure.confirm": "To erase, type the party's id: {id}",
 	"erasure.now": "Erase it for good",
+	"erasure.note":
+		"What is known of the owner was erased on {time}. What was typed, named by devices or photographed is gone from this page: what reads as not recorded may have been recorded. Nothing more can be added to this order.",
 	"erasure.done-title": "Erased",
 	"erasure.done": "The key of {id} is deleted, and the log has an entry that says so.",
 } as const;
