@@ -13,5 +13,7 @@ export interface Queryable {
 export interface Database extends Queryable {
 	/** Runs `work` in one READ COMMITTED transaction; commits when it returns, rolls back when it throws. */
 	transaction<Result>(work: (transaction: Queryable) => Promise<Result>): Promise<Result>;
+	/** The same, while no other transaction of any instance runs: for an erasure, which nothing may write past. */
+	transactionAlone<Result>(work: (transaction: Queryable) => Promise<Result>): Promise<Result>;
 	close(): Promise<void>;
 }

@@ -1,62 +1,62 @@
-/** Replaces what is encrypted with a party's key by what may stay. The key itself is deleted by whoever holds it. */
+/**
+ * Replaces what is encrypted with a party's key by what may stay. Nothing is read, so no key is needed; the key itself is
+ * deleted by whoever holds it.
+ */
 import type { Queryable } from "./connection.ts";
-import type { ItemRow, PartyRow } from "./orders.ts";
 import { plainBytes } from "./vault.ts";
 
-export async function eraseParty(
-	transaction: Queryable,
-	id: string,
-	left: Pick<PartyRow, "name" | "email" | "address">,
-): Promise<void> {
-	await transaction.query("UPDATE party SET personal = $2, erased_at = clock_timestamp() WHERE id = $1", [
-		id,
-		plainBytes(left),
-	]);
+/** What stands in the place of each kind of personal part. */
+export interface Placeholders {
+	readonly party: unknown;
+	readonly item: unknown;
+	readonly terms: unknown;
+	readonly facts: unknown;
+	readonly fileName: unknown;
 }
 
-export async function eraseItem(
-	transaction: Queryable,
-	id: string,
-	left: Pick<ItemRow, "maker" | "model" | "serial_number" | "details">,
-): Promise<void> {
-	await transaction.query("UPDATE item SET personal = $2 WHERE id = $1", [id, plainBytes(left)]);
+/** Whether a party is there and not erased. */
+export async function isThere(transaction: Queryable, partyId: string): Promise<boolean> {
+	return (await transaction.query("SELECT FROM party WHERE id = $1 AND erased_at IS NULL", [partyId])).length === 1;
 }
 
-export async function eraseOrder(transaction: Queryable, id: string, terms: unknown): Promise<void> {
-	await transaction.query("UPDATE repair_order SET personal = $2 WHERE id = $1", [id, plainBytes(terms)]);
-}
-
-export async function eraseConsignment(transaction: Queryable, id: string, facts: unknown): Promise<void> {
-	await transaction.query("UPDATE consignment SET personal = $2 WHERE id = $1", [id, plainBytes(facts)]);
-}
-
-/** Drafts of an owner's orders, locked so that no one saves or seals one meanwhile. */
+/** Drafts of an owner's orders. */
 export async function draftsOfOwner(transaction: Queryable, ownerId: string): Promise<string[]> {
 	const rows = await transaction.query<{ id: string }>(
 		`SELECT r.id FROM state_record r JOIN repair_order o ON o.id = r.order_id
-		 WHERE o.owner_id = $1 AND r.state = 'draft' ORDER BY r.id COLLATE "C" FOR UPDATE OF r`,
+		 WHERE o.owner_id = $1 AND r.state = 'draft' ORDER BY r.id COLLATE "C"`,
 		[ownerId],
 	);
 	return rows.map(({ id }) => id);
 }
 
-export async function deleteOpeningsOf(transaction: Queryable, partyId: string): Promise<void> {
-	await transaction.query("DELETE FROM opening WHERE party_id = $1", [partyId]);
-}
-
-/** Takes names and store places out of a party's files; gives the places, whose files are to be removed. */
-export async function eraseExhibitsOf(transaction: Queryable, partyId: string, fileName: string): Promise<string[]> {
-	await transaction.query("UPDATE exhibit_use SET personal = $2 WHERE party_id = $1", [partyId, plainBytes(fileName)]);
-	const rows = await transaction.query<{ stored_sha256: string }>(
-		"SELECT stored_sha256 FROM exhibit WHERE party_id = $1 AND stored_sha256 IS NOT NULL FOR UPDATE",
-		[partyId],
+/** Marks the party erased, takes away what is known of it and of its orders, and withdraws its links. */
+export async function erasePersonal(transaction: Queryable, partyId: string, left: Placeholders): Promise<void> {
+	const replace = (sql: string, placeholder: unknown) => transaction.query(sql, [partyId, plainBytes(placeholder)]);
+	await replace("UPDATE party SET personal = $2, erased_at = clock_timestamp() WHERE id = $1", left.party);
+	await replace("UPDATE item SET personal = $2 WHERE owner_id = $1", left.item);
+	await replace("UPDATE repair_order SET personal = $2 WHERE owner_id = $1", left.terms);
+	await replace(
+		"UPDATE consignment c SET personal = $2 FROM repair_order o WHERE o.id = c.order_id AND o.owner_id = $1",
+		left.facts,
 	);
-	await transaction.query("UPDATE exhibit SET stored_sha256 = NULL WHERE party_id = $1", [partyId]);
-	return rows.map((row) => row.stored_sha256);
-}
-
-export async function revokeLinksOf(transaction: Queryable, partyId: string): Promise<void> {
+	await replace("UPDATE exhibit_use SET personal = $2 WHERE party_id = $1", left.fileName);
+	await transaction.query("DELETE FROM opening WHERE party_id = $1", [partyId]);
 	await transaction.query("UPDATE link SET revoked_at = clock_timestamp() WHERE party_id = $1 AND revoked_at IS NULL", [
 		partyId,
 	]);
+}
+
+/** Names in the store of an erased party's files, which are still to be removed. */
+export async function filesOfErased(database: Queryable, partyId: string): Promise<string[]> {
+	const rows = await database.query<{ stored_sha256: string }>(
+		`SELECT stored_sha256 FROM exhibit e JOIN party p ON p.id = e.party_id
+		 WHERE e.party_id = $1 AND p.erased_at IS NOT NULL AND stored_sha256 IS NOT NULL`,
+		[partyId],
+	);
+	return rows.map((row) => row.stored_sha256);
+}
+
+/** Notes that the store no longer has a party's files. */
+export async function forgetFiles(database: Queryable, partyId: string): Promise<void> {
+	await database.query("UPDATE exhibit SET stored_sha256 = NULL WHERE party_id = $1", [partyId]);
 }

@@ -1,7 +1,9 @@
 /**
- * Rows of parties, items, orders and consignments. JSON members are shaped by `contract/orders.ts`. What is about a person
- * is encrypted: a party's own data with its key, everything about an order with its owner's.
+ * Rows of parties, items, orders and consignments. What someone typed is encrypted, a party's own data with its key and
+ * everything about an order with its owner's; codes, numbers and times stand beside it in plain
+ * (`operations/orders/personal-parts.ts` says which is which).
  */
+import { fault } from "../faults.ts";
 import type { Queryable } from "./connection.ts";
 
 export interface PartyRow {
@@ -14,43 +16,43 @@ export interface PartyRow {
 	readonly erased_at: Date | null;
 }
 
-export interface ItemRow {
+/** What is encrypted of a row, and what stands beside it. */
+interface TwoParts {
+	readonly plain: unknown;
+	readonly personal: unknown;
+}
+
+export interface ItemRow extends TwoParts {
 	readonly id: string;
 	readonly class: string;
 	readonly owner_id: string;
-	readonly maker: string;
-	readonly model: string;
-	readonly serial_number: string | null;
-	readonly details: unknown;
 }
 
-export interface OrderRow {
+export interface OrderRow extends TwoParts {
 	readonly id: string;
 	readonly repairer_id: string;
 	readonly owner_id: string;
 	readonly item_id: string;
 	readonly contract_kind: "repair" | "exchange" | "warranty-return";
-	readonly terms: unknown;
 	readonly created_at: Date;
 }
 
-export interface ConsignmentRow {
+export interface ConsignmentRow extends TwoParts {
 	readonly id: string;
 	readonly order_id: string;
 	readonly leg: number;
 	readonly consignor_id: string;
 	readonly consignee_id: string;
-	readonly facts: unknown;
 	readonly version: number;
 }
 
 /** A row as it lies in the database. */
-type Stored = { readonly id: string; readonly personal: Buffer };
+type Stored<Row> = Omit<Row, "personal"> & { readonly personal: Buffer };
 
-export const partyPlace = (id: string) => `party/${id}`;
-export const itemPlace = (id: string) => `item/${id}`;
-export const orderPlace = (id: string) => `repair_order/${id}`;
-export const consignmentPlace = (id: string) => `consignment/${id}`;
+const partyPlace = (id: string) => `party/${id}`;
+const itemPlace = (id: string) => `item/${id}`;
+const orderPlace = (id: string) => `repair_order/${id}`;
+const consignmentPlace = (id: string) => `consignment/${id}`;
 
 export async function insertParty(database: Queryable, row: Omit<PartyRow, "erased_at">): Promise<void> {
 	const { id, kind, country, ...personal } = row;
@@ -63,49 +65,63 @@ export async function insertParty(database: Queryable, row: Omit<PartyRow, "eras
 }
 
 export async function insertItem(database: Queryable, row: ItemRow): Promise<void> {
-	const { id, class: itemClass, owner_id, ...personal } = row;
-	await database.query("INSERT INTO item (id, class, owner_id, personal) VALUES ($1, $2, $3, $4)", [
-		id,
-		itemClass,
-		owner_id,
-		database.vault.seal(owner_id, itemPlace(id), personal),
+	await database.query("INSERT INTO item (id, class, owner_id, plain, personal) VALUES ($1, $2, $3, $4, $5)", [
+		row.id,
+		row.class,
+		row.owner_id,
+		JSON.stringify(row.plain),
+		database.vault.seal(row.owner_id, itemPlace(row.id), row.personal),
 	]);
 }
 
 export async function insertOrder(database: Queryable, row: Omit<OrderRow, "created_at">): Promise<void> {
 	await database.query(
-		"INSERT INTO repair_order (id, repairer_id, owner_id, item_id, contract_kind, personal) VALUES ($1, $2, $3, $4, $5, $6)",
+		`INSERT INTO repair_order (id, repairer_id, owner_id, item_id, contract_kind, plain, personal)
+		 VALUES ($1, $2, $3, $4, $5, $6, $7)`,
 		[
 			row.id,
 			row.repairer_id,
 			row.owner_id,
 			row.item_id,
 			row.contract_kind,
-			database.vault.seal(row.owner_id, orderPlace(row.id), row.terms),
+			JSON.stringify(row.plain),
+			database.vault.seal(row.owner_id, orderPlace(row.id), row.personal),
 		],
 	);
 }
 
+/**
+ * The owner of an order, under whose key everything about the order is written.
+ * @throws erased where nothing can be written any more
+ */
+export async function ownerOfOrder(transaction: Queryable, orderId: string): Promise<string> {
+	const [order] = await transaction.query<{ owner_id: string; erased_at: Date | null }>(
+		"SELECT o.owner_id, p.erased_at FROM repair_order o JOIN party p ON p.id = o.owner_id WHERE o.id = $1",
+		[orderId],
+	);
+	if (order === undefined) throw new Error(`there is no order ${orderId}`);
+	if (order.erased_at !== null) throw fault("erased");
+	return order.owner_id;
+}
+
 /** Adds the next leg of an order's journey and gives its number. */
 export async function insertConsignment(
-	database: Queryable,
+	transaction: Queryable,
 	row: Omit<ConsignmentRow, "leg" | "version">,
 ): Promise<number> {
+	const ownerId = await ownerOfOrder(transaction, row.order_id);
 	// The order's row is locked so that two legs made at once get two numbers.
-	const [order] = await database.query<{ owner_id: string }>(
-		"SELECT owner_id FROM repair_order WHERE id = $1 FOR UPDATE",
-		[row.order_id],
-	);
-	if (order === undefined) throw new Error(`there is no order ${row.order_id}`);
-	const [inserted] = await database.query<{ leg: number }>(
-		`INSERT INTO consignment (id, order_id, leg, consignor_id, consignee_id, personal)
-		 SELECT $1, $2, coalesce(max(leg), 0) + 1, $3, $4, $5 FROM consignment WHERE order_id = $2 RETURNING leg`,
+	await transaction.query("SELECT id FROM repair_order WHERE id = $1 FOR UPDATE", [row.order_id]);
+	const [inserted] = await transaction.query<{ leg: number }>(
+		`INSERT INTO consignment (id, order_id, leg, consignor_id, consignee_id, plain, personal)
+		 SELECT $1, $2, coalesce(max(leg), 0) + 1, $3, $4, $5, $6 FROM consignment WHERE order_id = $2 RETURNING leg`,
 		[
 			row.id,
 			row.order_id,
 			row.consignor_id,
 			row.consignee_id,
-			database.vault.seal(order.owner_id, consignmentPlace(row.id), row.facts),
+			JSON.stringify(row.plain),
+			transaction.vault.seal(ownerId, consignmentPlace(row.id), row.personal),
 		],
 	);
 	if (inserted === undefined) throw new Error("an INSERT … RETURNING gave no row");
@@ -114,34 +130,33 @@ export async function insertConsignment(
 
 /** Replaces a consignment's facts if it still has that version; false where it has not. */
 export async function updateConsignment(
-	database: Queryable,
-	id: string,
-	version: number,
-	facts: unknown,
+	transaction: Queryable,
+	{
+		id,
+		order_id,
+		version,
+		plain,
+		personal,
+	}: Pick<ConsignmentRow, "id" | "order_id" | "version" | "plain" | "personal">,
 ): Promise<boolean> {
-	const [order] = await database.query<{ owner_id: string }>(
-		"SELECT o.owner_id FROM consignment c JOIN repair_order o ON o.id = c.order_id WHERE c.id = $1",
-		[id],
-	);
-	if (order === undefined) return false;
-	const rows = await database.query(
-		"UPDATE consignment SET personal = $3, version = version + 1 WHERE id = $1 AND version = $2 RETURNING id",
-		[id, version, database.vault.seal(order.owner_id, consignmentPlace(id), facts)],
+	const ownerId = await ownerOfOrder(transaction, order_id);
+	const rows = await transaction.query(
+		"UPDATE consignment SET plain = $3, personal = $4, version = version + 1 WHERE id = $1 AND version = $2 RETURNING id",
+		[id, version, JSON.stringify(plain), transaction.vault.seal(ownerId, consignmentPlace(id), personal)],
 	);
 	return rows.length === 1;
 }
 
+type PartyText = Pick<PartyRow, "name" | "email" | "address">;
+
 export async function partyById(database: Queryable, id: string): Promise<PartyRow | null> {
-	const [row] = await database.query<Omit<PartyRow, "name" | "email" | "address"> & Stored>(
+	const [row] = await database.query<Omit<PartyRow, keyof PartyText> & { readonly personal: Buffer }>(
 		"SELECT * FROM party WHERE id = $1",
 		[id],
 	);
 	if (row === undefined) return null;
 	const { personal, ...plain } = row;
-	return {
-		...plain,
-		...database.vault.open<Pick<PartyRow, "name" | "email" | "address">>(id, partyPlace(id), personal),
-	};
+	return { ...plain, ...database.vault.open<PartyText>(id, partyPlace(id), personal) };
 }
 
 /** Ids of the parties whose data is there. */
@@ -150,20 +165,14 @@ export async function partiesNotErased(database: Queryable): Promise<string[]> {
 	return rows.map(({ id }) => id);
 }
 
-type ItemText = Pick<ItemRow, "maker" | "model" | "serial_number" | "details">;
-
 export async function itemById(database: Queryable, id: string): Promise<ItemRow | null> {
-	const [row] = await database.query<Omit<ItemRow, keyof ItemText> & Stored>("SELECT * FROM item WHERE id = $1", [id]);
-	if (row === undefined) return null;
-	const { personal, ...plain } = row;
-	return { ...plain, ...database.vault.open<ItemText>(row.owner_id, itemPlace(id), personal) };
+	const [row] = await database.query<Stored<ItemRow>>("SELECT * FROM item WHERE id = $1", [id]);
+	return row === undefined ? null : opened(database, row, row.owner_id, itemPlace(id));
 }
 
-type StoredOrder = Omit<OrderRow, "terms"> & Stored;
-
 export async function orderById(database: Queryable, id: string): Promise<OrderRow | null> {
-	const [row] = await database.query<StoredOrder>("SELECT * FROM repair_order WHERE id = $1", [id]);
-	return row === undefined ? null : openOrder(database, row);
+	const [row] = await database.query<Stored<OrderRow>>("SELECT * FROM repair_order WHERE id = $1", [id]);
+	return row === undefined ? null : opened(database, row, row.owner_id, orderPlace(id));
 }
 
 /** Orders, newest first, after the one with the cursor's time and id. */
@@ -172,41 +181,36 @@ export async function listOrders(
 	limit: number,
 	after: { readonly createdAt: string; readonly id: string } | null,
 ): Promise<OrderRow[]> {
-	const rows = await database.query<StoredOrder>(
+	const rows = await database.query<Stored<OrderRow>>(
 		`SELECT * FROM repair_order
 		 WHERE $2::timestamptz IS NULL OR (created_at, id COLLATE "C") < ($2::timestamptz, $3 COLLATE "C")
 		 ORDER BY created_at DESC, id COLLATE "C" DESC LIMIT $1`,
 		[limit, after?.createdAt ?? null, after?.id ?? ""],
 	);
-	return rows.map((row) => openOrder(database, row));
+	return rows.map((row) => opened(database, row, row.owner_id, orderPlace(row.id)));
 }
 
-/** Every order of an owner. */
-export async function ordersOfOwner(database: Queryable, ownerId: string): Promise<OrderRow[]> {
-	const rows = await database.query<StoredOrder>("SELECT * FROM repair_order WHERE owner_id = $1", [ownerId]);
-	return rows.map((row) => openOrder(database, row));
-}
-
-function openOrder(database: Queryable, { personal, ...plain }: StoredOrder): OrderRow {
-	return { ...plain, terms: database.vault.open(plain.owner_id, orderPlace(plain.id), personal) };
-}
-
-type StoredConsignment = Omit<ConsignmentRow, "facts"> & Stored & { readonly owner_id: string };
+type StoredConsignment = Stored<ConsignmentRow> & { readonly owner_id: string };
 
 const CONSIGNMENTS = "SELECT c.*, o.owner_id FROM consignment c JOIN repair_order o ON o.id = c.order_id";
 
 export async function consignmentById(database: Queryable, id: string): Promise<ConsignmentRow | null> {
 	const [row] = await database.query<StoredConsignment>(`${CONSIGNMENTS} WHERE c.id = $1`, [id]);
-	return row === undefined ? null : openConsignment(database, row);
+	return row === undefined ? null : opened(database, row, row.owner_id, consignmentPlace(id));
 }
 
 export async function consignmentsOfOrder(database: Queryable, orderId: string): Promise<ConsignmentRow[]> {
 	const rows = await database.query<StoredConsignment>(`${CONSIGNMENTS} WHERE c.order_id = $1 ORDER BY c.leg`, [
 		orderId,
 	]);
-	return rows.map((row) => openConsignment(database, row));
+	return rows.map((row) => opened(database, row, row.owner_id, consignmentPlace(row.id)));
 }
 
-function openConsignment(database: Queryable, { personal, owner_id, ...plain }: StoredConsignment): ConsignmentRow {
-	return { ...plain, facts: database.vault.open(owner_id, consignmentPlace(plain.id), personal) };
+function opened<Row extends { readonly personal: Buffer }>(
+	database: Queryable,
+	row: Row,
+	ownerId: string,
+	place: string,
+): Omit<Row, "personal"> & { readonly personal: unknown } {
+	return { ...row, personal: database.vault.open(ownerId, place, row.personal) };
 }

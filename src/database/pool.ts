@@ -3,6 +3,9 @@ import pg from "pg";
 import type { Database, Queryable } from "./connection.ts";
 import { NO_VAULT, type Vault } from "./vault.ts";
 
+/** Key of the advisory lock that every transaction shares and an erasure has alone; unlike the log's and others. */
+const ERASURE_LOCK = 4_862_204;
+
 /** Type numbers of PostgreSQL: bigint comes as text; every bigint here is a count, an index or a size below 2^53. */
 const BIGINT_TYPE = 20;
 
@@ -25,7 +28,8 @@ export function openPool(
 		vault,
 		query: async <Row>(sql: string, values: readonly unknown[] = []) =>
 			(await pool.query(sql, values as unknown[])).rows as Row[],
-		transaction: (work) => runTransaction(pool, vault, work),
+		transaction: (work) => runTransaction(pool, vault, `SELECT pg_advisory_xact_lock_shared(${ERASURE_LOCK})`, work),
+		transactionAlone: (work) => runTransaction(pool, vault, `SELECT pg_advisory_xact_lock(${ERASURE_LOCK})`, work),
 		close: () => pool.end(),
 	};
 }
@@ -33,12 +37,14 @@ export function openPool(
 async function runTransaction<Result>(
 	pool: pg.Pool,
 	vault: Vault,
+	lock: string,
 	work: (transaction: Queryable) => Promise<Result>,
 ): Promise<Result> {
 	const client = await pool.connect();
 	let broken: Error | undefined;
 	try {
-		await client.query("BEGIN ISOLATION LEVEL READ COMMITTED");
+		// One message; the lock comes first, so that nobody waits for it who holds what another needs.
+		await client.query(`BEGIN ISOLATION LEVEL READ COMMITTED; ${lock}`);
 		const result = await work({
 			vault,
 			query: async <Row>(sql: string, values: readonly unknown[] = []) =>

@@ -2,6 +2,7 @@
 import type { Opening } from "../records/commitment.ts";
 import type { RecordHeader } from "../records/record-statement.ts";
 import type { Queryable } from "./connection.ts";
+import { ownerOfOrder } from "./orders.ts";
 
 export interface RecordRow {
 	readonly id: string;
@@ -30,15 +31,6 @@ function openRecord(database: Queryable, { personal, owner_id, ...plain }: Store
 		...plain,
 		content: personal === null ? null : database.vault.open(owner_id, draftPlace(plain.id), personal),
 	};
-}
-
-/** The owner of an order, whose key everything about the order is under. */
-async function ownerOfOrder(database: Queryable, orderId: string): Promise<string> {
-	const [order] = await database.query<{ owner_id: string }>("SELECT owner_id FROM repair_order WHERE id = $1", [
-		orderId,
-	]);
-	if (order === undefined) throw new Error(`there is no order ${orderId}`);
-	return order.owner_id;
 }
 
 export async function insertRecord(
@@ -160,11 +152,6 @@ type StoredExhibit = Omit<ExhibitRow, "file_name"> & { readonly personal: Buffer
 export const exhibitPlaceOf = (sha256: string) => `exhibit/${sha256}`;
 export const usePlace = (sha256: string, recordId: string) => `exhibit_use/${sha256}/${recordId}`;
 
-/** The owner whose key a record's files are under. */
-export async function ownerOfRecord(database: Queryable, record: Pick<RecordRow, "order_id">): Promise<string> {
-	return ownerOfOrder(database, record.order_id);
-}
-
 /** Under which name the store has a party's copy of a file; null where there is none. */
 export async function storedExhibit(database: Queryable, sha256: string, partyId: string): Promise<string | null> {
 	const [row] = await database.query<{ stored_sha256: string | null }>(
@@ -174,11 +161,15 @@ export async function storedExhibit(database: Queryable, sha256: string, partyId
 	return row?.stored_sha256 ?? null;
 }
 
-/** Notes a stored file and the record it was brought to; a file or use that is there already is left as it is. */
+/**
+ * Notes a stored file and the record it was brought to; a file or use that is there already is left as it is.
+ * @throws erased where the order's owner was erased meanwhile
+ */
 export async function insertExhibit(
 	transaction: Queryable,
 	row: ExhibitRow & { readonly broughtBy: string },
 ): Promise<void> {
+	await ownerOfOrder(transaction, row.order_id);
 	await transaction.query(
 		`INSERT INTO exhibit (sha256, party_id, stored_sha256, size_bytes, media_type) VALUES ($1, $2, $3, $4, $5)
 		 ON CONFLICT DO NOTHING`,

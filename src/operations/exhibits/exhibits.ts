@@ -1,12 +1,12 @@
 /** Bringing a file to a record, and fetching it. */
 import type { Caller } from "../../access/caller.ts";
 import type { ExhibitView } from "../../contract/exhibits.ts";
+import { ownerOfOrder } from "../../database/orders.ts";
 import {
 	type ExhibitRow,
 	exhibitPlaceOf,
 	exhibitsOfRecord,
 	insertExhibit,
-	ownerOfRecord,
 	recordById,
 	storedExhibit,
 	usesOfExhibit,
@@ -40,7 +40,7 @@ export async function bringExhibit(
 	const mediaType = await mediaTypeOf(file.bytes);
 	if (mediaType === null) throw fault("unsupported-type");
 	const sha256 = sha256Hex(file.bytes);
-	const partyId = await ownerOfRecord(deps.database, record);
+	const partyId = await ownerOfOrder(deps.database, record.order_id);
 	const storedSha256 =
 		(await storedExhibit(deps.database, sha256, partyId)) ??
 		(await storeExhibit(

@@ -7,6 +7,7 @@ import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
 import { mustBeShop, mustReadOrder } from "../may.ts";
 import { consignmentViewOf } from "./order-view.ts";
+import { partsOfFacts } from "./personal-parts.ts";
 
 /** Adds the next leg. */
 export async function addConsignment(
@@ -27,7 +28,7 @@ export async function addConsignment(
 			order_id: orderId,
 			consignor_id: toRepairer ? order.owner_id : order.repairer_id,
 			consignee_id: toRepairer ? order.repairer_id : order.owner_id,
-			facts: input.facts,
+			...partsOfFacts(input.facts),
 		});
 		return consignmentId;
 	});
@@ -53,7 +54,10 @@ export async function changeConsignment(
 	facts: ConsignmentFacts,
 ): Promise<ConsignmentView> {
 	mustBeShop(caller);
-	if ((await consignmentById(deps.database, id)) === null) throw fault("not-found");
-	if (!(await updateConsignment(deps.database, id, version, facts))) throw fault("version-stale");
+	const consignment = await consignmentById(deps.database, id);
+	if (consignment === null) throw fault("not-found");
+	const changed = { id, order_id: consignment.order_id, version, ...partsOfFacts(facts) };
+	const isNewest = await deps.database.transaction((transaction) => updateConsignment(transaction, changed));
+	if (!isNewest) throw fault("version-stale");
 	return readConsignment(deps, caller, id);
 }

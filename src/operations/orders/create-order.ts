@@ -8,6 +8,7 @@ import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
 import { mustBeShop } from "../may.ts";
 import { orderViewById } from "./order-view.ts";
+import { partsOfItem, partsOfTerms } from "./personal-parts.ts";
 
 /** Creates the order, or gives the one that the same key created before. */
 export async function createOrder(
@@ -28,7 +29,7 @@ export async function createOrder(
 			owner_id: ownerId,
 			item_id: itemId,
 			contract_kind: input.contractKind,
-			terms: input.terms,
+			...partsOfTerms(input.terms),
 		});
 		return id;
 	});
@@ -41,10 +42,7 @@ async function addItem(deps: Deps, transaction: Queryable, item: ItemInput, owne
 		id,
 		class: item.class,
 		owner_id: ownerId,
-		maker: item.maker,
-		model: item.model,
-		serial_number: item.serialNumber ?? null,
-		details: item,
+		...partsOfItem(item),
 	});
 	return id;
 }

@@ -1,16 +1,10 @@
 /** Rows of an order as the view that the API and the pages give. */
-import type {
-	ConsignmentFacts,
-	ConsignmentView,
-	ItemInput,
-	OrderTerms,
-	OrderView,
-	PartyView,
-} from "../../contract/orders.ts";
+import type { ConsignmentView, OrderView, PartyView } from "../../contract/orders.ts";
 import type { Queryable } from "../../database/connection.ts";
 import {
 	type ConsignmentRow,
 	consignmentsOfOrder,
+	type ItemRow,
 	itemById,
 	type OrderRow,
 	orderById,
@@ -18,6 +12,7 @@ import {
 	partyById,
 } from "../../database/orders.ts";
 import { fault } from "../../faults.ts";
+import { type FactsParts, factsOf, type ItemParts, itemOf, type TermsParts, termsOf } from "./personal-parts.ts";
 
 /** The order with its parties, item and legs. @throws not-found */
 export async function orderViewById(database: Queryable, orderId: string): Promise<OrderView> {
@@ -41,8 +36,8 @@ export async function orderViewOf(database: Queryable, order: OrderRow): Promise
 		contractKind: order.contract_kind,
 		repairer: partyViewOf(repairer),
 		owner: partyViewOf(owner),
-		item: { ...(item.details as ItemInput), id: item.id },
-		terms: order.terms as OrderTerms,
+		item: { ...itemOf(item as ItemParts & ItemRow), id: item.id },
+		terms: termsOf(order as TermsParts & OrderRow),
 		consignments: consignments.map((consignment) => consignmentViewOf(consignment, order)),
 	};
 }
@@ -56,7 +51,7 @@ export function consignmentViewOf(row: ConsignmentRow, order: Pick<OrderRow, "ow
 		direction: row.consignor_id === order.owner_id ? "to-repairer" : "to-owner",
 		consignorId: row.consignor_id,
 		consigneeId: row.consignee_id,
-		facts: row.facts as ConsignmentFacts,
+		facts: factsOf(row as FactsParts & ConsignmentRow),
 		version: row.version,
 	};
 }

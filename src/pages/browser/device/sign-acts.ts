@@ -51,11 +51,13 @@ async function keyOf(linkId: string): Promise<CryptoKeyPair> {
 	opening.onupgradeneeded = () => opening.result.createObjectStore(STORE);
 	const database = await settled(opening);
 	try {
-		const kept = await settled<CryptoKeyPair | undefined>(database.transaction(STORE).objectStore(STORE).get(linkId));
-		if (kept !== undefined) return kept;
+		const kept = () => settled<CryptoKeyPair | undefined>(database.transaction(STORE).objectStore(STORE).get(linkId));
+		const before = await kept();
+		if (before !== undefined) return before;
 		const made = await crypto.subtle.generateKey(ALGORITHM, false, ["sign"]);
-		await settled(database.transaction(STORE, "readwrite").objectStore(STORE).put(made, linkId));
-		return made;
+		// `add` fails where another page of this device was quicker; its key is then the link's.
+		await settled(database.transaction(STORE, "readwrite").objectStore(STORE).add(made, linkId)).catch(() => {});
+		return (await kept()) ?? made;
 	} finally {
 		database.close();
 	}
