@@ -44,7 +44,7 @@ export function StatementFacts({
 					))}
 			</dl>
 			<h2>{say("record.checks")}</h2>
-			<table>
+			<table class="stacked">
 				<thead>
 					<tr>
 						<th scope="col">{say("record.check")}</th>
@@ -55,9 +55,9 @@ export function StatementFacts({
 				<tbody>
 					{statement.readings.map((reading) => (
 						<tr key={`${reading.check} ${reading.condition}`}>
-							<td>{nameOf(reading, checks)}</td>
-							<td>{resultWords(reading, checks)}</td>
-							<td>
+							<th scope="row">{nameOf(reading, checks)}</th>
+							<td data-label={say("record.result")}>{resultWords(reading, checks)}</td>
+							<td data-label={say("record.how")}>
 								{reading.notTested?.reason === "not-recorded"
 									? "–"
 									: say(`record.provenance.${reading.provenance}` as TextKey)}

@@ -83,8 +83,12 @@ export function Checks({ answer }: { readonly answer: SpokenPackaging }) {
 /** What was not assessed, with the reason once for all that share it; first what a verdict needs. */
 function Missing({ checks }: { readonly checks: readonly Check[] }) {
 	const reasons = [...new Set(checks.map((check) => check.why))];
-	const names = (some: readonly Check[]) =>
-		some.map((check) => say(`pack.check.${check.id}` as TextKey)).join(", ") || say("pack.none");
+	const list = (label: TextKey, some: readonly Check[]) =>
+		some.length > 0 && (
+			<li>
+				<strong>{say(label)}</strong> {some.map((check) => say(`pack.check.${check.id}` as TextKey)).join(", ")}
+			</li>
+		);
 	return (
 		<>
 			<h3>{say("pack.missing")}</h3>
@@ -94,12 +98,14 @@ function Missing({ checks }: { readonly checks: readonly Check[] }) {
 					<>
 						<p>{why}</p>
 						<ul>
-							<li>
-								<strong>{say("pack.needed")}</strong> {names(here.filter((check) => isRequiredCheck(check.id)))}
-							</li>
-							<li>
-								<strong>{say("pack.not-needed")}</strong> {names(here.filter((check) => !isRequiredCheck(check.id)))}
-							</li>
+							{list(
+								"pack.needed",
+								here.filter((check) => isRequiredCheck(check.id)),
+							)}
+							{list(
+								"pack.not-needed",
+								here.filter((check) => !isRequiredCheck(check.id)),
+							)}
 						</ul>
 					</>
 				);

@@ -1,7 +1,7 @@
 /** One order: its facts, its legs, what can be done next; the custody line beside it. */
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
-import { type LinkView, linkInput, type NewLinkView } from "../../contract/access.ts";
+import { type LinkView, linkInput } from "../../contract/access.ts";
 import { type ConsignmentView, consignmentFacts, consignmentInput } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import { type RecordView, recordInput } from "../../contract/records.ts";
@@ -16,11 +16,11 @@ import { say, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErasedNote } from "../components/erased-note.tsx";
 import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
-import { sealedLine } from "../packaging/sealed-packs.tsx";
 import { readBody } from "../record-form/read-body.ts";
-import { showTime } from "../record-form/shown-time.ts";
 import { sendPage } from "../render.ts";
 import { ConsignmentFields, consignmentForm, factErrors, factsOf } from "./consignment-fields.tsx";
+import { OrderLeg } from "./order-leg.tsx";
+import { NewLinkPage, OrderLinks } from "./order-links.tsx";
 import { ShopLayout } from "./shop-layout.tsx";
 
 const SHOP = { ...openTo("account"), schema: { hide: true } };
@@ -149,7 +149,7 @@ function OrderPage({
 				<ErasedNote at={order.owner.erasedAt} />
 			)}
 			{order.consignments.map((leg) => (
-				<Leg
+				<OrderLeg
 					key={leg.id}
 					leg={leg}
 					found={found}
@@ -166,7 +166,7 @@ function OrderPage({
 			<Form action={`/orders/${order.id}/records`} formToken={formToken}>
 				<Submit kind="quiet" label={say("shop.open-bench-record")} />
 			</Form>
-			<Links order={found.order.id} links={links} formToken={formToken} />
+			<OrderLinks order={found.order.id} links={links} formToken={formToken} />
 		</ShopLayout>
 	);
 }
@@ -174,136 +174,6 @@ function OrderPage({
 /** The page of a record for the shop. */
 function recordHref(record: RecordView): string {
 	return record.state === "draft" ? `/records/${record.id}` : `/records/${record.id}/receipt`;
-}
-
-function Leg({
-	leg,
-	found,
-	formToken,
-	packs,
-}: {
-	readonly leg: ConsignmentView;
-	readonly found: OrderLine;
-	readonly formToken: string;
-	readonly packs: readonly AssessmentView[];
-}) {
-	const has = (stage: string) =>
-		[...found.records.map(({ view }) => view), ...found.drafts].some(
-			(view) => view.consignmentId === leg.id && view.stage === stage,
-		);
-	const ownerSends = leg.direction === "to-repairer";
-	const open = (stage: string, label: TextKey, extra: Readonly<Record<string, string>> = {}) => (
-		<Form action={`/consignments/${leg.id}/records`} formToken={formToken}>
-			{Object.entries({ stage, ...extra }).map(([name, value]) => (
-				<input key={name} type="hidden" name={name} value={value} />
-			))}
-			<Submit kind="quiet" label={say(label)} />
-		</Form>
-	);
-	const base = `/orders/${leg.orderId}/consignments/${leg.id}`;
-	return (
-		<section class="leg">
-			<h2>
-				{say("shop.leg", { number: leg.leg })}: {say(`shop.leg-${leg.direction}` as TextKey)}
-			</h2>
-			<p>
-				{leg.facts.carrier ?? say("shop.no-carrier")}
-				{leg.facts.trackingNumber !== undefined && `, ${leg.facts.trackingNumber}`}
-				{leg.facts.dispatchedAt !== undefined &&
-					`, ${say("shop.dispatched", { time: showTime(leg.facts.dispatchedAt) })}`}
-				{leg.facts.deliveredAt !== undefined && `, ${say("shop.delivered", { time: showTime(leg.facts.deliveredAt) })}`}
-				{" · "}
-				<a href={`/consignments/${leg.id}`}>{say("shop.edit-leg")}</a>
-			</p>
-			{packs.map((pack) => (
-				<p key={pack.id}>
-					<a href={`${base}/pack`}>{sealedLine(pack)}</a>
-				</p>
-			))}
-			{!has("departure") && (
-				<div class="row">
-					{ownerSends
-						? open("departure", "shop.ask-owner-departure", { next: "link" })
-						: open("departure", "shop.open-short-departure")}
-					{!ownerSends && open("departure", "shop.open-full-departure", { depth: "full" })}
-				</div>
-			)}
-			{!has("arrival") && (
-				<div class="row">
-					{ownerSends
-						? open("arrival", "shop.open-intake", { depth: "full" })
-						: open("arrival", "shop.ask-owner-arrival", { next: "link" })}
-					{!ownerSends && open("arrival", "shop.open-reported", { provenance: "reported-to" })}
-				</div>
-			)}
-			<ul>
-				<li>
-					<a href={`/consignments/${leg.id}/packaging`}>{say("shop.packaging")}</a>
-				</li>
-				<li>
-					<a href={`${base}/slip`}>{say("shop.slip")}</a>
-				</li>
-				<li>
-					<a href={`${base}/paper-form`}>{say("shop.paper-form")}</a>
-				</li>
-				<li>
-					<a href={`${base}/comparison`}>{say("shop.comparison")}</a>
-				</li>
-			</ul>
-		</section>
-	);
-}
-
-function Links({
-	order,
-	links,
-	formToken,
-}: {
-	readonly order: string;
-	readonly links: readonly LinkView[];
-	readonly formToken: string;
-}) {
-	return (
-		<>
-			<h2>{say("shop.links")}</h2>
-			{links.length > 0 && (
-				<div class="scroll">
-					<table>
-						<thead>
-							<tr>
-								<th scope="col">{say("shop.link-for")}</th>
-								<th scope="col">{say("shop.link-sent")}</th>
-								<th scope="col">{say("shop.link-opened")}</th>
-								<th scope="col">{say("shop.link-ends")}</th>
-							</tr>
-						</thead>
-						<tbody>
-							{links.map((link) => (
-								<tr key={link.id}>
-									<td>{say(`shop.scope.${link.scope}` as TextKey)}</td>
-									<td>{showTime(link.createdAt)}</td>
-									<td>{link.firstUsedAt === null ? say("shop.link-not-opened") : showTime(link.firstUsedAt)}</td>
-									<td>
-										{link.revokedAt !== null ? (
-											say("shop.link-withdrawn", { time: showTime(link.revokedAt) })
-										) : (
-											<Form action={`/orders/${order}/links/${link.id}/withdraw`} formToken={formToken}>
-												{showTime(link.expiresAt)} <Submit kind="quiet" label={say("shop.withdraw")} />
-											</Form>
-										)}
-									</td>
-								</tr>
-							))}
-						</tbody>
-					</table>
-				</div>
-			)}
-			<Form action={`/orders/${order}/links`} formToken={formToken}>
-				<Submit kind="quiet" name="scope" value="settle" label={say("shop.make-settle-link")} />
-				<Submit kind="quiet" name="scope" value="reader" label={say("shop.make-reader-link")} />
-			</Form>
-		</>
-	);
 }
 
 function LegPage({
@@ -332,37 +202,6 @@ function LegPage({
 				<ConsignmentFields values={values} errors={errors} />
 				<Submit label={say("shop.save")} />
 			</Form>
-		</ShopLayout>
-	);
-}
-
-/** Shown once: the address and, to be sent another way, the code. */
-export function NewLinkPage({ request, link }: { readonly request: FastifyRequest; readonly link: NewLinkView }) {
-	return (
-		<ShopLayout
-			request={request}
-			title={say("shop.new-link")}
-			crumbs={[{ href: `/orders/${link.orderId}`, label: say("shop.order") }]}
-		>
-			<p>{say("shop.new-link-text")}</p>
-			<dl class="facts">
-				<dt>{say("shop.link-address")}</dt>
-				<dd>
-					<code>{link.url}</code>
-				</dd>
-				<dt>{say("shop.link-code")}</dt>
-				<dd>
-					<code class="code">{link.code}</code>
-				</dd>
-				<dt>{say("shop.link-ends")}</dt>
-				<dd>{showTime(link.expiresAt)}</dd>
-			</dl>
-			<p class="note">{say("shop.new-link-apart")}</p>
-			<p>
-				<a class="button quiet" href={`/orders/${link.orderId}`}>
-					{say("shop.back-to-order")}
-				</a>
-			</p>
 		</ShopLayout>
 	);
 }

@@ -19,7 +19,7 @@ import type { Form } from "../record-form/field.ts";
 import { errorsOf } from "../record-form/field-control.tsx";
 import { readBody, type SentFile } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
-import { NewLinkPage } from "./order-pages.tsx";
+import { NewLinkPage } from "./order-links.tsx";
 import { fillRecordForm, readRecordForm } from "./read-record-form.ts";
 import { RecordEditor } from "./record-editor.tsx";
 import { fieldsOf } from "./record-fields.ts";

@@ -193,7 +193,6 @@ export const pack = {
 	"pack.missing": "Not assessed",
 	"pack.needed": "Needed for a verdict on the whole pack:",
 	"pack.not-needed": "Would add to it:",
-	"pack.none": "none",
 	"pack.check.drop-height": "Drop that it protects to",
 	"pack.check.cushion-top": "Cushion, top",
 	"pack.check.cushion-bottom": "Cushion, bottom",

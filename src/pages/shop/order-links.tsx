@@ -1,0 +1,90 @@
+/** The links of an order, and a new one as it is shown once. */
+import type { FastifyRequest } from "fastify";
+import type { LinkView, NewLinkView } from "../../contract/access.ts";
+import { say, type TextKey } from "../../texts/say.ts";
+import { Form, Submit } from "../components/form.tsx";
+import { showTime } from "../record-form/shown-time.ts";
+import { ShopLayout } from "./shop-layout.tsx";
+
+export function OrderLinks({
+	order,
+	links,
+	formToken,
+}: {
+	readonly order: string;
+	readonly links: readonly LinkView[];
+	readonly formToken: string;
+}) {
+	return (
+		<>
+			<h2>{say("shop.links")}</h2>
+			{links.length > 0 && (
+				<table class="stacked">
+					<thead>
+						<tr>
+							<th scope="col">{say("shop.link-for")}</th>
+							<th scope="col">{say("shop.link-sent")}</th>
+							<th scope="col">{say("shop.link-opened")}</th>
+							<th scope="col">{say("shop.link-ends")}</th>
+						</tr>
+					</thead>
+					<tbody>
+						{links.map((link) => (
+							<tr key={link.id}>
+								<th scope="row">{say(`shop.scope.${link.scope}` as TextKey)}</th>
+								<td data-label={say("shop.link-sent")}>{showTime(link.createdAt)}</td>
+								<td data-label={say("shop.link-opened")}>
+									{link.firstUsedAt === null ? say("shop.link-not-opened") : showTime(link.firstUsedAt)}
+								</td>
+								<td data-label={say("shop.link-ends")}>
+									{link.revokedAt !== null ? (
+										say("shop.link-withdrawn", { time: showTime(link.revokedAt) })
+									) : (
+										<Form action={`/orders/${order}/links/${link.id}/withdraw`} formToken={formToken}>
+											{showTime(link.expiresAt)} <Submit kind="quiet" label={say("shop.withdraw")} />
+										</Form>
+									)}
+								</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			)}
+			<Form action={`/orders/${order}/links`} formToken={formToken}>
+				<Submit kind="quiet" name="scope" value="settle" label={say("shop.make-settle-link")} />
+				<Submit kind="quiet" name="scope" value="reader" label={say("shop.make-reader-link")} />
+			</Form>
+		</>
+	);
+}
+
+/** Shown once: the address and, to be sent another way, the code. */
+export function NewLinkPage({ request, link }: { readonly request: FastifyRequest; readonly link: NewLinkView }) {
+	return (
+		<ShopLayout
+			request={request}
+			title={say("shop.new-link")}
+			crumbs={[{ href: `/orders/${link.orderId}`, label: say("shop.order") }]}
+		>
+			<p>{say("shop.new-link-text")}</p>
+			<dl class="facts">
+				<dt>{say("shop.link-address")}</dt>
+				<dd>
+					<code>{link.url}</code>
+				</dd>
+				<dt>{say("shop.link-code")}</dt>
+				<dd>
+					<code class="code">{link.code}</code>
+				</dd>
+				<dt>{say("shop.link-ends")}</dt>
+				<dd>{showTime(link.expiresAt)}</dd>
+			</dl>
+			<p class="note">{say("shop.new-link-apart")}</p>
+			<p>
+				<a class="button quiet" href={`/orders/${link.orderId}`}>
+					{say("shop.back-to-order")}
+				</a>
+			</p>
+		</ShopLayout>
+	);
+}
