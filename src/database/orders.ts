@@ -60,7 +60,7 @@ export async function insertParty(database: Queryable, row: Omit<PartyRow, "eras
 		id,
 		kind,
 		country,
-		database.vault.seal(id, partyPlace(id), personal),
+		database.vault.of(id).seal(partyPlace(id), personal),
 	]);
 }
 
@@ -70,7 +70,7 @@ export async function insertItem(database: Queryable, row: ItemRow): Promise<voi
 		row.class,
 		row.owner_id,
 		JSON.stringify(row.plain),
-		database.vault.seal(row.owner_id, itemPlace(row.id), row.personal),
+		database.vault.of(row.owner_id).seal(itemPlace(row.id), row.personal),
 	]);
 }
 
@@ -85,7 +85,7 @@ export async function insertOrder(database: Queryable, row: Omit<OrderRow, "crea
 			row.item_id,
 			row.contract_kind,
 			JSON.stringify(row.plain),
-			database.vault.seal(row.owner_id, orderPlace(row.id), row.personal),
+			database.vault.of(row.owner_id).seal(orderPlace(row.id), row.personal),
 		],
 	);
 }
@@ -121,7 +121,7 @@ export async function insertConsignment(
 			row.consignor_id,
 			row.consignee_id,
 			JSON.stringify(row.plain),
-			transaction.vault.seal(ownerId, consignmentPlace(row.id), row.personal),
+			transaction.vault.of(ownerId).seal(consignmentPlace(row.id), row.personal),
 		],
 	);
 	if (inserted === undefined) throw new Error("an INSERT … RETURNING gave no row");
@@ -142,7 +142,7 @@ export async function updateConsignment(
 	const ownerId = await ownerOfOrder(transaction, order_id);
 	const rows = await transaction.query(
 		"UPDATE consignment SET plain = $3, personal = $4, version = version + 1 WHERE id = $1 AND version = $2 RETURNING id",
-		[id, version, JSON.stringify(plain), transaction.vault.seal(ownerId, consignmentPlace(id), personal)],
+		[id, version, JSON.stringify(plain), transaction.vault.of(ownerId).seal(consignmentPlace(id), personal)],
 	);
 	return rows.length === 1;
 }
@@ -156,7 +156,7 @@ export async function partyById(database: Queryable, id: string): Promise<PartyR
 	);
 	if (row === undefined) return null;
 	const { personal, ...plain } = row;
-	return { ...plain, ...database.vault.open<PartyText>(id, partyPlace(id), personal) };
+	return { ...plain, ...database.vault.of(id).open<PartyText>(partyPlace(id), personal) };
 }
 
 /** Ids of the parties whose data is there. */
@@ -212,5 +212,5 @@ function opened<Row extends { readonly personal: Buffer }>(
 	ownerId: string,
 	place: string,
 ): Omit<Row, "personal"> & { readonly personal: unknown } {
-	return { ...row, personal: database.vault.open(ownerId, place, row.personal) };
+	return { ...row, personal: database.vault.of(ownerId).open(place, row.personal) };
 }

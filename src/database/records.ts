@@ -29,7 +29,7 @@ const draftPlace = (id: string) => `state_record/${id}`;
 function openRecord(database: Queryable, { personal, owner_id, ...plain }: StoredRecord): RecordRow {
 	return {
 		...plain,
-		content: personal === null ? null : database.vault.open(owner_id, draftPlace(plain.id), personal),
+		content: personal === null ? null : database.vault.of(owner_id).open(draftPlace(plain.id), personal),
 	};
 }
 
@@ -50,7 +50,7 @@ export async function insertRecord(
 			row.provenance,
 			row.holder_id,
 			row.amends,
-			database.vault.seal(ownerId, draftPlace(row.id), row.content),
+			database.vault.of(ownerId).seal(draftPlace(row.id), row.content),
 			row.opened_by,
 		],
 	);
@@ -84,7 +84,7 @@ export async function updateDraft(
 	const ownerId = await ownerOfOrder(transaction, record.order_id);
 	await transaction.query(
 		"UPDATE state_record SET personal = $2, version = version + 1 WHERE id = $1 AND state = 'draft'",
-		[record.id, transaction.vault.seal(ownerId, draftPlace(record.id), content)],
+		[record.id, transaction.vault.of(ownerId).seal(draftPlace(record.id), content)],
 	);
 }
 
@@ -105,14 +105,13 @@ export async function insertOpenings(
 	openings: readonly Opening[],
 ): Promise<void> {
 	const ownerId = await ownerOfOrder(transaction, orderId);
+	const owner = transaction.vault.of(ownerId);
 	await transaction.query(
 		`INSERT INTO opening (commitment, personal, subject, party_id)
 		 SELECT commitment, personal, $3, $4 FROM unnest($1::text[], $2::bytea[]) AS o (commitment, personal)`,
 		[
 			openings.map(({ commitment }) => commitment),
-			openings.map(({ commitment, salt, value }) =>
-				transaction.vault.seal(ownerId, openingPlace(commitment), { salt, value }),
-			),
+			openings.map(({ commitment, salt, value }) => owner.seal(openingPlace(commitment), { salt, value })),
 			subject,
 			ownerId,
 		],
@@ -125,9 +124,10 @@ export async function openingsOf(database: Queryable, subjects: readonly string[
 		[subjects],
 	);
 	const bySubject = new Map<string, Opening[]>(subjects.map((subject) => [subject, []]));
+	const owners = new Map(rows.map(({ party_id }) => [party_id, database.vault.of(party_id)]));
 	for (const { commitment, personal, subject, party_id } of rows) {
-		const opened = database.vault.open<Pick<Opening, "salt" | "value">>(party_id, openingPlace(commitment), personal);
-		bySubject.get(subject)?.push({ commitment, ...opened });
+		const opened = owners.get(party_id)?.open<Pick<Opening, "salt" | "value">>(openingPlace(commitment), personal);
+		if (opened !== undefined) bySubject.get(subject)?.push({ commitment, ...opened });
 	}
 	return bySubject;
 }
@@ -183,7 +183,7 @@ export async function insertExhibit(
 			row.party_id,
 			row.record_id,
 			row.order_id,
-			transaction.vault.seal(row.party_id, usePlace(row.sha256, row.record_id), row.file_name),
+			transaction.vault.of(row.party_id).seal(usePlace(row.sha256, row.record_id), row.file_name),
 			row.broughtBy,
 		],
 	);
@@ -194,7 +194,7 @@ const EXHIBITS = `SELECT sha256, party_id, e.stored_sha256, e.size_bytes, e.medi
 
 function openExhibit(database: Queryable, { personal, ...plain }: StoredExhibit): ExhibitRow {
 	const place = usePlace(plain.sha256, plain.record_id);
-	return { ...plain, file_name: database.vault.open(plain.party_id, place, personal) };
+	return { ...plain, file_name: database.vault.of(plain.party_id).open(place, personal) };
 }
 
 export async function exhibitsOfRecord(database: Queryable, recordId: string): Promise<ExhibitRow[]> {

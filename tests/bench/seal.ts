@@ -104,9 +104,9 @@ async function startService(folder: string, variables: Readonly<Record<string, s
 	});
 }
 
-/** What a seal adds on average, bytes: entry, statement, checkpoint, openings (salt and commitment as hex), and one subtree. */
+/** What a seal adds on average, bytes: entry, statement, checkpoint, openings (encrypted, and their commitments as hex), and one subtree. */
 const SEAL_BYTES = `SELECT round(avg(octet_length(entry_bytes) + octet_length(statement_bytes) + octet_length(note) + 64
-	+ (SELECT sum(octet_length(value_json::text) + 64 + 64) FROM opening WHERE subject = p.subject)))::int AS bytes
+	+ (SELECT sum(octet_length(personal) + 64) FROM opening WHERE subject = p.subject)))::int AS bytes
 	FROM sealed_entry s JOIN entry_projection p USING (index) JOIN checkpoint c ON c.size = s.index + 1
 	WHERE p.kind = 'record-sealed'`;
 

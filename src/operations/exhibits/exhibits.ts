@@ -45,7 +45,7 @@ export async function bringExhibit(
 		(await storedExhibit(deps.database, sha256, partyId)) ??
 		(await storeExhibit(
 			deps.exhibitFolder,
-			deps.database.vault.sealBytes(partyId, exhibitPlaceOf(sha256), file.bytes),
+			deps.database.vault.of(partyId).sealBytes(exhibitPlaceOf(sha256), file.bytes),
 		));
 	await deps.database.transaction((transaction) =>
 		insertExhibit(transaction, {
@@ -82,7 +82,7 @@ export async function fetchExhibit(
 		if (!(await maySee(deps, caller, use))) continue;
 		if (use.stored_sha256 === null) throw fault("erased");
 		const stored = await readExhibit(deps.exhibitFolder, use.stored_sha256);
-		const bytes = deps.database.vault.openBytes(use.party_id, exhibitPlaceOf(sha256), stored);
+		const bytes = deps.database.vault.of(use.party_id).openBytes(exhibitPlaceOf(sha256), stored);
 		return { ...exhibitViewOf(use), bytes, inline: SHOWN_INLINE.has(use.media_type) };
 	}
 	throw fault("not-found");
