@@ -2,31 +2,17 @@
 import { z } from "zod";
 import { EXCLUSIONS, type Exclusion, OBJECTIVES } from "../calculations/packaging/search/search-types.ts";
 import { STANDINGS } from "../calculations/sources.ts";
-import { money, text } from "./common.ts";
-import { foamInput, thicknessM } from "./cushion.ts";
-import { boxInput, packagingResult, packedItem, packRoute, staticLayer } from "./packaging.ts";
-
-/** What the shop calls a thing in its stock. */
-const stockId = text(60);
-const price = money.optional();
+import { money } from "./common.ts";
+import { packagingResult, packedItem, packRoute } from "./packaging.ts";
+import { MOST_STOCK, stockView } from "./stock.ts";
 
 export const packagingSearchRequest = z.strictObject({
 	item: packedItem,
 	route: packRoute,
 	stock: z.strictObject({
-		boxes: z
-			.array(boxInput.extend({ id: stockId, price }))
-			.min(1)
-			.max(20),
-		/** Sheets; the price is that of one square metre. */
-		foams: z
-			.array(z.strictObject({ id: stockId, foam: foamInput, thicknessM, price }))
-			.min(1)
-			.max(12),
-		bags: z
-			.array(z.strictObject({ id: stockId, layers: z.array(staticLayer).max(10), price }))
-			.min(1)
-			.max(10),
+		boxes: stockView.shape.boxes.min(1).max(MOST_STOCK.boxes),
+		foams: stockView.shape.foams.min(1).max(MOST_STOCK.foams),
+		bags: stockView.shape.bags.min(1).max(MOST_STOCK.bags),
 	}),
 	objective: z.enum(OBJECTIVES),
 	/** Designs that are given, 10 where nothing is said. */

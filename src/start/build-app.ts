@@ -22,6 +22,7 @@ import { registerPackagingAssessments } from "../http/packaging-assessments.ts";
 import { registerPackagingSearch } from "../http/packaging-search.ts";
 import { faultOf, sendProblem } from "../http/problems.ts";
 import { registerRecords } from "../http/records.ts";
+import { registerStock } from "../http/stock.ts";
 import { parseStrictJson } from "../http/strict-json.ts";
 import { registerVerify } from "../http/verify.ts";
 import type { Deps } from "../operations/deps.ts";
@@ -123,6 +124,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerExhibits(app, deps);
 	registerLog(app, deps);
 	registerBenches(app, deps);
+	registerStock(app, deps);
 	registerImports(app);
 	registerComparison(app, deps);
 	registerPackagingAssessments(app, deps);

@@ -69,7 +69,6 @@ const NOT_BUILT_YET = new Set([
 	"claim-cap",
 	"insurance",
 	"fault-origin",
-	"/api/v1/stock",
 	"/api/v1/exhibits",
 	"/api/v1/consignments/{id}/transit-recordings",
 	"/api/v1/orders/{id}/positions",

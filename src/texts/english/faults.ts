@@ -97,6 +97,8 @@ export const faults = {
 	"bad.twice.mend": "Keep one of the two; repeats go into its values.",
 	"bad.name-twice": "This name stands twice in the list.",
 	"bad.name-twice.mend": "Give each thing a name of its own.",
+	"bad.stock-full": "A stock holds at most {most} things of this kind, so that a search stays quick.",
+	"bad.stock-full.mend": "Remove one that is no longer on the shelf.",
 	"bad.other-currency": "This price is in another currency than the first one.",
 	"bad.other-currency.mend": "Give all prices in one currency.",
 	"bad.search-too-large": "The search took too long.",
