@@ -11,6 +11,14 @@ export type Role =
 	| "point"
 	| "point-guide"
 	| "optimum"
+	| "floor"
+	| "box"
+	| "item"
+	| "cushion"
+	| "second-cushion"
+	| "bar-holds"
+	| "bar-short"
+	| "bar-before"
 	| "label";
 
 export type Primitive =

@@ -19,6 +19,8 @@ export function Layout(props: {
 	readonly children: ComponentChildren;
 	/** Print sheets have no head and no foot of the site. */
 	readonly sheet?: boolean;
+	/** For pages that show two things side by side. */
+	readonly wide?: boolean;
 }) {
 	return (
 		<html lang="en">
@@ -51,7 +53,7 @@ export function Layout(props: {
 						</header>
 					</>
 				)}
-				<div class={props.spine === undefined ? "single" : "with-spine"}>
+				<div class={props.spine !== undefined ? "with-spine" : props.wide === true ? "single wide" : "single"}>
 					{props.spine === undefined ? null : <aside class="spine">{props.spine}</aside>}
 					<main id="content">
 						<h1>{props.title}</h1>

@@ -117,7 +117,8 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	const answers = async () => (await deps.database.query("SELECT FROM sealed_entry LIMIT 1")).length >= 0;
 	registerHealth(app, options.isReady ?? answers);
 	registerCalculations(app);
-	registerPackagingSearch(app, makePackSearcher());
+	const searchPacks = makePackSearcher();
+	registerPackagingSearch(app, searchPacks);
 	registerAccess(app, deps);
 	registerOrders(app, deps);
 	registerRecords(app, deps);
@@ -132,7 +133,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerVerify(app, verifyReceipt);
 	registerLogMark(app, deps);
 	registerAssets(app);
-	registerShopPages(app, deps);
+	registerShopPages(app, deps, searchPacks);
 	registerCustomerPages(app, deps);
 	registerVerifyPages(app, verifyReceipt);
 	app.get("/api/v1/openapi.json", { ...OPEN_TO_ALL, schema: { hide: true } }, async () => app.swagger());

@@ -13,6 +13,7 @@ import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
+import { planner } from "./english/planner.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
 import { search } from "./english/search.ts";
@@ -38,6 +39,7 @@ export const english = {
 	...cushion,
 	...packaging,
 	...pack,
+	...planner,
 	...strength,
 	...retired,
 	...search,

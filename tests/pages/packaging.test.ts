@@ -65,7 +65,13 @@ describe("planning a pack", () => {
 		expect(words).toMatch(/Corner and edge drops falls short/);
 		expect(words).toContain("Would add to it: Temperature");
 		expect(words).toContain("per drop, not per trip");
-		expect(page.body.match(/<svg class="chart"[^>]*role="img"/g)).toHaveLength(3);
+		const drawn = (id: string) => page.body.match(new RegExp(`role="img" aria-labelledby="${id}-`, "g"))?.length;
+		expect({
+			curves: drawn("curve"),
+			thickness: drawn("thickness"),
+			sections: drawn("section"),
+			margins: drawn("margin"),
+		}).toEqual({ curves: 3, thickness: 3, sections: 2, margins: 13 });
 		expect(page.body).not.toMatch(/ style=/);
 		// Beside the verdicts, every source with how well it is known.
 		expect(words).toMatch(/\(published\)/);
@@ -159,7 +165,7 @@ describe("sealing the pack as shipped", () => {
 		});
 		expect(seen.statusCode).toBe(200);
 		expect(wordsOf(seen.body)).toContain("50.8 mm, over the whole face");
-		expect(seen.body.match(/<svg class="chart"/g)).toHaveLength(3);
+		expect(seen.body.match(/aria-labelledby="curve-/g)).toHaveLength(3);
 	});
 
 	it("seals nothing that was changed after it was computed", async () => {

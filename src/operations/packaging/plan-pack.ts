@@ -4,6 +4,7 @@ import type { Foam } from "../../calculations/cushioning/foam.ts";
 import { energyRangeOf } from "../../calculations/cushioning/foam-range.ts";
 import type { DropHeight } from "../../calculations/handling/drop-height.ts";
 import type { Judged, Sentence } from "../../calculations/judged.ts";
+import { type DamageRisk, damageRisk } from "../../calculations/packaging/damage-risk.ts";
 import { faceStacks, staticStressKPa } from "../../calculations/packaging/face-stacks.ts";
 import { limitOf } from "../../calculations/packaging/fragility.ts";
 import { designDropOf, packaging, REQUIRED_CHECKS } from "../../calculations/packaging/packaging.ts";
@@ -15,10 +16,12 @@ import {
 	type PackagingInput,
 } from "../../calculations/packaging/types.ts";
 import type { Source } from "../../calculations/sources.ts";
-import type { CurvePoint } from "../../charts/cushion-curve.ts";
+import { ORIENTATION_SHARES } from "../../catalogue/drop-tables.ts";
+import type { CurvePoint } from "../../charts/peak-curve.ts";
 import type { PackagingRequest } from "../../contract/packaging.ts";
 import { canonicalBytes, sha256Hex } from "../../records/canonical.ts";
 import { packagingInput } from "../calculations/packaging.ts";
+import { type PackSection, packSections } from "./pack-sections.ts";
 
 export interface PackPlan {
 	/** Of the request: sealing asks for the same one that was looked at. */
@@ -27,6 +30,9 @@ export interface PackPlan {
 	/** The design drop of the basis asked for, other bases and what was measured; null above its table. */
 	readonly drop: (DropHeight & { readonly standing: Source["standing"] }) | null;
 	readonly curves: readonly PackCurve[];
+	readonly sections: readonly PackSection[];
+	/** Beside the verdict and never sealed; null where the item's strength is neither tested nor stated by its maker. */
+	readonly damageRisk: DamageRisk | null;
 }
 
 export interface PackCurve {
@@ -34,7 +40,10 @@ export interface PackCurve {
 	readonly faces: readonly Face[];
 	readonly thicknessM: number;
 	readonly dropHeightM: number;
+	/** Over static stress, kPa. */
 	readonly points: readonly CurvePoint[];
+	/** Over thickness, mm, at this stress. */
+	readonly byThickness: readonly CurvePoint[];
 	readonly staticStressKPa: number;
 	readonly limitGn: number;
 	readonly result: Known<CushionResult>;
@@ -55,6 +64,8 @@ type Known<R extends CushionResult> = R & {
 const SAMPLES = 301;
 /** The plot reaches this factor beyond the point and the optimum on either side. */
 const REACH = 6;
+/** The plot over thickness reaches at least here, and to twice this cushion's. */
+const LEAST_THICKEST_M = 0.15;
 
 /** Computes a pack. @throws bad-input for a foam or a basis that the catalogue does not have */
 export function planPack(request: PackagingRequest): PackPlan {
@@ -66,6 +77,8 @@ export function planPack(request: PackagingRequest): PackPlan {
 		answer: packaging(input),
 		drop: drop === null ? null : { ...drop, standing: dropTable.source.standing },
 		curves: drop === null ? [] : curvesOf(input, drop.dropHeightM),
+		sections: packSections(input),
+		damageRisk: damageRisk(input, ORIENTATION_SHARES),
 	};
 }
 
@@ -112,26 +125,37 @@ function curveOf(
 ): PackCurve | null {
 	const { limitGn } = limitOf(item);
 	const working = cushion({ foam, thicknessM, dropHeightM, staticStressKPa: stress, limitGn, catalogue });
-	// For the curve alone: what is practical with other foams is not asked at each of its points.
-	const at = (stressKPa: number) =>
-		cushion({ foam, thicknessM, dropHeightM, staticStressKPa: stressKPa, catalogue: [] });
 	if (!isKnown(working.result)) return null;
+	// For the curves alone: what is practical with other foams is not asked at each of their points.
+	const at = (place: number, staticStress: number, thickM: number): CurvePoint[] => {
+		const { result, validity } = cushion({
+			foam,
+			thicknessM: thickM,
+			dropHeightM,
+			staticStressKPa: staticStress,
+			catalogue: [],
+		});
+		if (!isKnown(result)) return [];
+		const [lowGn, highGn] = result.peakBandGn;
+		const { peakGn, floorPeakGn: floorGn } = result;
+		return [{ at: place, peakGn, lowGn, highGn, inside: validity.within, floorGn }];
+	};
 	const optimum = working.result.optimumStaticStressKPa;
 	const low = Math.min(stress, optimum) / REACH;
 	const high = Math.max(stress, optimum) * REACH;
 	const points = Array.from({ length: SAMPLES }, (_, index) => low * (high / low) ** (index / (SAMPLES - 1))).flatMap(
-		(staticStress): CurvePoint[] => {
-			const { result, validity } = at(staticStress);
-			if (!isKnown(result)) return [];
-			const [lowGn, highGn] = result.peakBandGn;
-			return [{ staticStressKPa: staticStress, peakGn: result.peakGn, lowGn, highGn, inside: validity.within }];
-		},
+		(staticStress) => at(staticStress, staticStress, thicknessM),
+	);
+	const thickest = Math.max(2 * thicknessM, LEAST_THICKEST_M);
+	const byThickness = Array.from({ length: SAMPLES }, (_, index) => (thickest * (index + 10)) / (SAMPLES + 9)).flatMap(
+		(thickM) => at(1000 * thickM, stress, thickM),
 	);
 	return {
 		faces: [face],
 		thicknessM,
 		dropHeightM,
-		points,
+		points: points.map(({ floorGn: _, ...point }) => point),
+		byThickness,
 		staticStressKPa: stress,
 		limitGn,
 		result: working.result,

@@ -14,11 +14,13 @@ export function Form(props: {
 	readonly formToken: string;
 	/** For photos and files. */
 	readonly upload?: boolean;
+	readonly id?: string;
 	readonly children: ComponentChildren;
 }) {
 	return (
 		<form
 			method="post"
+			id={props.id}
 			action={props.action}
 			enctype={props.upload === true ? "multipart/form-data" : undefined}
 			noValidate

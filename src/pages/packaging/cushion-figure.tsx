@@ -1,5 +1,5 @@
 /** One cushion: its curve with this pack on it, and the same in figures for whoever does not see it. */
-import { cushionCurve } from "../../charts/cushion-curve.ts";
+import { peakCurve } from "../../charts/peak-curve.ts";
 import type { PackCurve } from "../../operations/packaging/plan-pack.ts";
 import { say, speak, type TextKey, writeNumber } from "../../texts/say.ts";
 import { Chart } from "../components/chart.tsx";
@@ -13,9 +13,7 @@ export function CushionFigure({
 	readonly id: string;
 }) {
 	const { result, limitGn, staticStressKPa } = curve;
-	const title = say("pack.curve-title", {
-		faces: curve.faces.map((face) => say(`pack.face.${face}` as TextKey)).join(", "),
-	});
+	const title = say("pack.curve-title", { faces: facesOf(curve) });
 	const values = {
 		peakGn: result.peakGn,
 		stressKPa: staticStressKPa,
@@ -23,19 +21,38 @@ export function CushionFigure({
 		bestGn: result.optimumPeakGn,
 		bestStressKPa: result.optimumStaticStressKPa,
 	};
-	const drawing = cushionCurve({
+	const words = {
+		title,
+		peakAxis: say("pack.curve-peak"),
+		limit: say("pack.curve-limit", values),
+		operating: say("pack.curve-point", values),
+		optimum: say("pack.curve-best", values),
+	};
+	const drawing = peakCurve({
+		over: "stress",
 		points: curve.points,
-		operating: { staticStressKPa, peakGn: result.peakGn },
-		optimum: { staticStressKPa: result.optimumStaticStressKPa, peakGn: result.optimumPeakGn },
+		operating: { at: staticStressKPa, peakGn: result.peakGn },
+		optimum: { at: result.optimumStaticStressKPa, peakGn: result.optimumPeakGn },
+		limitGn,
+		words: { ...words, description: say("pack.curve-description", values), axis: say("pack.curve-stress") },
+	});
+	const thicknessMm = 1000 * curve.thicknessM;
+	const overThickness = peakCurve({
+		over: "thickness",
+		points: curve.byThickness,
+		operating: { at: thicknessMm, peakGn: result.peakGn },
+		optimum: null,
 		limitGn,
 		words: {
-			title,
-			description: say("pack.curve-description", values),
-			stressAxis: say("pack.curve-stress"),
-			peakAxis: say("pack.curve-peak"),
-			limit: say("pack.curve-limit", values),
-			operating: say("pack.curve-point", values),
-			optimum: say("pack.curve-best", values),
+			...words,
+			title: say("pack.thickness-title", { faces: facesOf(curve) }),
+			description: say(
+				result.minimumThicknessAtStressM === null || result.minimumThicknessAtStressReason === "pad-too-large"
+					? "pack.thickness-never"
+					: "pack.thickness-description",
+				{ ...values, thicknessMm, leastMm: 1000 * (result.minimumThicknessAtStressM ?? 0) },
+			),
+			axis: say("pack.curve-thickness"),
 		},
 	});
 	return (
@@ -47,6 +64,11 @@ export function CushionFigure({
 				</p>
 			</figcaption>
 			<Chart drawing={drawing} id={`curve-${id}-${curve.faces[0]}`} />
+			<h4>{overThickness.title}</h4>
+			<p class="hint">
+				{overThickness.description} {say("pack.thickness-legend")}
+			</p>
+			<Chart drawing={overThickness} id={`thickness-${id}-${curve.faces[0]}`} />
 			<Figures curve={curve} title={title} />
 			{speak(curve.notes).map((note) => (
 				<p key={note} class="hint">
@@ -55,6 +77,10 @@ export function CushionFigure({
 			))}
 		</figure>
 	);
+}
+
+function facesOf(curve: PackCurve): string {
+	return curve.faces.map((face) => say(`pack.face.${face}` as TextKey)).join(", ");
 }
 
 function Figures({ curve, title }: { readonly curve: PackCurve; readonly title: string }) {

@@ -10,16 +10,19 @@ export function ShopLayout(props: {
 	readonly title: string;
 	readonly crumbs?: readonly Crumb[];
 	readonly spine?: ComponentChildren;
+	readonly wide?: boolean;
 	readonly children: ComponentChildren;
 }) {
 	return (
 		<Layout
 			title={props.title}
 			crumbs={props.crumbs ?? []}
+			wide={props.wide ?? false}
 			{...(props.spine === undefined ? {} : { spine: props.spine })}
 			actions={
 				<nav class="actions" aria-label={say("shop.nav")}>
 					<a href="/benches">{say("shop.benches")}</a>
+					<a href="/stock">{say("stock.title")}</a>
 					<form method="post" action="/sign-out">
 						<input type="hidden" name="formToken" value={formTokenFor(props.request)} />
 						<button type="submit" class="plain">

@@ -1,18 +1,20 @@
 /** The pages of the shop: everything behind its sign-in, and the sign-in itself. */
 import type { FastifyInstance } from "fastify";
 import type { Deps } from "../../operations/deps.ts";
+import type { PackSearcher } from "../../operations/packaging-search/pack-searcher.ts";
 import { sendClosed } from "../customer/entry-routes.tsx";
 import { registerBenchPages } from "./bench-pages.tsx";
 import { registerErasure } from "./erasure-pages.tsx";
 import { registerHome } from "./home-pages.tsx";
 import { registerNewOrder } from "./new-order-pages.tsx";
 import { registerOrderPages } from "./order-pages.tsx";
-import { registerPackagingPages } from "./packaging-pages.tsx";
+import { registerPlanner } from "./packing/planner-routes.tsx";
+import { registerStockPages } from "./packing/stock-routes.tsx";
 import { registerRecordEditor } from "./record-editor-pages.tsx";
 import { registerSeal } from "./seal-pages.tsx";
 import { registerSignIn } from "./sign-in-pages.tsx";
 
-export function registerShopPages(app: FastifyInstance, deps: Deps): void {
+export function registerShopPages(app: FastifyInstance, deps: Deps, searchPacks: PackSearcher): void {
 	app.register(async (pages) => {
 		pages.setErrorHandler((error: Error & { code?: string }, request, reply) => {
 			if (error.code === "not-signed-in" && request.method === "GET") return reply.redirect("/sign-in", 303);
@@ -26,6 +28,7 @@ export function registerShopPages(app: FastifyInstance, deps: Deps): void {
 		registerRecordEditor(pages, deps);
 		registerSeal(pages, deps);
 		registerBenchPages(pages, deps);
-		registerPackagingPages(pages, deps);
+		registerPlanner(pages, deps, searchPacks);
+		registerStockPages(pages, deps);
 	});
 }

@@ -1,6 +1,7 @@
 /** Plays the demo's scenarios against a running service, over HTTP only, as its users would. */
 import { playComputeCard } from "./compute-card.ts";
 import { cookieOf, DemoClient } from "./demo-client.ts";
+import { fillShelf } from "./fill-shelf.ts";
 import { handOut } from "./hand-out.ts";
 import { playLaptopBoard } from "./laptop-board.ts";
 import { playOnlyAnEMail } from "./only-an-e-mail.ts";
@@ -78,5 +79,6 @@ async function openShop(stage: DemoStage): Promise<{ readonly shop: Shop; readon
 		label: "Bench scale",
 		facts: { resolution: 1, unit: "g" },
 	});
+	await fillShelf(client);
 	return { shop: { client, benchId: bench.id, meterId: meter.id, scaleId: scale.id }, pages };
 }

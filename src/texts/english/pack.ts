@@ -2,7 +2,7 @@
 export const pack = {
 	"pack.title": "Packaging of this leg",
 	"pack.planning":
-		"Change a number and compute again. What you plan here is not kept; only the pack as shipped is, when you seal it.",
+		"Change a number and see what moves. What you plan here is not kept; only the pack as shipped is, when you seal it.",
 	"pack.item": "The item",
 	"pack.fragility": "Shock that it withstands",
 	"pack.fragility-hint": "Left empty: 30 gₙ, our choice for a board of which nothing is known.",

@@ -46,7 +46,7 @@ describe("a planned pack", () => {
 
 	it("samples every curve in rising stress, about its point and its optimum", () => {
 		for (const curve of plan.curves) {
-			const stresses = curve.points.map((point) => point.staticStressKPa);
+			const stresses = curve.points.map((point) => point.at);
 			expect(stresses).toEqual([...stresses].sort((a, b) => a - b));
 			for (const place of [curve.staticStressKPa, curve.result.optimumStaticStressKPa]) {
 				expect(stresses[0]).toBeLessThan(place);

@@ -1,13 +1,13 @@
-/** The cushion curve's drawing: what must hold of any, and this project's own drawing of the check case. */
+/** The drawing of a cushion curve: what must hold of any, and this project's own drawing of the check case. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type CurvePoint, type CushionCurveData, cushionCurve } from "../../src/charts/cushion-curve.ts";
 import type { Drawing, Primitive, Role } from "../../src/charts/drawing.ts";
+import { type CurvePoint, type PeakCurveData, peakCurve } from "../../src/charts/peak-curve.ts";
 
 const words = {
 	title: "Curve",
 	description: "In words",
-	stressAxis: "stress",
+	axis: "stress",
 	peakAxis: "peak",
 	limit: "limit",
 	operating: "this pack",
@@ -15,7 +15,7 @@ const words = {
 };
 
 /** A stress-energy foam of its own, independent of the calculations: G = a·exp(b·s·h/t)/s, dropped from h on t. */
-function curveOf(aKPa: number, bPerKPa: number, ratio: number, stressKPa: number, limitGn: number): CushionCurveData {
+function curveOf(aKPa: number, bPerKPa: number, ratio: number, stressKPa: number, limitGn: number): PeakCurveData {
 	const peak = (stress: number) => (aKPa * Math.exp(bPerKPa * stress * ratio)) / stress;
 	const best = 1 / (bPerKPa * ratio);
 	const [low, high] = [Math.min(stressKPa, best) / 6, Math.max(stressKPa, best) * 6];
@@ -24,12 +24,13 @@ function curveOf(aKPa: number, bPerKPa: number, ratio: number, stressKPa: number
 		const peakGn = peak(stress);
 		const energy = stress * ratio;
 		const inside = energy >= 33 && energy <= 99;
-		return { staticStressKPa: stress, peakGn, lowGn: 0.9 * peakGn, highGn: 1.1 * peakGn, inside };
+		return { at: stress, peakGn, lowGn: 0.9 * peakGn, highGn: 1.1 * peakGn, inside };
 	});
 	return {
+		over: "stress",
 		points,
-		operating: { staticStressKPa: stressKPa, peakGn: peak(stressKPa) },
-		optimum: { staticStressKPa: best, peakGn: peak(best) },
+		operating: { at: stressKPa, peakGn: peak(stressKPa) },
+		optimum: { at: best, peakGn: peak(best) },
 		limitGn,
 		words,
 	};
@@ -69,7 +70,7 @@ describe("any cushion curve", () => {
 	it("has this pack's point on the curve", () => {
 		fc.assert(
 			fc.property(anyCurve, (data) => {
-				const drawing = cushionCurve(data);
+				const drawing = peakCurve(data);
 				const { cx, cy } = circleOf(drawing, "point");
 				const height = heightAt(cornersOf(ofRole(drawing, "curve-outside")[0]), cx);
 				// Corners are 0.1 apart at the finest and the curve bends between them: 1.5 of 400 units is a quarter of the dot.
@@ -81,7 +82,7 @@ describe("any cushion curve", () => {
 	it("has its lowest point nowhere above the ring that marks it", () => {
 		fc.assert(
 			fc.property(anyCurve, (data) => {
-				const drawing = cushionCurve(data);
+				const drawing = peakCurve(data);
 				const lowest = Math.max(...cornersOf(ofRole(drawing, "curve-outside")[0]).map((corner) => corner.y));
 				// Written to 0.1.
 				expect(circleOf(drawing, "optimum").cy).toBeGreaterThanOrEqual(lowest - 0.06);
@@ -92,7 +93,7 @@ describe("any cushion curve", () => {
 	it("keeps every mark inside the drawing and never writes what is no number", () => {
 		fc.assert(
 			fc.property(anyCurve, (data) => {
-				const drawing = cushionCurve(data);
+				const drawing = peakCurve(data);
 				expect(JSON.stringify(drawing)).not.toMatch(/NaN|Infinity|null/);
 				for (const mark of drawing.primitives) {
 					const corners = mark.kind === "path" ? cornersOf(mark) : [];
@@ -110,24 +111,40 @@ describe("any cushion curve", () => {
 	it("is the same drawing for the same data", () => {
 		fc.assert(
 			fc.property(anyCurve, (data) => {
-				expect(cushionCurve(data)).toEqual(cushionCurve(data));
+				expect(peakCurve(data)).toEqual(peakCurve(data));
+			}),
+		);
+	});
+
+	it("draws thickness on a plain axis, with the floor that no cushion passes and no optimum", () => {
+		fc.assert(
+			fc.property(anyCurve, (data) => {
+				const points = data.points.map((point) => ({ ...point, floorGn: point.peakGn / 2.6 }));
+				const drawing = peakCurve({ ...data, over: "thickness", points, optimum: null });
+				expect(JSON.stringify(drawing)).not.toMatch(/NaN|Infinity|null/);
+				expect(ofRole(drawing, "optimum")).toEqual([]);
+				expect(ofRole(drawing, "floor")).toHaveLength(1);
+				const { cx, cy } = circleOf(drawing, "point");
+				const floor = heightAt(cornersOf(ofRole(drawing, "floor")[0]), cx);
+				// Lower on the page is a lower peak.
+				if (floor !== null) expect(floor).toBeGreaterThan(cy - 1.5);
 			}),
 		);
 	});
 
 	it("draws solid only what the foam's data cover", () => {
 		const data = curveOf(68, 0.0157, 15, 0.66, 50);
-		const solid = cornersOf(ofRole(cushionCurve(data), "curve")[0]);
+		const solid = cornersOf(ofRole(peakCurve(data), "curve")[0]);
 		const covered = data.points.filter((point) => point.inside);
 		expect(solid).toHaveLength(covered.length);
 		const none = { ...data, points: data.points.map((point) => ({ ...point, inside: false })) };
-		expect(ofRole(cushionCurve(none), "curve")).toEqual([]);
+		expect(ofRole(peakCurve(none), "curve")).toEqual([]);
 	});
 });
 
 /** Regression: our own drawing of a 2 kg card on its full face, looked at when it was made. Not a published value. */
 describe("the drawing of the check case", () => {
-	const drawing = cushionCurve(curveOf(68.0443571, 0.0156641, 15, 0.660411, 50));
+	const drawing = peakCurve(curveOf(68.0443571, 0.0156641, 15, 0.660411, 50));
 	it("keeps its marks", () => {
 		expect(drawing.primitives.map((mark) => `${mark.kind} ${mark.role}`)).toMatchInlineSnapshot(`
 			[

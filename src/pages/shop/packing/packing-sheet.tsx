@@ -1,0 +1,167 @@
+/** How a pack is packed, to print and lay beside the box: drawing, pieces to cut, order of work, bag, closing, cautions. */
+import type { OrderView } from "../../../contract/orders.ts";
+import { FACES, type PackagingRequest } from "../../../contract/packaging.ts";
+import type { StockView } from "../../../contract/stock.ts";
+import type { PackPlan } from "../../../operations/packaging/plan-pack.ts";
+import { say, speak, type TextKey, writeNumber } from "../../../texts/say.ts";
+import { Layout } from "../../layout.tsx";
+import { bagWords, kindWords } from "../../packaging/pack-words.ts";
+import { Lead, type SpokenPackaging } from "../../packaging/packaging-result.tsx";
+import { SectionFigures } from "../../packaging/section-figures.tsx";
+import { inMillimetres } from "../../record-form/millimetres.ts";
+
+const CAUTIONS = ["static", "cut", "cell", "mains", "lift"] as const;
+const STEPS = 8;
+
+export interface PackingSheetProps {
+	readonly order: OrderView;
+	readonly input: PackagingRequest;
+	readonly plan: PackPlan;
+	/** To name the boxes; null where the stock of now says nothing of it. */
+	readonly stock: StockView | null;
+}
+
+export function PackingSheet({ order, input, plan, stock }: PackingSheetProps) {
+	const { item, pack } = input;
+	const { innerBox } = pack;
+	return (
+		<Layout title={say("pack.sheet")} sheet>
+			<div class="packing">
+				<p class="lead">
+					{order.item.maker} {order.item.model}
+					{order.item.serialNumber !== undefined && `, ${order.item.serialNumber}`}; {writeNumber(item.massKg)} kg,{" "}
+					{sizeWords([item.lengthM, item.widthM, item.heightM])}
+				</p>
+				<Lead answer={speak(plan.answer) as SpokenPackaging} />
+				<SectionFigures sections={plan.sections} item={item} id="sheet" />
+				<h2>{say("pack.pieces")}</h2>
+				<table class="pieces">
+					<thead>
+						<tr>
+							<th scope="col">{say("pack.piece-where")}</th>
+							<th scope="col">{say("pack.foam")}</th>
+							<th scope="col" class="number">
+								{say("pack.piece-count")}
+							</th>
+							<th scope="col">{say("pack.piece-size")}</th>
+						</tr>
+					</thead>
+					<tbody>
+						{piecesOf(input).map((piece) => (
+							<tr key={`${piece.where} ${piece.foam} ${piece.size}`}>
+								<th scope="row">{piece.where}</th>
+								<td>{piece.foam}</td>
+								<td class="number">{piece.count}</td>
+								<td>{piece.size}</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+				<dl class="facts">
+					<dt>{say("pack.box")}</dt>
+					<dd>{boxWords(pack.box, stock)}</dd>
+					{innerBox !== undefined && (
+						<>
+							<dt>{say("pack.inner-box")}</dt>
+							<dd>{boxWords(innerBox, stock)}</dd>
+						</>
+					)}
+					<dt>{say("pack.bag")}</dt>
+					<dd>{pack.bagLayers.map(bagWords).join("; ") || say("pack.no-layer")}</dd>
+					<dt>{say("pack.closed-how")}</dt>
+					<dd>{pack.closedHow ?? say("pack.closing-advice")}</dd>
+				</dl>
+				<h2>{say("pack.order-of-work")}</h2>
+				<ol>
+					{Array.from({ length: STEPS }, (_, index) => `pack.step-${index + 1}` as TextKey)
+						.filter((key) => innerBox !== undefined || key !== INNER_BOX_STEP)
+						.map((key) => (
+							<li key={key}>{say(key)}</li>
+						))}
+				</ol>
+				<h2>{say("slip.cautions-title")}</h2>
+				<ul>
+					{CAUTIONS.map((caution) => (
+						<li key={caution}>{say(`pack.caution-${caution}`)}</li>
+					))}
+				</ul>
+				<p>
+					{say("pack.sheet-mass")} <span class="blank" /> kg. {say("pack.sheet-by")} <span class="blank" />
+				</p>
+				<p class="hint">{say("pack.sheet-is")}</p>
+			</div>
+		</Layout>
+	);
+}
+
+const INNER_BOX_STEP: TextKey = "pack.step-6";
+
+interface Piece {
+	readonly where: string;
+	readonly foam: string;
+	readonly count: number;
+	readonly size: string;
+}
+
+/** Pieces to cut, those that are alike on several faces together. */
+function piecesOf({ item, pack }: PackagingRequest): Piece[] {
+	const pieces = new Map<string, Piece & { readonly faces: readonly string[]; readonly place: string }>();
+	const add = (place: string, face: (typeof FACES)[number], layers: readonly Layer[], body: Sides) => {
+		for (const { foam, thicknessM, pads } of layers) {
+			const [pad] = pads ?? [];
+			const sides = pad === undefined ? faceSides(face, body) : [pad.lengthM, pad.widthM];
+			const [size, words] = [sizeWords([...sides, thicknessM]), kindWords(foam)];
+			const key = `${place} ${words} ${size}`;
+			const known = pieces.get(key);
+			pieces.set(key, {
+				place,
+				foam: words,
+				size,
+				count: (known?.count ?? 0) + (pads?.length ?? 1),
+				faces: [...(known?.faces ?? []), say(`pack.face.${face}` as TextKey)],
+				where: "",
+			});
+		}
+	};
+	const { innerBox } = pack;
+	for (const face of FACES) add(say("pack.around"), face, pack.faces[face].layers, item);
+	if (innerBox !== undefined) {
+		// The board of the inner box adds little to what its cushions bear; the figure is where they touch.
+		const sides = { lengthM: innerBox.innerLengthM, widthM: innerBox.innerWidthM, heightM: innerBox.innerHeightM };
+		for (const face of FACES) add(say("pack.gap"), face, innerBox.faces[face].layers, sides);
+	}
+	return [...pieces.values()].map(({ place, faces, ...piece }) => ({
+		...piece,
+		where: `${place}: ${faces.join(", ")}`,
+	}));
+}
+
+type Layer = PackagingRequest["pack"]["faces"]["top"]["layers"][number];
+interface Sides {
+	readonly lengthM: number;
+	readonly widthM: number;
+	readonly heightM: number;
+}
+
+function faceSides(face: (typeof FACES)[number], { lengthM, widthM, heightM }: Sides): readonly [number, number] {
+	if (face === "top" || face === "bottom") return [lengthM, widthM];
+	return [face === "front" || face === "back" ? lengthM : widthM, heightM];
+}
+
+/** To the half millimetre: nobody cuts foam finer. */
+function sizeWords(sidesM: readonly number[]): string {
+	return `${sidesM.map((side) => writeNumber(Math.round(2 * Number(inMillimetres(side))) / 2)).join(" × ")} mm`;
+}
+
+type BoxInput = PackagingRequest["pack"]["box"];
+
+function boxWords(box: BoxInput, stock: StockView | null): string {
+	const named = stock?.boxes.find(
+		(one) =>
+			one.innerLengthM === box.innerLengthM &&
+			one.innerWidthM === box.innerWidthM &&
+			one.innerHeightM === box.innerHeightM,
+	);
+	const size = say("pack.inside", { size: sizeWords([box.innerLengthM, box.innerWidthM, box.innerHeightM]) });
+	return [...(named === undefined ? [] : [named.id]), size, ...(box.reused ? [say("pack.was-reused")] : [])].join(", ");
+}
