@@ -22,6 +22,8 @@ export interface SectionFrame {
 
 export interface PackSectionData {
 	readonly frame: SectionFrame;
+	/** What is drawn full size: the same for sections that stand side by side, so that they share a scale. */
+	readonly reach: { readonly alongM: number; readonly uprightM: number };
 	readonly words: {
 		readonly title: string;
 		readonly description: string;
@@ -32,7 +34,7 @@ export interface PackSectionData {
 	};
 }
 
-const SIZE = { width: 640, most: 380, margin: 64, foot: 26 };
+const SIZE = { width: 360, most: 260, margin: 40, foot: 24 };
 
 interface Rectangle {
 	readonly x: number;
@@ -42,8 +44,8 @@ interface Rectangle {
 }
 
 /** The drawing. Cushions that do not fit are drawn pressed to what is there; figures are those that were given. */
-export function packSection({ frame, words }: PackSectionData): Drawing {
-	const scale = Math.min((SIZE.width - 2 * SIZE.margin) / frame.alongM, (SIZE.most - 2 * SIZE.margin) / frame.uprightM);
+export function packSection({ frame, reach, words }: PackSectionData): Drawing {
+	const scale = Math.min((SIZE.width - 2 * SIZE.margin) / reach.alongM, (SIZE.most - 2 * SIZE.margin) / reach.uprightM);
 	const [width, height] = [frame.alongM * scale, frame.uprightM * scale];
 	const outer = { x: (SIZE.width - width) / 2, y: SIZE.margin, width, height };
 	const drawn = frameMarks(frame, outer, scale, words.item);
@@ -82,56 +84,38 @@ function frameMarks(frame: SectionFrame, at: Rectangle, scale: number, itemWords
 		width: body.along,
 		height: body.upright,
 	};
+	const [right, bottom] = [at.x + at.width, at.y + at.height];
+	// Sheets line the box: those at the sides from bottom to lid, those at top and bottom between them.
+	const wall = { start: at.y, length: at.height };
+	const between = { start: at.x + across.first, length: body.along + across.play };
+	const beside = { borne: { start: inner.y, length: inner.height }, lined: wall, scale };
+	const above = { borne: { start: inner.x, length: inner.width }, lined: between, scale };
 	return [
 		rectangle("box", at),
-		...padsOf(
-			frame.left,
-			across.scale,
-			(from, depth, start, length) => ({
-				x: at.x + from,
-				y: inner.y + start,
-				width: depth,
-				height: length,
-			}),
-			inner.height,
-			scale,
-		),
-		...padsOf(
-			frame.right,
-			across.scale,
-			(from, depth, start, length) => ({
-				x: at.x + at.width - from - depth,
-				y: inner.y + start,
-				width: depth,
-				height: length,
-			}),
-			inner.height,
-			scale,
-		),
-		...padsOf(
-			frame.top,
-			upright.scale,
-			(from, depth, start, length) => ({
-				x: inner.x + start,
-				y: at.y + from,
-				width: length,
-				height: depth,
-			}),
-			inner.width,
-			scale,
-		),
-		...padsOf(
-			frame.bottom,
-			upright.scale,
-			(from, depth, start, length) => ({
-				x: inner.x + start,
-				y: at.y + at.height - from - depth,
-				width: length,
-				height: depth,
-			}),
-			inner.width,
-			scale,
-		),
+		...cushionMarks(frame.left, { ...beside, depthScale: across.scale }, (from, depth, { start, length }) => ({
+			x: at.x + from,
+			y: start,
+			width: depth,
+			height: length,
+		})),
+		...cushionMarks(frame.right, { ...beside, depthScale: across.scale }, (from, depth, { start, length }) => ({
+			x: right - from - depth,
+			y: start,
+			width: depth,
+			height: length,
+		})),
+		...cushionMarks(frame.top, { ...above, depthScale: upright.scale }, (from, depth, { start, length }) => ({
+			x: start,
+			y: at.y + from,
+			width: length,
+			height: depth,
+		})),
+		...cushionMarks(frame.bottom, { ...above, depthScale: upright.scale }, (from, depth, { start, length }) => ({
+			x: start,
+			y: bottom - from - depth,
+			width: length,
+			height: depth,
+		})),
 		...("itemAlongM" in inside
 			? [rectangle("item", inner), text(inner.x + inner.width / 2, inner.y + inner.height / 2 + 4, "middle", itemWords)]
 			: frameMarks(inside, inner, scale, itemWords)),
@@ -146,27 +130,32 @@ function bands(first: readonly SideCushion[], second: readonly SideCushion[], fr
 	return { scale: scale * press, first: thick(first) * press, play: Math.max(free - wanted * press, 0) };
 }
 
-/** The cushions of a side, each with its pads spread evenly along the body that they bear. */
-function padsOf(
+interface Span {
+	readonly start: number;
+	readonly length: number;
+}
+
+/** The cushions of a side: a sheet as long as what it lines, pads spread evenly along what they bear. */
+function cushionMarks(
 	side: readonly SideCushion[],
-	depthScale: number,
-	place: (from: number, depth: number, start: number, length: number) => Rectangle,
-	body: number,
-	scale: number,
+	along: { readonly borne: Span; readonly lined: Span; readonly scale: number; readonly depthScale: number },
+	place: (from: number, depth: number, span: Span) => Rectangle,
 ): Primitive[] {
 	let from = 0;
 	return side.flatMap(({ thicknessM, pads }, index) => {
-		const depth = thicknessM * depthScale;
-		const length = pads === null ? body : Math.min(pads.lengthM * scale, body / pads.count);
-		const count = pads?.count ?? 1;
-		const step = count === 1 ? 0 : (body - length) / (count - 1);
-		const first = count === 1 ? (body - length) / 2 : 0;
-		const start = from;
+		const [start, depth] = [from, thicknessM * along.depthScale];
 		from += depth;
-		return Array.from({ length: count }, (_, pad) =>
-			rectangle(index % 2 === 0 ? "cushion" : "second-cushion", place(start, depth, first + pad * step, length)),
-		);
+		const role = index % 2 === 0 ? "cushion" : "second-cushion";
+		const spans = pads === null ? [along.lined] : padSpans(pads, along.borne, along.scale);
+		return spans.map((span) => rectangle(role, place(start, depth, span)));
 	});
+}
+
+function padSpans({ count, lengthM }: { count: number; lengthM: number }, borne: Span, scale: number): Span[] {
+	const length = Math.min(lengthM * scale, borne.length / count);
+	const step = count === 1 ? 0 : (borne.length - length) / (count - 1);
+	const first = borne.start + (count === 1 ? (borne.length - length) / 2 : 0);
+	return Array.from({ length: count }, (_, pad) => ({ start: first + pad * step, length }));
 }
 
 function rectangle(role: Role, { x, y, width, height }: Rectangle): Primitive {

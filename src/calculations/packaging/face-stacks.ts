@@ -9,6 +9,8 @@ export interface StackLayer extends Omit<FoamLayer, "bearing"> {
 	readonly areaM2: number;
 	/** Sides of each pad; the whole face where there are none. */
 	readonly pads: readonly { readonly lengthM: number; readonly widthM: number }[];
+	/** A sheet over the whole face: it lines the box from wall to wall, and bears where the face touches it. */
+	readonly lines: boolean;
 	/** Whether pads were given that are larger than the face. */
 	readonly exceeds: boolean;
 	/** In the gap between inner and outer box. */
@@ -37,11 +39,12 @@ export function stackOf(layers: readonly FoamLayer[], sidesM: readonly [number, 
 
 function stackLayer({ bearing, ...layer }: FoamLayer, [lengthM, widthM]: readonly [number, number], inGap: boolean) {
 	const whole = lengthM * widthM;
-	if ("fullFace" in bearing) return { ...layer, areaM2: whole, pads: [{ lengthM, widthM }], exceeds: false, inGap };
+	if ("fullFace" in bearing)
+		return { ...layer, areaM2: whole, pads: [{ lengthM, widthM }], lines: true, exceeds: false, inGap };
 	const area = bearing.pads.reduce((sum, pad) => sum + pad.lengthM * pad.widthM, 0);
 	// Pads larger than the face touch with no more than the face.
 	const exceeds = area > whole * (1 + 1e-9);
-	return { ...layer, areaM2: Math.min(area, whole), pads: bearing.pads, exceeds, inGap };
+	return { ...layer, areaM2: Math.min(area, whole), pads: bearing.pads, lines: false, exceeds, inGap };
 }
 
 /** Outer sides of a box. */

@@ -9,6 +9,8 @@ import { atLeast, atMost, unassessed } from "./verdicts.ts";
 /** A pad buckles unless its area is over (1.33 · thickness)². Source: published, a course text's worked example: 5 cm, 44 cm². */
 const BUCKLING_FACTOR = 1.33;
 const BUCKLING = cite("pad-buckling-course", "each pad over (1.33·t)²; 5 cm thick, 44 cm²", "published");
+/** The rule is for pads that stand free; a sheet from wall to wall has the walls and its neighbours beside it. */
+const LINED = cite("our-choice", "a sheet that lines the box does not buckle", "our-choice");
 /** Creep limits are for a temperature up to this. Source: published, a supplier's design guide (120 °F). */
 const CREEP_WARM_DEG_C = 49;
 
@@ -19,14 +21,16 @@ export function leastPadAreaM2(thicknessM: number): number {
 
 export function bucklingCheck({ stacks }: CheckContext): PackagingCheck {
 	const pads = FACES.flatMap((face) =>
-		stacks[face].flatMap(({ pads, thicknessM }) =>
-			pads.map(({ lengthM, widthM }) => {
+		stacks[face].flatMap(({ pads, lines, thicknessM }) =>
+			(lines ? [] : pads).map(({ lengthM, widthM }) => {
 				const [areaCm2, leastCm2] = [1e4 * lengthM * widthM, 1e4 * leastPadAreaM2(thicknessM)];
 				return { face, areaCm2, leastCm2, margin: (areaCm2 - leastCm2) / leastCm2 };
 			}),
 		),
 	);
 	const [first, ...others] = pads;
+	if (first === undefined && FACES.some((face) => stacks[face].length > 0))
+		return unassessed("buckling", sentence("packaging.lined"), null, [BUCKLING, LINED]);
 	if (first === undefined)
 		return unassessed("buckling", sentence("packaging.no-pads"), sentence("packaging.mend-cushion"), [BUCKLING]);
 	const worst = others.reduce((least, next) => (next.margin < least.margin ? next : least), first);

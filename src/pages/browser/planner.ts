@@ -11,6 +11,7 @@ async function computeAnew(changed: HTMLFormElement): Promise<void> {
 	const answer = await fetch(changed.action, { method: "POST", body, signal: asked.signal });
 	const page = new DOMParser().parseFromString(await answer.text(), "text/html");
 	// While a number is missing nothing new can be shown; what was shown stays, and so does what was typed.
+	document.querySelector("#not-anew")?.toggleAttribute("hidden", answer.ok);
 	if (!answer.ok) return;
 	for (const part of ["#outcome", "#as-planned"]) {
 		const [now, next] = [document.querySelector(part), page.querySelector(part)];

@@ -30,17 +30,37 @@ export function MarginTable({
 				</tr>
 			</thead>
 			<tbody>
-				{checks.map((check) => (
-					<MarginRow key={check.id} check={check} before={before[check.id] ?? null} />
+				{alike(checks, before).map((same) => (
+					<MarginRow key={same[0].id} same={same} before={before[same[0].id] ?? null} />
 				))}
 			</tbody>
 		</table>
 	);
 }
 
-function MarginRow({ check, before }: { readonly check: Check; readonly before: CheckBefore | null }) {
+type Alike = readonly [Check, ...Check[]];
+
+/** Faces of which the same is to be said stand in one row. */
+function alike(checks: readonly Check[], before: Readonly<Record<string, CheckBefore>>): Alike[] {
+	const rows = new Map<string, Alike>();
+	for (const check of checks) {
+		const { id, verdict, margin, mend } = check;
+		const key = id.startsWith("cushion-") ? JSON.stringify([verdict, margin, mend, before[id]]) : id;
+		const row = rows.get(key);
+		rows.set(key, row === undefined ? [check] : [...row, check]);
+	}
+	return [...rows.values()];
+}
+
+function MarginRow({ same, before }: { readonly same: Alike; readonly before: CheckBefore | null }) {
+	const [check] = same;
 	const { margin } = check;
-	const name = say(`pack.check.${check.id}` as TextKey);
+	const name =
+		same.length === 1
+			? say(`pack.check.${check.id}` as TextKey)
+			: say("pack.cushions-of", {
+					faces: same.map(({ id }) => say(`pack.face.${id.replace("cushion-", "")}` as TextKey)).join(", "),
+				});
 	const moved = before !== null && (before[0] !== check.verdict || percentOf(before[1]) !== percentOf(margin));
 	return (
 		<tr class={moved ? "moved" : undefined}>

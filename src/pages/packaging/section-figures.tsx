@@ -18,6 +18,10 @@ export function SectionFigures({
 	/** Of the pack, so that two on one page are told apart. */
 	readonly id: string;
 }) {
+	const reach = {
+		alongM: Math.max(...sections.map(({ frame }) => frame.alongM)),
+		uprightM: Math.max(...sections.map(({ frame }) => frame.uprightM)),
+	};
 	return (
 		<div class="sections">
 			{sections.map((section) => {
@@ -26,6 +30,7 @@ export function SectionFigures({
 				const millimetres = (metres: number) => Number(inMillimetres(metres));
 				const drawing = packSection({
 					frame,
+					reach,
 					words: {
 						title: say(`pack.section.${section.of}`),
 						description: [

@@ -22,6 +22,8 @@ const SOFT_POINTS = [
 	[1.2, 0.91, 50, 54.2],
 	[2.0, 0.3, 50, 18.7],
 	[2.0, 0.61, 50, 38.3],
+	[2.6, 0.8, 50, 86.1],
+	[3.3, 0.6, 50, 57.2],
 ].map(([staticStressKPa, dropHeightM, thicknessMm = 0, peakGn]) => ({
 	staticStressKPa,
 	dropHeightM,
@@ -32,12 +34,12 @@ const SOFT_POINTS = [
 
 const STOCK = {
 	boxes: {
-		"B1 small": box([0.38, 0.22, 0.15], 1.1),
-		"B2 flat": box([0.4, 0.32, 0.13], 1.2),
-		"B3 medium": box([0.43, 0.3, 0.2], 1.6),
-		"B4 large": box([0.48, 0.32, 0.25], 2.1),
-		"B5 cube": box([0.4, 0.4, 0.4], 2.6),
-		"B6 double wall": { ...box([0.6, 0.5, 0.42], 4.8), edgeCrushKNPerM: 11, caliperM: 0.007 },
+		"B0 smallest": box([0.247, 0.202, 0.126], 0.8),
+		"B1 small": box([0.37, 0.21, 0.14], 1.1),
+		"B2 flat": box([0.38, 0.3, 0.112], 1.2),
+		"B3 medium": box([0.42, 0.26, 0.19], 1.6),
+		"B4 large": box([0.5, 0.4, 0.32], 2.6),
+		"B5 double wall": { ...box([0.6, 0.5, 0.42], 4.8), edgeCrushKNPerM: 11, caliperM: 0.007 },
 	},
 	foams: {
 		"Plank 50": { foam: { id: "pe-plank-23c" }, thicknessM: 0.05, price: euro(30) },

@@ -34,7 +34,8 @@ export const pack = {
 	"pack.unknown-foam": "foam of which nothing is known",
 	"pack.thickness": "Thickness",
 	"pack.pad-count": "Pads",
-	"pack.pad-hint": "Pads left empty: foam over the whole face. Give what really touches the item.",
+	"pack.pad-hint":
+		"Pads left empty: foam that lines this side of the box from wall to wall. Give what really touches the item.",
 	"pack.pad-count-wrong": "Give the number of pads, a whole number from 1 on, or leave all three fields empty.",
 	"pack.own-foam": "own stress-energy set",
 	"pack.own-hint":

@@ -85,6 +85,8 @@ export const packaging = {
 	"packaging.bottoming-soft":
 		"No foam works beyond its optimum in a drop of {designM} m; the most pressed is that on the {face}, at {percent} % of the highest energy that its data cover.",
 	"packaging.mend-bottoming": "On the {face}: larger pads, a thicker or a stiffer foam.",
+	"packaging.lined":
+		"No pad stands free. Foam over a whole face lines the box from wall to wall, and the walls hold it; the rule against buckling is for pads.",
 	"packaging.no-pads": "There is no pad.",
 	"packaging.buckles":
 		"A pad on the {face} of {areaCm2} cm² is too slender for its thickness: it buckles unless it has more than {leastCm2} cm².",

@@ -119,6 +119,8 @@ export const planner = {
 	"pack.play-none": "{direction} nothing is left over.",
 	"pack.pressed": "{direction} the cushions are {playMm} mm too thick and are pressed.",
 	"pack.margins": "Every check by its margin: right of the line it holds, left of it it falls short",
+	"pack.cushions-of": "Cushions, {faces}",
+	"pack.not-anew": "Not computed anew: something is missing or is no number. “Compute” says what.",
 	"pack.mend-column": "What to change",
 	"pack.margin-of": "margin {margin}",
 	"pack.was": "before: {verdict}{margin}",

@@ -127,7 +127,7 @@ function judged(
 	const excluded: Exclusion | null =
 		known.length < peaks.length
 			? "unknown-foam"
-			: stack.some((layer) => layer.pads.some((pad) => !(pad.lengthM * pad.widthM >= leastPadAreaM2(layer.thicknessM))))
+			: stack.some(buckles)
 				? "buckling"
 				: stack.some((layer) => creeps(item, layer))
 					? "creep"
@@ -152,6 +152,10 @@ function judged(
 		cost: inside.cost === null || outside?.cost === null ? null : inside.cost + (outside?.cost ?? 0),
 		...sampled,
 	};
+}
+
+function buckles({ lines, pads, thicknessM }: StackLayer): boolean {
+	return !lines && pads.some((pad) => !(pad.lengthM * pad.widthM >= leastPadAreaM2(thicknessM)));
 }
 
 function creeps(item: PackedItem, layer: StackLayer): boolean {

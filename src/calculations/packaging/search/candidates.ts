@@ -23,7 +23,7 @@ export interface Candidate {
 export interface Screened {
 	readonly considered: number;
 	readonly excluded: ReadonlyMap<Exclusion, number>;
-	/** The best of each composition, best first. */
+	/** The best of each composition and of each margin, best first. */
 	readonly best: readonly Candidate[];
 }
 
@@ -74,17 +74,25 @@ export function screen(
 			}
 		}
 	}
-	return {
-		considered: all1.length * all2.length * all3.length,
-		excluded,
-		best: [...best.values()].sort((a, b) => (isBetter(a, b, objective) ? -1 : 1)),
-	};
+	const ranked = [...best.values()].sort((a, b) => (isBetter(a, b, objective) ? -1 : 1));
+	return { considered: all1.length * all2.length * all3.length, excluded, best: distinct(ranked) };
 }
 
-/** By the objective, then by margin. */
+/** Of packs with one margin the first: the others are the same pack of other sheets, or no better for being dearer. */
+function distinct(ranked: readonly Candidate[]): Candidate[] {
+	const seen = new Set<string>();
+	return ranked.filter(({ margin }) => {
+		const rounded = margin.toPrecision(9);
+		if (seen.has(rounded)) return false;
+		seen.add(rounded);
+		return true;
+	});
+}
+
+/** By the objective, then by margin, then by cost. */
 export function isBetter(a: Candidate, b: Candidate, objective: Objective): boolean {
-	if (objective === "cost" && a.cost !== b.cost)
-		return (a.cost ?? Number.POSITIVE_INFINITY) < (b.cost ?? Number.POSITIVE_INFINITY);
+	const cheaper = (a.cost ?? Number.POSITIVE_INFINITY) < (b.cost ?? Number.POSITIVE_INFINITY);
+	if (objective === "cost" && a.cost !== b.cost) return cheaper;
 	if (objective === "volume" && a.frame.volumeM3 !== b.frame.volumeM3) return a.frame.volumeM3 < b.frame.volumeM3;
-	return a.margin > b.margin;
+	return a.margin === b.margin ? cheaper : a.margin > b.margin;
 }

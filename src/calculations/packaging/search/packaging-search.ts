@@ -1,4 +1,5 @@
 /** Packs from a stock of boxes, sheets and bags: every combination screened, the best judged in full. */
+import type { CheckVerdict } from "../../cushioning/cushion.ts";
 import { assessed, type Judged, notAssessed, sentence } from "../../judged.ts";
 import { cite } from "../../sources.ts";
 import { outerSidesM, weightN } from "../face-stacks.ts";
@@ -66,14 +67,14 @@ export function packagingSearch(input: SearchInput): Judged<PackagingSearch> {
 		if (usable.length > 0) ranked.push(...found.best.slice(0, most * JUDGED_PER_DESIGN));
 	}
 	ranked.sort((a, b) => (isBetter(a, b, objective) ? -1 : 1));
-	const designs: Design[] = [];
-	for (const candidate of ranked.slice(0, most * JUDGED_PER_DESIGN)) {
-		if (designs.length >= most) break;
-		const design = designOf(input, candidate, bag?.bag ?? null);
-		if (design.packaging.result?.verdict === "falls-short" || design.packaging.result === null)
-			exclude("other-check", 1);
-		else designs.push(design);
-	}
+	const judged = ranked
+		.slice(0, most * JUDGED_PER_DESIGN)
+		.map((candidate) => designOf(input, candidate, bag?.bag ?? null));
+	const holding = judged.filter(({ packaging: { result } }) => result !== null && result.verdict !== "falls-short");
+	if (holding.length < judged.length) exclude("other-check", judged.length - holding.length);
+	// Verdict first: a pack that holds at its pessimistic edge goes before one that holds nominally by more. The sort is
+	// stable, so within a verdict the objective stays.
+	const designs = holding.sort(byVerdict).slice(0, most);
 	for (const reason of Object.keys(excluded) as Exclusion[]) if (excluded[reason] === 0) delete excluded[reason];
 	return assessed<PackagingSearch>(
 		{ designs, considered, excluded },
@@ -82,6 +83,16 @@ export function packagingSearch(input: SearchInput): Judged<PackagingSearch> {
 			sources: [SOURCE, ...drop.sources, limitOf(item).source],
 		},
 	);
+}
+
+function byVerdict(a: Design, b: Design): number {
+	const [first, second] = [verdictOf(a), verdictOf(b)];
+	if (first === second) return 0;
+	return worse(first, second) === second ? -1 : 1;
+}
+
+function verdictOf({ packaging: { result } }: Design): CheckVerdict {
+	return result?.verdict ?? "not-assessed";
 }
 
 /** Every box alone, and every box inside every other that it goes into. */

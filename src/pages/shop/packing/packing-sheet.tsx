@@ -104,48 +104,43 @@ interface Piece {
 }
 
 /** Pieces to cut, those that are alike on several faces together. */
-function piecesOf({ item, pack }: PackagingRequest): Piece[] {
-	const pieces = new Map<string, Piece & { readonly faces: readonly string[]; readonly place: string }>();
-	const add = (place: string, face: (typeof FACES)[number], layers: readonly Layer[], body: Sides) => {
-		for (const { foam, thicknessM, pads } of layers) {
+function piecesOf({ pack }: PackagingRequest): Piece[] {
+	const { innerBox } = pack;
+	if (innerBox === undefined) return piecesIn(say("pack.around"), pack.faces, pack.box);
+	return [
+		...piecesIn(say("pack.around"), pack.faces, innerBox),
+		...piecesIn(say("pack.gap"), innerBox.faces, pack.box),
+	];
+}
+
+type Faces = PackagingRequest["pack"]["faces"];
+
+function piecesIn(place: string, faces: Faces, box: BoxInput): Piece[] {
+	const pieces = new Map<string, Omit<Piece, "where"> & { readonly faces: readonly string[] }>();
+	for (const face of FACES) {
+		for (const { foam, thicknessM, pads } of faces[face].layers) {
 			const [pad] = pads ?? [];
-			const sides = pad === undefined ? faceSides(face, body) : [pad.lengthM, pad.widthM];
+			const sides = pad === undefined ? linedSides(face, faces, box) : [pad.lengthM, pad.widthM];
 			const [size, words] = [sizeWords([...sides, thicknessM]), kindWords(foam)];
-			const key = `${place} ${words} ${size}`;
-			const known = pieces.get(key);
-			pieces.set(key, {
-				place,
+			const known = pieces.get(words + size);
+			pieces.set(words + size, {
 				foam: words,
 				size,
 				count: (known?.count ?? 0) + (pads?.length ?? 1),
 				faces: [...(known?.faces ?? []), say(`pack.face.${face}` as TextKey)],
-				where: "",
 			});
 		}
-	};
-	const { innerBox } = pack;
-	for (const face of FACES) add(say("pack.around"), face, pack.faces[face].layers, item);
-	if (innerBox !== undefined) {
-		// The board of the inner box adds little to what its cushions bear; the figure is where they touch.
-		const sides = { lengthM: innerBox.innerLengthM, widthM: innerBox.innerWidthM, heightM: innerBox.innerHeightM };
-		for (const face of FACES) add(say("pack.gap"), face, innerBox.faces[face].layers, sides);
 	}
-	return [...pieces.values()].map(({ place, faces, ...piece }) => ({
-		...piece,
-		where: `${place}: ${faces.join(", ")}`,
-	}));
+	return [...pieces.values()].map(({ faces: on, ...piece }) => ({ ...piece, where: `${place}: ${on.join(", ")}` }));
 }
 
-type Layer = PackagingRequest["pack"]["faces"]["top"]["layers"][number];
-interface Sides {
-	readonly lengthM: number;
-	readonly widthM: number;
-	readonly heightM: number;
-}
-
-function faceSides(face: (typeof FACES)[number], { lengthM, widthM, heightM }: Sides): readonly [number, number] {
-	if (face === "top" || face === "bottom") return [lengthM, widthM];
-	return [face === "front" || face === "back" ? lengthM : widthM, heightM];
+/** A sheet from wall to wall: left and right go in first, front and back between them, top and bottom between all four. */
+function linedSides(face: (typeof FACES)[number], faces: Faces, box: BoxInput): readonly [number, number] {
+	const thickM = (one: (typeof FACES)[number]) => faces[one].layers.reduce((sum, layer) => sum + layer.thicknessM, 0);
+	const alongM = box.innerLengthM - thickM("left") - thickM("right");
+	if (face === "left" || face === "right") return [box.innerWidthM, box.innerHeightM];
+	if (face === "front" || face === "back") return [alongM, box.innerHeightM];
+	return [alongM, box.innerWidthM - thickM("front") - thickM("back")];
 }
 
 /** To the half millimetre: nobody cuts foam finer. */

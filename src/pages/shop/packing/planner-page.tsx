@@ -58,6 +58,9 @@ export function PlannerPage(props: PlannerPageProps) {
 			<p>
 				{say("pack.planning")} <a href="/stock">{say("stock.title")}</a>
 			</p>
+			<p id="not-anew" class="note" role="status" hidden>
+				{say("pack.not-anew")}
+			</p>
 			<div class="planner">
 				<div id="outcome">
 					<ErrorSummary errors={errors} />

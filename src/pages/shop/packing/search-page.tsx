@@ -72,7 +72,7 @@ function Found({
 		<>
 			<p class="lead">
 				{say(found.designs.length === 0 ? "pack.found-none" : "pack.found", {
-					considered: found.considered,
+					considered: found.considered.toLocaleString("en"),
 					given: found.designs.length,
 					objective: say(`pack.objective-kind.${objective}` as TextKey),
 				})}
@@ -101,7 +101,7 @@ function Found({
 					{left.map(([reason, count]) => (
 						<tr key={reason}>
 							<th scope="row">{say(`pack.excluded.${reason}` as TextKey)}</th>
-							<td class="number">{writeNumber(count ?? 0)}</td>
+							<td class="number">{(count ?? 0).toLocaleString("en")}</td>
 						</tr>
 					))}
 				</tbody>
