@@ -29,12 +29,10 @@ export interface PackSectionData {
 		readonly description: string;
 		/** Written into the item. */
 		readonly item: string;
-		/** Under the drawing: what the figures are in. */
-		readonly unit: string;
 	};
 }
 
-const SIZE = { width: 360, most: 260, margin: 40, foot: 24 };
+const SIZE = { width: 360, most: 260, margin: 40 };
 
 interface Rectangle {
 	readonly x: number;
@@ -56,7 +54,7 @@ export function packSection({ frame, reach, words }: PackSectionData): Drawing {
 		text(x, y, anchor, figure(total(side)));
 	return {
 		width: SIZE.width,
-		height: height + 2 * SIZE.margin + SIZE.foot,
+		height: height + 2 * SIZE.margin,
 		title: words.title,
 		description: words.description,
 		primitives: [
@@ -65,7 +63,6 @@ export function packSection({ frame, reach, words }: PackSectionData): Drawing {
 			label(outer.x + width + 12, middleY + 4, "start", frame.right),
 			label(middleX, outer.y - 12, "middle", frame.top),
 			label(middleX, outer.y + height + 24, "middle", frame.bottom),
-			text(middleX, height + 2 * SIZE.margin + SIZE.foot - 8, "middle", words.unit),
 		],
 	};
 }

@@ -71,7 +71,7 @@ describe("planning a pack", () => {
 			thickness: drawn("thickness"),
 			sections: drawn("section"),
 			margins: drawn("margin"),
-		}).toEqual({ curves: 3, thickness: 3, sections: 2, margins: 13 });
+		}).toEqual({ curves: 3, thickness: 3, sections: 2, margins: 9 });
 		expect(page.body).not.toMatch(/ style=/);
 		// Beside the verdicts, every source with how well it is known.
 		expect(words).toMatch(/\(published\)/);

@@ -44,7 +44,6 @@ export function SectionFigures({
 							playWords("pack.upright", playM[1]),
 						].join(" "),
 						item: `${writeNumber(millimetres(along))} × ${writeNumber(millimetres(item.heightM))}`,
-						unit: say("pack.section-unit"),
 					},
 				});
 				return (

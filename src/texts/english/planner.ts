@@ -110,9 +110,8 @@ export const planner = {
 	"pack.other-verdict": "By {basis} the limit would be {limitGn} gₙ ({standing}), and the cushions: {verdict}.",
 	"pack.section.front": "Cut along the box",
 	"pack.section.side": "Cut across the box",
-	"pack.section-unit": "to scale, in mm; the figures are the thickness of the cushions",
 	"pack.section-text":
-		"The box is {alongMm} × {uprightMm} mm inside, the item {itemMm} × {itemUprightMm} mm. Cushions are drawn where they bear.",
+		"The box is {alongMm} × {uprightMm} mm inside, the item {itemMm} × {itemUprightMm} mm. To scale; the figures are the thickness of the cushions in mm.",
 	"pack.along": "Along the cut",
 	"pack.upright": "Upright",
 	"pack.play": "{direction} there are {playMm} mm of play.",
@@ -181,6 +180,7 @@ export const planner = {
 	"pack.axis.length": "Left and right",
 	"pack.axis.width": "Front and back",
 	"pack.in-gap": "in the gap: {cushion}",
+	"pack.pad-of-size": "one pad of {lengthMm} × {widthMm} mm on each face",
 	"pack.pads-of-size": "{count} pads of {lengthMm} × {widthMm} mm on each face",
 	"pack.take-design": "Look at this pack",
 	"pack.back-to-plan": "Back to the plan as it was",
@@ -189,6 +189,8 @@ export const planner = {
 	"pack.sheet-make": "Make the packing sheet",
 	"pack.sheet-of-sealed": "Packing sheet of this pack",
 	"pack.pieces": "Pieces to cut",
+	"pack.pads-where":
+		"Sheets go from wall to wall: left and right first, front and back between them. One pad lies in the middle of its face, two at its ends, four at its corners.",
 	"pack.piece-where": "Where",
 	"pack.piece-count": "Pieces",
 	"pack.piece-size": "Size, the last figure is the thickness",

@@ -1,4 +1,6 @@
 /** How a pack is packed, to print and lay beside the box: drawing, pieces to cut, order of work, bag, closing, cautions. */
+
+import { type FoamInput, foamInput } from "../../../contract/cushion.ts";
 import type { OrderView } from "../../../contract/orders.ts";
 import { FACES, type PackagingRequest } from "../../../contract/packaging.ts";
 import type { StockView } from "../../../contract/stock.ts";
@@ -12,6 +14,8 @@ import { inMillimetres } from "../../record-form/millimetres.ts";
 
 const CAUTIONS = ["static", "cut", "cell", "mains", "lift"] as const;
 const STEPS = 8;
+/** Thicknesses closer than this are one. */
+const ROUNDING_M = 1e-6;
 
 export interface PackingSheetProps {
 	readonly order: OrderView;
@@ -47,7 +51,7 @@ export function PackingSheet({ order, input, plan, stock }: PackingSheetProps) {
 						</tr>
 					</thead>
 					<tbody>
-						{piecesOf(input).map((piece) => (
+						{piecesOf(input, stock).map((piece) => (
 							<tr key={`${piece.where} ${piece.foam} ${piece.size}`}>
 								<th scope="row">{piece.where}</th>
 								<td>{piece.foam}</td>
@@ -57,6 +61,7 @@ export function PackingSheet({ order, input, plan, stock }: PackingSheetProps) {
 						))}
 					</tbody>
 				</table>
+				<p>{say("pack.pads-where")}</p>
 				<dl class="facts">
 					<dt>{say("pack.box")}</dt>
 					<dd>{boxWords(pack.box, stock)}</dd>
@@ -104,24 +109,24 @@ interface Piece {
 }
 
 /** Pieces to cut, those that are alike on several faces together. */
-function piecesOf({ pack }: PackagingRequest): Piece[] {
+function piecesOf({ pack }: PackagingRequest, stock: StockView | null): Piece[] {
 	const { innerBox } = pack;
-	if (innerBox === undefined) return piecesIn(say("pack.around"), pack.faces, pack.box);
+	if (innerBox === undefined) return piecesIn(say("pack.around"), pack.faces, pack.box, stock);
 	return [
-		...piecesIn(say("pack.around"), pack.faces, innerBox),
-		...piecesIn(say("pack.gap"), innerBox.faces, pack.box),
+		...piecesIn(say("pack.around"), pack.faces, innerBox, stock),
+		...piecesIn(say("pack.gap"), innerBox.faces, pack.box, stock),
 	];
 }
 
 type Faces = PackagingRequest["pack"]["faces"];
 
-function piecesIn(place: string, faces: Faces, box: BoxInput): Piece[] {
+function piecesIn(place: string, faces: Faces, box: BoxInput, stock: StockView | null): Piece[] {
 	const pieces = new Map<string, Omit<Piece, "where"> & { readonly faces: readonly string[] }>();
 	for (const face of FACES) {
 		for (const { foam, thicknessM, pads } of faces[face].layers) {
 			const [pad] = pads ?? [];
 			const sides = pad === undefined ? linedSides(face, faces, box) : [pad.lengthM, pad.widthM];
-			const [size, words] = [sizeWords([...sides, thicknessM]), kindWords(foam)];
+			const [size, words] = [sizeWords([...sides, thicknessM]), sheetWords(foam, thicknessM, stock)];
 			const known = pieces.get(words + size);
 			pieces.set(words + size, {
 				foam: words,
@@ -132,6 +137,18 @@ function piecesIn(place: string, faces: Faces, box: BoxInput): Piece[] {
 		}
 	}
 	return [...pieces.values()].map(({ faces: on, ...piece }) => ({ ...piece, where: `${place}: ${on.join(", ")}` }));
+}
+
+/** Sheets of the stock that make up this thickness, where there are such; else the foam. */
+function sheetWords(foam: FoamInput, thicknessM: number, stock: StockView | null): string {
+	// Both in the shape's own order of members: the database keeps another.
+	const written = (one: FoamInput) => JSON.stringify(foamInput.parse(one));
+	const layersOf = (sheet: StockView["foams"][number]) => Math.round(thicknessM / sheet.thicknessM);
+	const sheet = stock?.foams
+		.filter((one) => written(one.foam) === written(foam))
+		.filter((one) => Math.abs(layersOf(one) * one.thicknessM - thicknessM) < ROUNDING_M)
+		.sort((a, b) => layersOf(a) - layersOf(b))[0];
+	return sheet === undefined ? kindWords(foam) : `${layersOf(sheet)} × ${sheet.id}`;
 }
 
 /** A sheet from wall to wall: left and right go in first, front and back between them, top and bottom between all four. */

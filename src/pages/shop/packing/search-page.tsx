@@ -119,7 +119,12 @@ function DesignItem({ design, stock }: { readonly design: Design; readonly stock
 	return (
 		<li>
 			<h2>
-				{title} {result !== null && <Verdict of={result.verdict} />}
+				{title}
+				{result !== null && (
+					<>
+						: <Verdict of={result.verdict} />
+					</>
+				)}
 			</h2>
 			<dl class="facts">
 				<dt>{say("pack.margin")}</dt>
@@ -158,7 +163,7 @@ function cushionWords(cushion: Design["axes"]["length"]["around"]): string {
 	const [pad] = cushion.pads ?? [];
 	if (pad === undefined) return `${sheets}, ${say("pack.full-face")}`;
 	const millimetres = (metres: number) => Math.round(Number(inMillimetres(metres)));
-	return `${sheets}, ${say("pack.pads-of-size", {
+	return `${sheets}, ${say(cushion.pads?.length === 1 ? "pack.pad-of-size" : "pack.pads-of-size", {
 		count: cushion.pads?.length ?? 0,
 		lengthMm: millimetres(pad.lengthM),
 		widthMm: millimetres(pad.widthM),
