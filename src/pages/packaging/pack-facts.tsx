@@ -129,10 +129,8 @@ function size(...metres: readonly number[]): string {
 function boxWords(box: Pack["box"]): string {
 	return [
 		say("pack.inside", { size: size(box.innerLengthM, box.innerWidthM, box.innerHeightM) }),
-		...(box.edgeCrushKNPerM === undefined
-			? []
-			: [`${say("pack.edge-crush")} ${writeNumber(box.edgeCrushKNPerM)} kN/m`]),
-		...(box.caliperM === undefined ? [] : [`${say("pack.caliper")} ${inMillimetres(box.caliperM)} mm`]),
+		...(box.edgeCrushKNPerM === undefined ? [] : [say("pack.edge-crush-of", { edgeCrushKNPerM: box.edgeCrushKNPerM })]),
+		...(box.caliperM === undefined ? [] : [say("pack.caliper-of", { caliperMm: Number(inMillimetres(box.caliperM)) })]),
 		...(box.reused ? [say("pack.was-reused")] : []),
 	].join(", ");
 }

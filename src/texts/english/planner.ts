@@ -68,6 +68,8 @@ export const planner = {
 	"pack.as-typed": "as typed below",
 	"pack.edge-crush": "Edge crush",
 	"pack.caliper": "Thickness of its board",
+	"pack.edge-crush-of": "edge crush {edgeCrushKNPerM} kN/m",
+	"pack.caliper-of": "board {caliperMm} mm thick",
 	"pack.more-layers": "More layers outside it",
 	"pack.shielding": "Energy let through (if measured)",
 	"pack.dryness": "Desiccant, and what lies inside the moisture barrier",

@@ -32,10 +32,11 @@ describe("K19: expanded polypropylene takes 70 % of a 50 J impact (abstract of a
 	});
 });
 
-describe("arithmetic of pulses (own regression values of the transit page, printed precision)", () => {
+describe("arithmetic of pulses (own regression values of the transit page, printed precision; the heights are those of HSH-2900 to HSH-100)", () => {
 	it.each([
 		["HS-2900", 2900, 0.3, 5.432, 1.504],
 		["HS-1500", 1500, 0.5, 4.682, 1.118],
+		["HSH-900", 900, 0.7, 3.933, 0.789],
 		["HS-500", 500, 1, 3.122, 0.497],
 		["HS-340", 340, 1.2, 2.547, 0.331],
 		["HS-200", 200, 1.5, 1.873, 0.179],

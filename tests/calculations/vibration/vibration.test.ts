@@ -1,6 +1,6 @@
 /** Random vibration. V1, V2, V6 and PSD cases by id of the reference pages; tolerances are theirs (half of the last digit stated). */
 import { describe, expect, it } from "vitest";
-import { meanSquareGn2, weightedMeanSquareGn2 } from "../../../src/calculations/vibration/random-profile.ts";
+import { densityAt, meanSquareGn2, weightedMeanSquareGn2 } from "../../../src/calculations/vibration/random-profile.ts";
 import { transmissibilityAt, vibration } from "../../../src/calculations/vibration/vibration.ts";
 import { VIBRATION_PROFILES, vibrationProfileById } from "../../../src/catalogue/vibration-profiles.ts";
 
@@ -30,6 +30,14 @@ describe("levels printed in the source", () => {
 			{ frequencyHz: 2000, gn2PerHz: 0.007 },
 		];
 		expect(Math.abs(Math.sqrt(meanSquareGn2(points)) - 6)).toBeLessThan(0.07);
+	});
+	it("SLOPE: 3 dB per octave from 0.01 at 20 Hz reach 0.04 at 80 Hz, as a screening guideline prints (1e-6)", () => {
+		// 3 dB double the density per octave: a straight line on logarithmic axes through 160 Hz.
+		const points = [
+			{ frequencyHz: 20, gn2PerHz: 0.01 },
+			{ frequencyHz: 160, gn2PerHz: 0.08 },
+		];
+		expect(Math.abs(densityAt(points, 80) - 0.04)).toBeLessThan(1e-6);
 	});
 	it("V6: straight lines on plain axes would give 0.666, which is wrong", () => {
 		const { points } = profile("jis-z-0200-2020");

@@ -214,8 +214,8 @@ function boxWords(box: StockView["boxes"][number]): string {
 		.join(" × ");
 	return [
 		say("pack.inside", { size: `${size} mm` }),
-		...(box.edgeCrushKNPerM === undefined ? [] : [`${say("pack.edge-crush")} ${box.edgeCrushKNPerM} kN/m`]),
-		...(box.caliperM === undefined ? [] : [`${say("pack.caliper")} ${inMillimetres(box.caliperM)} mm`]),
+		...(box.edgeCrushKNPerM === undefined ? [] : [say("pack.edge-crush-of", { edgeCrushKNPerM: box.edgeCrushKNPerM })]),
+		...(box.caliperM === undefined ? [] : [say("pack.caliper-of", { caliperMm: Number(inMillimetres(box.caliperM)) })]),
 		...(box.reused ? [say("pack.was-reused")] : []),
 	].join(", ");
 }
