@@ -22,9 +22,15 @@ export function packSections({ item, pack }: Pick<PackagingInput, "item" | "pack
 		if (pack.innerBox === undefined) return { of, ...within };
 		const outside = outerSidesM(pack.innerBox);
 		const whole = frameOf(of, pack.box, pack.innerBox.faces, outside, within.frame);
-		const worst = (index: 0 | 1) => Math.min(whole.playM[index], within.playM[index]);
-		return { of, frame: whole.frame, playM: [worst(0), worst(1)] as const };
+		const telling = (index: 0 | 1) => moreTelling(whole.playM[index], within.playM[index]);
+		return { of, frame: whole.frame, playM: [telling(0), telling(1)] as const };
 	});
+}
+
+/** Of two plays the one that is pressed, else the larger. */
+function moreTelling(one: number, other: number): number {
+	const least = Math.min(one, other);
+	return least < 0 ? least : Math.max(one, other);
 }
 
 function frameOf(
