@@ -10,6 +10,9 @@ export interface PackSection {
 	readonly playM: readonly [along: number, upright: number];
 }
 
+/** Less than this is what arithmetic leaves. */
+const ROUNDING_M = 1e-6;
+
 type Sides = { readonly lengthM: number; readonly widthM: number; readonly heightM: number };
 
 export function packSections({ item, pack }: Pick<PackagingInput, "item" | "pack">): readonly PackSection[] {
@@ -30,7 +33,7 @@ export function packSections({ item, pack }: Pick<PackagingInput, "item" | "pack
 /** Of two plays the one that is pressed, else the larger. */
 function moreTelling(one: number, other: number): number {
 	const least = Math.min(one, other);
-	return least < 0 ? least : Math.max(one, other);
+	return least < -ROUNDING_M ? least : Math.max(one, other);
 }
 
 function frameOf(
