@@ -103,6 +103,13 @@ export const DIMENSIONLESS = [
 	"corner",
 	"probability",
 	"most",
+	"pretriggerSamples",
+	"dampingRatio",
+	"shockEndIndex",
+	"fromIndex",
+	"toIndex",
+	"crossingFromIndex",
+	"crossingToIndex",
 ] as const;
 
 /** Units in which a reading stands once converted: the code kept in records → the symbol shown to people. */

@@ -24,6 +24,10 @@ export const BIBLIOGRAPHY = {
 	"iso-6946": "ISO 6946, thermal resistance of building components (recalled, not read)",
 	"remembered-heats": "Specific heats recalled, no source at hand",
 	mechanics: "Elementary mechanics of a fall and a pulse",
+	"iso-18431-4":
+		"ISO 18431-4, shock-response spectrum analysis (not read; recursion as in an open implementation that cites it)",
+	"sae-j211": "SAE J211-1, instrumentation for impact test, channel classes (form as quoted in open code)",
+	"vibration-code": "Open engineering code on shock and vibration of electronics (read)",
 	"din-55439": "DIN 55439, drop heights (as quoted by another document)",
 	"ista-1a": "ISTA procedure 1A (as quoted by a test house)",
 	"ista-2a": "ISTA procedure 2A (as quoted by a test house)",

@@ -16,6 +16,7 @@ import { packaging } from "./english/packaging.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
 import { search } from "./english/search.ts";
+import { shock } from "./english/shock.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
 import { strength } from "./english/strength.ts";
@@ -41,6 +42,7 @@ export const english = {
 	...strength,
 	...retired,
 	...search,
+	...shock,
 	...risk,
 	...verify,
 };
