@@ -31,7 +31,14 @@ function pointOf(
 	peak: "sample" | "parabolic" = "sample",
 ): SpectrumPoint {
 	const shockEndIndex = axes[0].length - 1;
-	const spectra = responseSpectra({ axes, sampleRateHz, frequenciesHz: [frequencyHz], dampingRatio, shockEndIndex, peak });
+	const spectra = responseSpectra({
+		axes,
+		sampleRateHz,
+		frequenciesHz: [frequencyHz],
+		dampingRatio,
+		shockEndIndex,
+		peak,
+	});
 	const point = spectra.axes[0]?.[0];
 	if (point === undefined) throw new Error("no point");
 	return point;
@@ -70,8 +77,16 @@ describe("the table of spectra, every row against the exact solution", () => {
 
 describe("coefficients of the recursion (agree with an open implementation that cites ISO 18431-4; 1e-12 of each)", () => {
 	it.each([
-		["R90", 100, [0.0037908042130062602, 0.0026160495890463764, -0.0024726831622156054, -1.989802341984941, 0.9937365126247781]],
-		["R91", 1000, [0.09328992131919278, 0.24453322266849709, 0.0323912887434854, -1.5688869346931174, 0.9391013674242926]],
+		[
+			"R90",
+			100,
+			[0.0037908042130062602, 0.0026160495890463764, -0.0024726831622156054, -1.989802341984941, 0.9937365126247781],
+		],
+		[
+			"R91",
+			1000,
+			[0.09328992131919278, 0.24453322266849709, 0.0323912887434854, -1.5688869346931174, 0.9391013674242926],
+		],
 	] as const)("%s", (_, frequencyHz, expected) => {
 		const filter = oscillatorFilter(frequencyHz, 1 / 20, 10_000);
 		// b is a difference of numbers near 1: what is left of it has lost 3e-16 of 1, which at R90 is 1e-13 of itself.

@@ -18,7 +18,8 @@ const LEAST_REST_S = 0.005;
 export function freeFallTimeS(sizes: Float64Array, impactFrom: number, sampleRateHz: number): number | null {
 	let end = impactFrom;
 	// The impact's own rise, from below its threshold.
-	while (end >= 0 && (sizes[end] as number) >= FALLING_BELOW_GN && (sizes[end - 1] ?? 0) <= (sizes[end] as number)) end -= 1;
+	while (end >= 0 && (sizes[end] as number) >= FALLING_BELOW_GN && (sizes[end - 1] ?? 0) <= (sizes[end] as number))
+		end -= 1;
 	let start = end;
 	while (start >= 0 && (sizes[start] as number) < FALLING_BELOW_GN) start -= 1;
 	const rest = sizes.subarray(Math.max(0, start + 1 - Math.round(REST_S * sampleRateHz)), start + 1);

@@ -3,7 +3,7 @@
  * Ramp-invariant recursion in doubles; the trace is zero before it begins and is continued with zeros for three periods of
  * the oscillator, so that what swings on afterwards is not missed.
  */
-import { type Axes, AXIS_LENGTH, noExtremes, RESULTANT, respond, STATE_LENGTH } from "./oscillator-responses.ts";
+import { AXIS_LENGTH, type Axes, noExtremes, RESULTANT, respond, STATE_LENGTH } from "./oscillator-responses.ts";
 import { parabolicPeak } from "./parabolic-peak.ts";
 import { type FilterCoefficients, oscillatorFilter } from "./ramp-invariant.ts";
 

@@ -211,7 +211,10 @@ function withoutBaseline(samples: Float64Array, pretriggerSamples: number): Floa
 function isClipped(samples: Float64Array, fullScaleGn: number | undefined): boolean | null {
 	if (fullScaleGn === undefined) return null;
 	// Rounded figures of a full scale differ in the last digit.
-	const atFullScale = samples.reduce((count, sample) => count + (Math.abs(sample) >= fullScaleGn * (1 - 1e-9) ? 1 : 0), 0);
+	const atFullScale = samples.reduce(
+		(count, sample) => count + (Math.abs(sample) >= fullScaleGn * (1 - 1e-9) ? 1 : 0),
+		0,
+	);
 	return atFullScale >= 2;
 }
 
@@ -223,6 +226,7 @@ function sizesOf(axes: readonly Float64Array[]): Float64Array {
 
 function greatestAt(sizes: Float64Array): number {
 	let at = 0;
-	for (let index = 1; index < sizes.length; index += 1) if ((sizes[index] as number) > (sizes[at] as number)) at = index;
+	for (let index = 1; index < sizes.length; index += 1)
+		if ((sizes[index] as number) > (sizes[at] as number)) at = index;
 	return at;
 }
