@@ -157,9 +157,8 @@ describe(`POST ${URL_OF_TRACE}`, () => {
 	});
 	it("executes the example that it publishes", async () => {
 		const document = (await shop.app.inject({ url: "/api/v1/openapi.json" })).json();
-		const { examples } = document.paths[URL_OF_TRACE].post.requestBody.content["application/json"];
-		const [example] = Object.values(examples) as { value: unknown }[];
-		const answer = await post(JSON.stringify(example?.value));
+		const { example } = document.paths[URL_OF_TRACE].post.requestBody.content["application/json"];
+		const answer = await post(JSON.stringify(example));
 		expect(answer.statusCode, answer.body).toBe(200);
 		expect(answer.json().validity).toEqual({ within: true, notes: [] });
 		expect(answer.json().result.peakGn).toBeCloseTo(20, 1);
