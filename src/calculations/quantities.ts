@@ -110,6 +110,18 @@ export const DIMENSIONLESS = [
 	"toIndex",
 	"crossingFromIndex",
 	"crossingToIndex",
+	"damageProbability",
+	"recoveryProbability",
+	"breakEvenProbability",
+	"anyDamageProbability",
+	"riskAversion",
+	"legs",
+	"currencyPerSdr",
+	"baseSdr",
+	"mostPerParcel",
+	"capSdr",
+	"shareOfValue",
+	"agreedSdr",
 ] as const;
 
 /** Units in which a reading stands once converted: the code kept in records → the symbol shown to people. */

@@ -1,6 +1,7 @@
 /** All English sentences, by key. One file per subject in `english/`; a key begins with its subject. */
 import { arrival } from "./english/arrival.ts";
 import { checks } from "./english/checks.ts";
+import { claims } from "./english/claims.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
@@ -25,6 +26,7 @@ import { verify } from "./english/verify.ts";
 export const english = {
 	...arrival,
 	...checks,
+	...claims,
 	...comparison,
 	...comparisonPage,
 	...erasure,

@@ -35,7 +35,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 			"database",
 			"exhibits",
 		],
-		others: /^(zod|file-type|@humanwhocodes\/momoa|node:(url|worker_threads))$/,
+		others: /^(zod|date-holidays|file-type|@humanwhocodes\/momoa|node:(url|worker_threads))$/,
 	},
 	"operations/time-stamps": {
 		ours: ["operations", "records", "database"],
