@@ -30,10 +30,9 @@ export function publicHolidays(choice: HolidayChoice, firstYear: number, lastYea
 	for (let year = firstYear; year <= lastYear; year += 1) {
 		const found = library.getHolidays(year, "en");
 		const isPublic = found.filter(({ type }) => type === "public");
-		const hasSubstitute = isPublic.some(({ substitute }) => substitute === true);
 		for (const holiday of isPublic) {
 			for (const date of daysOf(holiday)) {
-				const replaced = hasSubstitute && weekday(date) === SATURDAY && isReplaced(holiday, isPublic);
+				const replaced = weekday(date) === SATURDAY && isReplaced(holiday, isPublic);
 				(replaced ? doubtful : dates).add(date);
 			}
 		}
@@ -57,7 +56,9 @@ function daysOf({ date, start, end }: Holiday): CivilDate[] {
 	return Array.from({ length: count }, (_, index) => addDays(begins, index + (inEvening ? 1 : 0)));
 }
 
-/** Whether another day of the list stands in for this one, within the week after or before. */
+/** Whether another day stands in for this one: it has the same rule, or one that names this one's. */
 function isReplaced(holiday: Holiday, all: readonly Holiday[]): boolean {
-	return all.some((other) => other.substitute === true && other.rule === holiday.rule && other.date !== holiday.date);
+	return all.some(
+		({ substitute, rule, date }) => substitute === true && date !== holiday.date && rule.includes(holiday.rule),
+	);
 }
