@@ -7,6 +7,8 @@ import { STANDINGS } from "../calculations/sources.ts";
 import { civilDate, country, money, text } from "./common.ts";
 
 const date = z.string();
+/** Money in answers: computed, so without the limits of what may be entered. */
+const computed = z.strictObject({ amount: z.number(), currency: z.string() });
 
 export const claimPeriodsRequest = z
 	.strictObject({
@@ -140,10 +142,10 @@ export const claimCapRequest = z
 
 export const claimCapResult = z.strictObject({
 	capSdr: z.number().nullable(),
-	capAmount: money.nullable(),
-	freightRefund: money.nullable(),
-	interestAmount: money.nullable(),
-	total: money.nullable(),
+	capAmount: computed.nullable(),
+	freightRefund: computed.nullable(),
+	interestAmount: computed.nullable(),
+	total: computed.nullable(),
 	shareOfValue: z.number().nullable(),
 	massCoveringValueKg: z.number().nullable(),
 }) satisfies z.ZodType<ClaimCap>;
@@ -173,8 +175,8 @@ export const insuranceRequest = z
 	}) satisfies z.ZodType<InsuranceInput>;
 
 export const insuranceResult = z.strictObject({
-	expectedLoss: money,
+	expectedLoss: computed,
 	breakEvenProbability: z.number().nullable(),
-	maximumPremium: money,
+	maximumPremium: computed,
 	anyDamageProbability: z.number(),
 }) satisfies z.ZodType<Insurance>;
