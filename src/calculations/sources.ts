@@ -24,6 +24,39 @@ export const BIBLIOGRAPHY = {
 	"iso-6946": "ISO 6946, thermal resistance of building components (recalled, not read)",
 	"remembered-heats": "Specific heats recalled, no source at hand",
 	mechanics: "Elementary mechanics of a fall and a pulse",
+	"iso-18431-4":
+		"ISO 18431-4, shock-response spectrum analysis (not read; recursion as in an open implementation that cites it)",
+	"sae-j211": "SAE J211-1, instrumentation for impact test, channel classes (form as quoted in open code)",
+	"vibration-code": "Open engineering code on shock and vibration of electronics (read)",
+	cmr: "Convention on the contract for the international carriage of goods by road (CMR), Geneva 1956, with its 1978 protocol (English text in a public repository, state of 10 May 2017)",
+	"montreal-convention":
+		"Montreal Convention on international carriage by air, 1999 (English text in a public repository, state of 10 May 2017)",
+	"montreal-limits": "Montreal Convention, limits as revised by the depositary in 2009, 2019 and 2024 (as quoted)",
+	cim: "CIM, appendix B to COTIF 1999, carriage by rail (Dutch text in a public repository, state of 10 May 2017)",
+	"upu-convention":
+		"Universal Postal Convention, Doha 2012 (English text in a public repository, state of 10 May 2017)",
+	"upu-parcel-amounts": "Amounts of the Parcel Post Regulations, recalled, not read",
+	hgb: "German Commercial Code, HGB (public repository, state of 26 March 2022)",
+	bgb: "German Civil Code, BGB (public repository, state of 26 March 2022)",
+	"dutch-civil-code-8":
+		"Dutch Civil Code, book 8 (public repository, state of 1 July 2025; limitation from a copy of 2017)",
+	"dutch-cap-decree": "Dutch decree on article 1105 of book 8 (public repository, state of 10 May 2017)",
+	"french-commercial-code": "French Commercial Code (statute text as reproduced by several pages)",
+	"french-consumer-code": "French Consumer Code (public repository, state of April 2026)",
+	"french-postal-code": "French Post and Electronic Communications Code, CPCE (public repository, state of April 2026)",
+	"french-default-contract": "French default contract of carriage, recalled, not read",
+	"swiss-obligations":
+		"Swiss Code of Obligations, OR (articles 452 and 454 as reproduced; 77 and 78 read, state of April 2026)",
+	"uk-domestic-carriage": "Law of carriage within the United Kingdom, recalled; contract terms decide",
+	"uk-consumer-rights-act": "Consumer Rights Act 2015, United Kingdom (public repository, revised text)",
+	"us-code-49": "United States Code, title 49 (public repository, state of 20 December 2024)",
+	"us-cfr-49": "Code of Federal Regulations, title 49, part 370 (public repository, as amended 2018)",
+	"us-freight-classification":
+		"National classification of motor freight, item 300135-A, from 18 April 2015 (as quoted by a trade association)",
+	"insurance-theory":
+		"Expected loss, and full cover at a fair price (Bernoulli; Mossin 1968, as quoted in open course notes)",
+	"parcel-damage-study":
+		"Measured purchase study of 3,234 parcels, United States, January to September 2013 (as reported in the press)",
 	"din-55439": "DIN 55439, drop heights (as quoted by another document)",
 	"ista-1a": "ISTA procedure 1A (as quoted by a test house)",
 	"ista-2a": "ISTA procedure 2A (as quoted by a test house)",

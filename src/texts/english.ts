@@ -1,6 +1,7 @@
 /** All English sentences, by key. One file per subject in `english/`; a key begins with its subject. */
 import { arrival } from "./english/arrival.ts";
 import { checks } from "./english/checks.ts";
+import { claims } from "./english/claims.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
@@ -17,6 +18,7 @@ import { planner } from "./english/planner.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
 import { search } from "./english/search.ts";
+import { shock } from "./english/shock.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
 import { strength } from "./english/strength.ts";
@@ -25,6 +27,7 @@ import { verify } from "./english/verify.ts";
 export const english = {
 	...arrival,
 	...checks,
+	...claims,
 	...comparison,
 	...comparisonPage,
 	...erasure,
@@ -43,6 +46,7 @@ export const english = {
 	...strength,
 	...retired,
 	...search,
+	...shock,
 	...risk,
 	...verify,
 };

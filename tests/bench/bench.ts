@@ -1,8 +1,13 @@
 /** `npm run bench -- seal`: runs the benchmarks that are named. Each compares with a floor that is measured in the same run. */
 import { benchSeal } from "./seal.ts";
 import { benchSearch } from "./search.ts";
+import { benchSpectrum } from "./spectrum.ts";
 
-const BENCHMARKS: Readonly<Record<string, () => Promise<void>>> = { seal: benchSeal, search: benchSearch };
+const BENCHMARKS: Readonly<Record<string, () => Promise<void>>> = {
+	seal: benchSeal,
+	search: benchSearch,
+	spectrum: benchSpectrum,
+};
 
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => BENCHMARKS[name] === undefined);

@@ -35,7 +35,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 			"database",
 			"exhibits",
 		],
-		others: /^(zod|file-type|node:(url|worker_threads))$/,
+		others: /^(zod|date-holidays|file-type|@humanwhocodes\/momoa|node:(url|worker_threads))$/,
 	},
 	"operations/time-stamps": {
 		ours: ["operations", "records", "database"],
@@ -43,7 +43,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 	},
 	http: {
 		ours: ["http", "operations", "contract", "access", "faults.ts", "records", "texts"],
-		others: /^(fastify|@fastify\/.*|zod|node:http|@humanwhocodes\/momoa)$/,
+		others: /^(fastify|@fastify\/.*|zod|node:http)$/,
 	},
 	pages: {
 		ours: [

@@ -1,5 +1,6 @@
 /** The calculations that the API offers, in the order of the contract page. */
 import type { CalculationOperation } from "./calculation.ts";
+import { claimCap, claimPeriods, insurance } from "./claims.ts";
 import { cushion, cushionFit } from "./cushion.ts";
 import { dropHeight, impact, pulse } from "./handling.ts";
 import { linkJudgement } from "./link-judgement.ts";
@@ -21,5 +22,8 @@ export const CALCULATIONS: readonly CalculationOperation[] = [
 	condensation,
 	readingComparison,
 	linkJudgement,
+	claimPeriods,
+	claimCap,
+	insurance,
 	packaging,
 ];

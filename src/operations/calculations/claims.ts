@@ -1,0 +1,123 @@
+/** `claim-periods`, `claim-cap`, `insurance`. */
+import { claimCap as capOf } from "../../calculations/claims/claim-cap.ts";
+import { type Holidays, claimPeriods as periodsOf } from "../../calculations/claims/claim-periods.ts";
+import type { ClaimRule } from "../../calculations/claims/claim-rule.ts";
+import { insurance as insure } from "../../calculations/insurance/insurance.ts";
+import { CLAIM_CAPS } from "../../catalogue/claim-caps.ts";
+import { CLAIM_RULES } from "../../catalogue/claim-rules.ts";
+import {
+	claimCapRequest,
+	claimCapResult,
+	claimPeriodsRequest,
+	claimPeriodsResult,
+	insuranceRequest,
+	insuranceResult,
+} from "../../contract/claims.ts";
+import { invalid } from "../../faults.ts";
+import { calculation } from "./calculation.ts";
+import { type HolidayChoice, publicHolidays } from "./holidays.ts";
+
+/** No period that counts holidays ends later than this after its event, its shift included. */
+const YEARS_AFTER = 1;
+
+export const claimPeriods = calculation({
+	name: "claim-periods",
+	summary: "Dates by which a claim of carriage is to be notified or brought, each with what follows a missed one.",
+	request: claimPeriodsRequest,
+	result: claimPeriodsResult,
+	example: {
+		request: {
+			rules: ["CMR-DMG-CONCEALED"],
+			damage: "not-apparent",
+			events: { delivered: "2025-03-03" },
+			holidays: { country: "DE" },
+		},
+		result: {
+			periods: [
+				{
+					endsOn: "2025-03-11",
+					consequence: "presumption",
+					form: "writing",
+					article: "CMR Art. 30(1), (4)",
+					skipped: ["2025-03-09"],
+				},
+			],
+		},
+	},
+	assess: ({ regime, rules, holidays, ...input }) =>
+		periodsOf({
+			...input,
+			rules:
+				rules === undefined
+					? CLAIM_RULES.filter((rule) => rule.regime === regime && rule.damage.includes(input.damage))
+					: rulesNamed(rules),
+			holidays: holidays === undefined ? null : holidaysOf(holidays, Object.values(input.events)),
+		}),
+});
+
+/** @throws bad-input, naming each id that is not there */
+function rulesNamed(ids: readonly string[]): ClaimRule[] {
+	const found = ids.map((id) => CLAIM_RULES.find((rule) => rule.id === id));
+	const bad = found.flatMap((rule, index) =>
+		rule === undefined ? [{ path: `/rules/${index}`, code: "unknown-id" }] : [],
+	);
+	if (bad.length > 0) throw invalid(bad);
+	return found.filter((rule) => rule !== undefined);
+}
+
+function holidaysOf(
+	given: HolidayChoice | { readonly dates: readonly string[] },
+	events: readonly (string | undefined)[],
+): Holidays {
+	if ("dates" in given) return { dates: given.dates, doubtful: [] };
+	const years = events.flatMap((date) => (date === undefined ? [] : [Number(date.slice(0, 4))]));
+	if (years.length === 0) years.push(2000);
+	return publicHolidays(given, Math.min(...years), Math.max(...years) + YEARS_AFTER);
+}
+
+export const claimCap = calculation({
+	name: "claim-cap",
+	summary: "The most that a carrier pays by the law of a regime, and what of the value it covers.",
+	request: claimCapRequest,
+	result: claimCapResult,
+	example: {
+		request: {
+			regime: "cmr",
+			packages: [{ grossMassKg: 2.4, affected: true }],
+			loss: "total",
+			eventDate: "2026-03-02",
+			currencyPerSdr: 1.2,
+			value: { amount: 1200, currency: "EUR" },
+		},
+		result: {
+			capSdr: 19.992,
+			capAmount: { amount: 23.99, currency: "EUR" },
+			total: { amount: 23.99, currency: "EUR" },
+			shareOfValue: 0.02,
+			massCoveringValueKg: 120.05,
+		},
+	},
+	assess: ({ regime, currency, ...input }) => {
+		const rule = CLAIM_CAPS.find((cap) => cap.regime === regime);
+		if (rule === undefined) throw invalid([{ path: "/regime", code: "unknown-id" }]);
+		const { value, residualValue, freight, surveyCost } = input;
+		const given = currency ?? [value, residualValue, freight, surveyCost].find((one) => one !== undefined)?.currency;
+		return capOf({ ...input, rule, currency: given ?? null });
+	},
+});
+
+export const insurance = calculation({
+	name: "insurance",
+	summary: "Expected loss by damage on a trip, and the premium up to which insuring it pays.",
+	request: insuranceRequest,
+	result: insuranceResult,
+	example: {
+		request: { value: { amount: 1200, currency: "EUR" }, damageProbability: 0.01, riskAversion: 0.001, legs: 1 },
+		result: {
+			expectedLoss: { amount: 12, currency: "EUR" },
+			maximumPremium: { amount: 22.94, currency: "EUR" },
+			anyDamageProbability: 0.01,
+		},
+	},
+	assess: insure,
+});

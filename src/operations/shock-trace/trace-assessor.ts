@@ -1,0 +1,45 @@
+/**
+ * Reads recorded shocks that anyone sends: each on a thread of its own, few at once, within a time and a memory. The request
+ * goes there as text, so that no long trace is parsed while others wait.
+ */
+import { fileURLToPath } from "node:url";
+import type { ShockTraceAnswer } from "../../contract/shock-trace.ts";
+import { type BadMember, type FaultCode, fault } from "../../faults.ts";
+import { onThread } from "../threads/on-thread.ts";
+import { places } from "../threads/places.ts";
+
+/** The largest request that is taken. */
+export const TRACE_LIMIT = 8 * 1024 * 1024;
+
+// Our choice: three axes of 200,000 samples at 500 frequencies take about five seconds.
+const LONGEST_MS = 20_000;
+const MOST_MEMORY_MB = 768;
+const AT_ONCE = 2;
+const MOST_WAITING = 8;
+
+/** As built: a thread loads no TypeScript. */
+const WORKER = fileURLToPath(new URL("../../../dist/operations/shock-trace/trace-worker.js", import.meta.url));
+
+export type Outcome =
+	| { readonly answer: ShockTraceAnswer }
+	| {
+			readonly fault: {
+				readonly code: FaultCode;
+				readonly members: readonly BadMember[];
+				readonly facts: Readonly<Record<string, string | number>>;
+			};
+	  };
+
+/** @throws malformed-json, bad-input, too-many; too-large where the time or the memory is used up */
+export type TraceAssessor = (text: string) => Promise<ShockTraceAnswer>;
+
+export function makeTraceAssessor(longestMs = LONGEST_MS, workerPath = WORKER): TraceAssessor {
+	const inPlace = places(AT_ONCE, MOST_WAITING);
+	const limits = { longestMs, mostMemoryMb: MOST_MEMORY_MB };
+	return async (text) => {
+		const outcome = await inPlace(() => onThread<Outcome>(workerPath, text, limits, () => fault("too-large")));
+		if ("answer" in outcome) return outcome.answer;
+		const { code, ...details } = outcome.fault;
+		throw fault(code, details);
+	};
+}

@@ -1,0 +1,91 @@
+/** Expected loss and premiums by id from the claims page, section 9. E1 is published (course notes); others computed there. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type InsuranceInput, insurance } from "../../../src/calculations/insurance/insurance.ts";
+
+const eur = (amount: number) => ({ amount, currency: "EUR" });
+const of = (input: InsuranceInput) => {
+	const { result } = insurance(input);
+	if (result === null) throw new Error("not assessed");
+	return result;
+};
+const MEASURED = 16 / 3234;
+
+describe("worked cases", () => {
+	it("E1: a loss of 100 with a probability of 0.25 costs 25 on average", () => {
+		expect(of({ value: eur(100), damageProbability: 0.25 }).expectedLoss).toEqual(eur(25));
+	});
+	it("E3: 16 of 3234 parcels, 1200: 5.94", () => {
+		expect(of({ value: eur(1200), damageProbability: MEASURED }).expectedLoss).toEqual(eur(5.94));
+	});
+	it("E5: aversion 0.001, probability 0.01, loss 1200: 22.936 where 12 is fair (to the cent)", () => {
+		const result = of({ value: eur(1200), damageProbability: 0.01, riskAversion: 0.001 });
+		expect(result.maximumPremium).toEqual(eur(22.94));
+		expect(result.expectedLoss).toEqual(eur(12));
+	});
+	it("E7: four legs: 1.964 %", () => {
+		expect(of({ value: eur(1200), damageProbability: MEASURED, legs: 4 }).anyDamageProbability).toBeCloseTo(0.01964, 5);
+	});
+	it("breaks even at premium / ((V − deductible) − q·cap), where the highest premium of the risk-neutral is that premium", () => {
+		const offer = {
+			value: eur(1200),
+			deductible: eur(50),
+			capAmount: eur(24),
+			recoveryProbability: 0.5,
+			premium: eur(10),
+		};
+		const { breakEvenProbability } = of({ ...offer, damageProbability: 0.01 });
+		expect(breakEvenProbability).toBeCloseTo(10 / (1150 - 12), 12);
+		expect(of({ ...offer, damageProbability: breakEvenProbability ?? 0 }).maximumPremium).toEqual(eur(10));
+	});
+});
+
+describe("properties", () => {
+	const offers = fc.record({
+		value: fc.integer({ min: 1, max: 100_000 }).map(eur),
+		damageProbability: fc.double({ min: 0, max: 1, noNaN: true }),
+		recoveryProbability: fc.double({ min: 0, max: 1, noNaN: true }),
+		capAmount: fc.integer({ min: 0, max: 100_000 }).map(eur),
+		deductible: fc.integer({ min: 0, max: 1000 }).map(eur),
+		legs: fc.integer({ min: 1, max: 20 }),
+	});
+	it("all figures are finite, in range, and the averse pay no less than the neutral (a cent for rounding)", () => {
+		fc.assert(
+			fc.property(offers, fc.double({ min: 1e-7, max: 0.005, noNaN: true }), (offer, riskAversion) => {
+				const neutral = of(offer);
+				const { result: averse } = insurance({ ...offer, riskAversion });
+				expect(neutral.anyDamageProbability).toBeGreaterThanOrEqual(offer.damageProbability - 1e-12);
+				expect(neutral.anyDamageProbability).toBeLessThanOrEqual(1);
+				expect(neutral.expectedLoss.amount).toBeGreaterThanOrEqual(0);
+				expect(neutral.expectedLoss.amount).toBeLessThanOrEqual(offer.value.amount);
+				if (averse === null) return;
+				// A deductible over what the carrier leaves can make insurance the greater gamble: then nothing is paid for it by either.
+				if (offer.deductible.amount <= offer.value.amount - Math.min(offer.value.amount, offer.capAmount.amount))
+					expect(averse.maximumPremium.amount).toBeGreaterThanOrEqual(neutral.maximumPremium.amount - 0.011);
+				expect(averse.maximumPremium.amount).toBeLessThanOrEqual(offer.value.amount);
+			}),
+		);
+	});
+	it("an aversion near none gives the premium of the neutral (a cent)", () => {
+		fc.assert(
+			fc.property(offers, (offer) => {
+				const near = of({ ...offer, riskAversion: 1e-12 }).maximumPremium.amount;
+				expect(Math.abs(near - of(offer).maximumPremium.amount)).toBeLessThanOrEqual(0.0101);
+			}),
+		);
+	});
+	it("an aversion that no number holds is not assessed; nothing left to insure is said", () => {
+		expect(insurance({ value: eur(1200), damageProbability: 0.01, riskAversion: 1 })).toMatchObject({
+			reason: { code: "aversion-too-great" },
+		});
+		const covered = insurance({
+			value: eur(20),
+			damageProbability: 0.01,
+			capAmount: eur(24),
+			recoveryProbability: 1,
+			premium: eur(1),
+		});
+		expect(covered.result).toMatchObject({ maximumPremium: eur(0), breakEvenProbability: null });
+		expect(covered.cautions.map(({ sentence }) => sentence)).toContain("insurance.no-exposure");
+	});
+});
