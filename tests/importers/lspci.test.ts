@@ -69,7 +69,7 @@ describe("lspci -vv", () => {
 			slot: { speedGTPerS: 16, width: 16 },
 		});
 		expect(result.formatVersion).toBe("3.14");
-		expect(result.readings.find((reading) => reading.check === "aer-correctable-rxerr")?.value).toBe(1);
+		expect(result.readings.find((reading) => reading.check === "aer-correctable-receiver")?.value).toBe(1);
 		if (link === undefined) throw new Error("no link");
 		const judged = judgeLink(
 			{

@@ -37,7 +37,7 @@ export async function importIntoDraft(
 	const { sha256 } = await bringExhibit(deps, caller, recordId, file);
 	const taken = await deps.database.transaction(async (transaction) => {
 		const draft = await lockDraft(transaction, caller, recordId, version);
-		const merged = takeImport(draft.content as RecordContentInput, result, sha256, checkIds);
+		const merged = takeImport(draft.content as RecordContentInput, result, sha256, checkIds, order.item.class);
 		await updateDraft(transaction, draft, merged.content);
 		return merged;
 	});
