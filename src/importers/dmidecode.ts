@@ -10,7 +10,6 @@ import { shown, type TextLine, wholeLines } from "./text-lines.ts";
 
 interface Block {
 	readonly type: number;
-	readonly line: number;
 	readonly values: Map<string, TextLine>;
 }
 
@@ -50,7 +49,7 @@ function readBlocks(lines: readonly TextLine[]): Block[] {
 		const handle = HANDLE.exec(text);
 		const block = blocks.at(-1);
 		if (handle !== null) {
-			blocks.push({ type: Number(handle[1]), line: number, values: new Map() });
+			blocks.push({ type: Number(handle[1]), values: new Map() });
 			title = true;
 		} else if (block === undefined) {
 			if (!/^(#.*|Getting SMBIOS data .*|SMBIOS .*|\d+ structures occupying .*|Table at .*|)$/.test(text.trim()))
@@ -70,8 +69,8 @@ function readBlocks(lines: readonly TextLine[]): Block[] {
 
 function readModule(block: Block, readings: Readings): void {
 	const size = block.values.get("Size");
-	const locator = block.values.get("Locator")?.text ?? `line ${block.line}`;
-	if (size === undefined) return;
+	const locator = block.values.get("Locator")?.text;
+	if (size === undefined || locator === undefined) return;
 	if (/^No Module Installed$/.test(size.text))
 		readings.give("memory-module-size", `memory ${locator}`, "MiB", null, size.text, { nullReason: "not-fitted" });
 	else

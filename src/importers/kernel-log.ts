@@ -71,8 +71,8 @@ function joinEvents(lines: readonly KernelLine[], warnings: ImportWarning[]): Ae
 		if (head?.[1] !== undefined) {
 			const kind = head[2]?.startsWith("Correct") === true ? "correctable" : "uncorrectable";
 			events.push({ subject: head[1], kind, head: line, status: null });
-			if (head[4] !== undefined && !head[1].endsWith(agentAddress(head[4])))
-				warnings.push(warning("counted-elsewhere", line.line, { named: agentAddress(head[4]), subject: head[1] }));
+			if (head[3] !== undefined && !head[1].endsWith(agentAddress(head[3])))
+				warnings.push(warning("counted-elsewhere", line.line, { named: agentAddress(head[3]), subject: head[1] }));
 			continue;
 		}
 		const status = STATUS.exec(line.message);
