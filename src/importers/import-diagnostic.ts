@@ -2,7 +2,14 @@
 import { importAmdSmi, looksLikeAmdSmi } from "./amd-smi.ts";
 import { decodeText } from "./decode-text.ts";
 import { importDmidecode, looksLikeDmidecode } from "./dmidecode.ts";
-import { type FormatResult, type ImportCondition, ImportRefusal, type ImportResult } from "./import-result.ts";
+import {
+	type FormatResult,
+	type ImportCondition,
+	ImportRefusal,
+	type ImportResult,
+	type ImportWarning,
+	warning,
+} from "./import-result.ts";
 import { importKernelLog, looksLikeKernelLog } from "./kernel-log.ts";
 import { importLspci } from "./lspci.ts";
 import { looksLikeLspci } from "./lspci-devices.ts";
@@ -56,5 +63,24 @@ export function importDiagnostic(bytes: Uint8Array, kind: ImportKind | null, con
 		const read = IMPORT_KINDS.map((candidate) => FORMATS[candidate].name).join(", ");
 		throw new ImportRefusal("format-not-read", null, { read });
 	}
-	return { ...FORMATS[found].read(text, condition), personal: findPersonal(text) };
+	const result = FORMATS[found].read(text, condition);
+	if (result.readings.length > MOST_READINGS)
+		throw new ImportRefusal("too-many-readings", null, { most: MOST_READINGS });
+	return { ...result, warnings: withoutRepeats(result.warnings), personal: findPersonal(text) };
+}
+
+/** Real outputs stay below 300. Source: our choice. */
+const MOST_READINGS = 2000;
+/** So many warnings of one kind are listed. Source: our choice. */
+const MOST_OF_A_KIND = 10;
+
+/** The first warnings of each kind, and how many more there were. */
+function withoutRepeats(warnings: readonly ImportWarning[]): ImportWarning[] {
+	const counts = new Map<string, number>();
+	const kept = warnings.filter(({ code }) => {
+		counts.set(code, (counts.get(code) ?? 0) + 1);
+		return (counts.get(code) ?? 0) <= MOST_OF_A_KIND;
+	});
+	const more = warnings.length - kept.length;
+	return more === 0 ? kept : [...kept, warning("more-like-these", null, { count: more })];
 }

@@ -36,12 +36,16 @@ const PATTERNS: readonly { readonly kind: PersonalFind["kind"]; readonly pattern
 	{ kind: "ip-address", pattern: IPV6, group: 0 },
 ];
 
+/** What a line must hold for any of the patterns to be looked for: most lines of a long log hold none. */
+const WORTH =
+	/[@\\]|home\/|[0-9A-Fa-f]{2}:[0-9A-Fa-f]{2}:|\d\.\d{1,3}\.\d|[0-9A-Fa-f]::?[0-9A-Fa-f]{3}|::|name"|UUID|^\d{4}-\d\d-\d\dT/i;
+
 /** Each once, in the order in which they stand. */
 export function findPersonal(text: string): PersonalFind[] {
 	const found = new Map<string, PersonalFind>();
 	text.split("\n").forEach((line, index) => {
+		if (found.size >= MOST || !WORTH.test(line)) return;
 		for (const { kind, pattern, group } of PATTERNS) {
-			if (found.size >= MOST) return;
 			for (const match of line.matchAll(pattern)) {
 				const said = match[group] ?? "";
 				const key = `${kind} ${said}`;

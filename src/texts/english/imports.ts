@@ -24,6 +24,8 @@ export const imports = {
 	"import.unit-not-read": "The column {column} is in {unit}, which is not read.",
 	"import.drive-not-opened": "The tool could not open the drive, so the file says nothing about it.",
 	"import.dmi-denied": "The tool was not allowed to read the tables. Run it with administrator rights.",
+	"import.too-many-readings": "The file holds more than {most} readings; send the part about one device.",
+	"import.warn-more-like-these": "{count} more warnings of these kinds are not listed.",
 	"import.warn-lines-before": "Lines before the data were passed over: {count}.",
 	"import.warn-impossible": "A value cannot be true of such a device and was left out: {raw}",
 	"import.warn-hardly-possible": "A value is hardly possible and is kept as printed: {what}.",
