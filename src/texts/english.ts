@@ -1,6 +1,7 @@
 /** All English sentences, by key. One file per subject in `english/`; a key begins with its subject. */
 import { arrival } from "./english/arrival.ts";
 import { checks } from "./english/checks.ts";
+import { checksByClass } from "./english/checks-by-class.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
@@ -24,6 +25,7 @@ import { verify } from "./english/verify.ts";
 export const english = {
 	...arrival,
 	...checks,
+	...checksByClass,
 	...comparison,
 	...comparisonPage,
 	...erasure,

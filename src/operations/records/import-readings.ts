@@ -75,7 +75,7 @@ export function takeImport(
 }
 
 const LINK_CHECKS = ["link-width", "link-speed"];
-const TAKEN_UNITS = ["degC", "W", "V", "percent", "rpm", "h", "one"];
+const TAKEN_UNITS = ["degC", "W", "percent", "rpm", "h", "one"];
 /** What a drive says of itself: 1 of 1 or 0 of 1. */
 const OUTCOMES = ["smart-self-assessment", "smart-self-test"];
 /** Item classes whose names a file can give. Any file names a module: it may be anything. */
