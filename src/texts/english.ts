@@ -2,6 +2,7 @@
 import { arrival } from "./english/arrival.ts";
 import { checks } from "./english/checks.ts";
 import { checksByClass } from "./english/checks-by-class.ts";
+import { collectors } from "./english/collectors.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
@@ -26,6 +27,7 @@ export const english = {
 	...arrival,
 	...checks,
 	...checksByClass,
+	...collectors,
 	...comparison,
 	...comparisonPage,
 	...erasure,
