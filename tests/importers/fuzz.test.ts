@@ -98,6 +98,14 @@ describe.each(IMPORT_KINDS)("%s", (kind) => {
 		for (const warning of result.warnings) expect(isTextKey(warning.message.sentence), warning.code).toBe(true);
 	});
 
+	it("reads the same from UTF-16LE and from UTF-8 with byte order marks, with CRLF", () => {
+		const text = SAMPLES[kind].replaceAll("\n", "\r\n");
+		const utf16 = Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(text, "utf16le")]);
+		const utf8 = Buffer.concat([Buffer.from([0xef, 0xbb, 0xbf]), Buffer.from(text)]);
+		const plain = importDiagnostic(whole, null, "load");
+		for (const bytes of [utf16, utf8]) expect(importDiagnostic(bytes, null, "load")).toEqual(plain);
+	});
+
 	it("cut at every byte, gives no reading that the whole file does not give", () => {
 		const known = new Map(given(importDiagnostic(whole, null, "load")).map((reading) => [key(reading), reading.value]));
 		let refused = 0;

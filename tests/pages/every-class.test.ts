@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { CheckDefinition } from "../../src/catalogue/checks/check.ts";
 import { CATALOGUE_VERSION, checksOf } from "../../src/catalogue/checks/checks.ts";
 import { ITEM_CLASSES, type ItemClass } from "../../src/catalogue/codes.ts";
+import { collectorsFor } from "../../src/catalogue/collectors.ts";
 import { checksWithoutInstruments } from "../../src/operations/records/guided-record.ts";
 import { ARRIVAL_STEPS } from "../../src/pages/customer/steps.ts";
 import { say, type TextKey } from "../../src/texts/say.ts";
@@ -62,6 +63,7 @@ function unitOfLimits(check: CheckDefinition): string {
 }
 
 const answers = (checks: readonly CheckDefinition[]) => Object.assign({}, ...checks.map(answer));
+const asHtml = (text: string) => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
 const hidden = (page: string, name: string) => new RegExp(`name="${name}" value="([^"]*)"`).exec(page)?.[1] ?? "";
 
 async function post(url: string, cookie: string, fields: Record<string, string>, from = url) {
@@ -94,6 +96,8 @@ describe.each(ITEM_CLASSES)("%s", (itemClass) => {
 		const url = `/records/${made.json().id}`;
 		const page = await shop.app.inject({ method: "GET", url, headers: { cookie: shop.sessionCookie } });
 		expect(page.statusCode).toBe(200);
+		for (const { command } of collectorsFor(new Set(checks.map(({ id }) => id))))
+			expect(page.body).toContain(asHtml(command));
 		for (const check of checks) {
 			expect(page.body, check.id).toContain(`check.${check.id}.`);
 			if (check.stopKey !== undefined) expect(page.body, check.id).toContain(say(check.stopKey as TextKey));
@@ -130,6 +134,9 @@ describe.each(ITEM_CLASSES)("%s", (itemClass) => {
 		const cookie = `link=${entered.cookies.find(({ name }) => name === "link")?.value}`;
 		const asked = checksWithoutInstruments(itemClass);
 		expect(asked.length).toBeGreaterThan(5);
+		const file = await shop.app.inject({ method: "GET", url: `/guided/${recordId}/file`, headers: { cookie } });
+		const lines = collectorsFor(new Set(checks.map(({ id }) => id)));
+		for (const { command } of lines) expect(file.body).toContain(asHtml(command));
 		for (const step of ARRIVAL_STEPS.filter((candidate) => candidate.checks !== undefined)) {
 			const url = `/guided/${recordId}/${step.id}`;
 			const here = asked.filter((check) => step.checks?.(check));
@@ -147,4 +154,20 @@ describe.each(ITEM_CLASSES)("%s", (itemClass) => {
 		expect(version).toBe(CATALOGUE_VERSION);
 		expect(listed.map((check: { id: string }) => check.id)).toEqual(checks.map((check) => check.id));
 	});
+});
+
+it("says what a file names of people and networks, before and after it is kept, and keeps a file for people to read", async () => {
+	const { legId } = await legOf("graphics-card");
+	const made = await shop.ask("POST", `/api/v1/consignments/${legId}/records`, { stage: "departure" });
+	const url = `/records/${made.json().id}`;
+	const log =
+		"Aug 29 20:09:52 werkbank kernel: eth0: link at 192.0.2.44\nAug 29 20:09:53 werkbank kernel: PCIe Bus Error: severity=\n";
+	const preview = await shop.app.inject({ method: "POST", url: "/api/v1/imports/preview", payload: Buffer.from(log) });
+	expect(preview.statusCode, preview.body).toBe(200);
+	expect(preview.json().personal).toEqual([
+		{ kind: "host-name", text: "werkbank", line: 1 },
+		{ kind: "ip-address", text: "192.0.2.44", line: 1 },
+	]);
+	const taken = await post(url, shop.sessionCookie, { act: "save", "file.paste": log });
+	expect(taken.body).toContain("The file also names a computer (werkbank), a network address (192.0.2.44).");
 });
