@@ -100,6 +100,8 @@ describe.each(ITEM_CLASSES)("%s", (itemClass) => {
 			expect(page.body).toContain(asHtml(command));
 		for (const check of checks) {
 			expect(page.body, check.id).toContain(`check.${check.id}.`);
+			if (check.kind === "measured" && check.limits !== undefined)
+				expect(page.body, check.id).toContain(asHtml(check.limits.source.locator));
 			if (check.stopKey !== undefined) expect(page.body, check.id).toContain(say(check.stopKey as TextKey));
 		}
 		const content = (await shop.ask("GET", `/api/v1${url}`)).json().content;

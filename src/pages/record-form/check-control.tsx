@@ -11,6 +11,7 @@ import {
 	SelectField,
 	TextField,
 } from "../components/form.tsx";
+import { CheckFigures } from "./check-figures.tsx";
 import { controlName, isFromFile, REASONS, readingOf } from "./checks-form.ts";
 import { Quantity } from "./field-control.tsx";
 import { readingWords } from "./reading-words.ts";
@@ -32,11 +33,7 @@ export function CheckControl({ check, content, values, errors }: CheckProps) {
 					{isTextKey(check.hintKey) && <p class="hint">{say(check.hintKey)}</p>}
 				</>
 			)}
-			{(check.duration !== undefined || check.stopKey !== undefined) && (
-				<p class="hint">
-					{durationWords(check)} {check.stopKey !== undefined && isTextKey(check.stopKey) && say(check.stopKey)}
-				</p>
-			)}
+			<CheckFigures check={check} />
 			{reading !== undefined && isFromFile(reading) ? (
 				<p>
 					{readingWords(reading)} ({say("arrival.check.file")})
@@ -65,13 +62,6 @@ export function CheckCautions({ checks }: { readonly checks: readonly GuidedChec
 /** The name of a check in words. */
 export function checkName(check: Pick<GuidedCheck, "id" | "nameKey">): string {
 	return isTextKey(check.nameKey) ? say(check.nameKey) : check.id;
-}
-
-/** How long a check takes. */
-function durationWords({ duration }: Pick<GuidedCheck, "duration">): string {
-	if (duration === undefined) return "";
-	const { leastMinutes: least, releaseMinutes: release } = duration;
-	return release === undefined ? say("checks.duration", { least }) : say("checks.duration-release", { least, release });
 }
 
 type ControlsProps = Omit<CheckProps, "content">;

@@ -187,6 +187,16 @@ export const checksByClass = {
 	"checks.connectors-mated.hint":
 		"Each connector plugged once and photographed: how many, and how many went as they should.",
 
+	"checks.figures": "Figures of this check, and where they come from",
+	"checks.figure-limits": "Limit: {range}.",
+	"checks.figure-stop-below": "Below {value} the board is not powered.",
+	"checks.figure-plausible": "Sound boards were read {range}. Outside, look again at what you typed; it is no limit.",
+	"checks.figure-margin": "Up to {margin} of difference between the two ends does not matter.",
+	"checks.figure-or": ", or if larger ",
+	"checks.figure-at-most": "at most {high}",
+	"checks.figure-at-least": "at least {low}",
+	"checks.figure-between": "{low} to {high}",
+	"checks.figure-source": "({document}: {locator}; {standing}.)",
 	"checks.duration": "Takes at least {least} minutes.",
 	"checks.duration-release": "Takes at least {least} minutes; {release} before a repaired item leaves the bench.",
 	"checks.stop.bent": "Stop when the bow is above the limit near a large chip: do not bend it back.",
