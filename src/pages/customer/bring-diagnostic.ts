@@ -9,7 +9,7 @@ import { readRecord } from "../../operations/records/read-record.ts";
 import { badMemberWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
 import { checkName } from "../record-form/check-control.tsx";
-import { personalWords } from "../record-form/collectors.tsx";
+import { importWords } from "../record-form/import-words.ts";
 import type { RefusedFile } from "../record-form/photos.tsx";
 import type { SentFile, SentForm } from "../record-form/read-body.ts";
 import { changeExhibits, reasonOf } from "./bring-files.ts";
@@ -61,7 +61,7 @@ async function readOrKeep(
 			identityDiffers.length === 0
 				? null
 				: say("arrival.file.differs", { members: identityDiffers.map(memberName).join(", ") });
-		return [read, differs, personalWords(preview)].filter((words) => words !== null).join(" ");
+		return [read, ...(differs === null ? [] : [differs]), ...importWords(preview, taken)].join(" ");
 	} catch (error) {
 		const member = error instanceof Fault && error.code === "bad-input" ? error.members[0] : undefined;
 		if (member === undefined || !member.code.startsWith("import-refused")) throw error;

@@ -1,6 +1,5 @@
 /** The lines that print a diagnostic output to a file, beside the field that takes it. */
 import { COLLECTOR_SYSTEMS, type Collector, collectorsFor } from "../../catalogue/collectors.ts";
-import type { ImportPreview } from "../../contract/imports.ts";
 import type { GuidedCheck } from "../../operations/records/guided-record.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 
@@ -46,16 +45,4 @@ function Line({ collector }: { readonly collector: Collector }) {
 			</dd>
 		</>
 	);
-}
-
-/** So many things are named one by one. Source: our choice. */
-const NAMED = 5;
-
-/** What a file names of people, computers and networks, as one sentence; null where nothing. */
-export function personalWords({ personal }: Pick<ImportPreview, "personal">): string | null {
-	if (personal.length === 0) return null;
-	const named = personal.slice(0, NAMED).map(({ kind, text }) => say(`import.personal.${kind}`, { text }));
-	const more = personal.length - named.length;
-	const found = [...named, ...(more > 0 ? [say("import.personal.more", { count: more })] : [])].join(", ");
-	return say("import.personal", { found });
 }

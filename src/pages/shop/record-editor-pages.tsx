@@ -16,9 +16,9 @@ import { badMemberWords, faultWords } from "../../texts/fault-words.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import type { FieldErrors, FormValues } from "../components/form.tsx";
 import { changeExhibits } from "../customer/bring-files.ts";
-import { personalWords } from "../record-form/collectors.tsx";
 import type { Form } from "../record-form/field.ts";
 import { errorsOf } from "../record-form/field-control.tsx";
+import { importWords } from "../record-form/import-words.ts";
 import { readBody, type SentFile } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { NewLinkPage } from "./order-links.tsx";
@@ -139,7 +139,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 			return [
 				say("record.import-taken", { format: imported.preview.format, count: imported.taken.length }),
 				...imported.preview.warnings.map((warning) => warning.message),
-				...[personalWords(imported.preview) ?? []].flat(),
+				...importWords(imported.preview, imported.taken),
 				...imported.identityDiffers.map((member) =>
 					say("record.import-identity", { member: say(`record.member.${member}` as TextKey) }),
 				),
