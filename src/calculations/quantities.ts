@@ -176,6 +176,7 @@ export const TYPED_UNITS = {
 	lb: { unit: "kg", factor: 0.45359237, symbol: "lb" },
 	oz: { unit: "kg", factor: 0.028349523125, symbol: "oz" },
 	mm: { unit: "m", factor: 1e-3, symbol: "mm" },
+	ms: { unit: "s", factor: 1e-3, symbol: "ms" },
 	min: { unit: "s", factor: 60, symbol: "min" },
 	GiB: { unit: "MiB", factor: 1024, symbol: "GiB" },
 } as const satisfies Record<string, { unit: ReadingUnit; factor: number; symbol: string }>;

@@ -84,6 +84,13 @@ export const BIBLIOGRAPHY = {
 	"jcgm-106": "JCGM 106:2012, The role of measurement uncertainty in conformity assessment",
 	"iso-14253-1": "ISO 14253-1, Decision rules for verifying conformity or nonconformity with specifications",
 	"repair-manual-graphics": "Repair shop manual, diagnostics of graphics cards (read; a shop's own, no standard)",
+	"supply-guide-2-0": "ATX12V Power Supply Design Guide 2.0 (excerpt read)",
+	"supply-guide-0-9": "ATX power supply design guide 0.9 and ATX/ATX12V 1.1 (excerpts read)",
+	"supply-guide-3-0": "ATX 3.0 Multi Rail Power Supply Design Guide, 336521, revisions 2.0 and 2.1a (excerpts read)",
+	"hot-plug-data-sheet": "Data sheet of a PCI Express hot-plug controller, table 1 (restates the card specification)",
+	"ipc-a-610f": "IPC-A-610F, acceptability of electronic assemblies, 2014 (as quoted)",
+	"fan-specification": "4-wire PWM controlled fans specification, 2.1 (read)",
+	"firmware-checkpoints": "Server board manual, appendix A, table of firmware checkpoints (read)",
 	"vibration-analysis-book":
 		"Textbook on vibration analysis for electronic equipment (figures read as scans; formulas as quoted in two notebooks)",
 	"board-rule-criticism": "Conference paper on the limits of the board deflection rule, IAC-07-C2.3.10 (abstract read)",

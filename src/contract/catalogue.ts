@@ -31,6 +31,13 @@ export const catalogueView = z.strictObject({
 			/** The limits are the item's own and come with the reading. */
 			limitsFromItem: z.boolean(),
 			margin: z.strictObject({ absolute: number, percentOfDeparture: number, source }).nullable(),
+			/** Readings of sound boards lie in it; outside it a typing error is likely. No limit. */
+			plausible: z.strictObject({ low: number, high: number, source }).nullable(),
+			/** Below this the board is not powered. */
+			stopBelow: z.strictObject({ value: z.number(), source }).nullable(),
+			duration: z.strictObject({ leastMinutes: z.number(), releaseMinutes: number, source }).nullable(),
+			/** When to stop at once. */
+			stop: z.string().nullable(),
 			whoCan: z.enum(["no-instruments", "software", "meter", "repairer-only"]),
 			cautions: z.array(z.string()),
 			short: z.boolean(),

@@ -15,6 +15,8 @@ const condition = z.enum(["idle", "load", "unknown"]);
 export const importPreview = z.strictObject({
 	format: z.string(),
 	formatVersion: z.string(),
+	/** What the file is about; its names are taken only into the record of such an item. */
+	about: z.enum(["graphics", "board", "drive", "any"]),
 	readings: z.array(
 		z.strictObject({
 			check: z.string(),
@@ -24,6 +26,8 @@ export const importPreview = z.strictObject({
 			unit: z.string(),
 			raw: z.string(),
 			nullReason: z.string().optional(),
+			/** The true value may be higher: the tool says that it left some out. */
+			atLeast: z.literal(true).optional(),
 		}),
 	),
 	identity: z.record(z.string(), z.string()),
@@ -35,6 +39,27 @@ export const importPreview = z.strictObject({
 			function: link,
 			upstreamPath: z.array(link).nullable(),
 			slot: link.nullable(),
+		}),
+	),
+	/** As printed; seconds since 1970 in UTC, null where no zone is printed. */
+	takenAt: z.strictObject({ raw: z.string(), epochS: z.number().nullable() }).nullable(),
+	/** Recorder files only. */
+	columns: z
+		.array(
+			z.strictObject({
+				name: z.string(),
+				quantity: z.enum(["time", "count", "acceleration", "temperature", "humidity"]).nullable(),
+				unit: z.string().nullable(),
+				unitFrom: z.enum(["header", "rest"]).nullable(),
+			}),
+		)
+		.optional(),
+	/** What in the file names a person, a computer or a network. */
+	personal: z.array(
+		z.strictObject({
+			kind: z.enum(["host-name", "user-name", "ip-address", "mac-address", "e-mail", "computer-id"]),
+			text: z.string(),
+			line: z.number().int(),
 		}),
 	),
 	warnings: z.array(z.strictObject({ code: z.string(), message: z.string(), line: z.number().int().nullable() })),

@@ -2,7 +2,7 @@
 import type { FastifyInstance } from "fastify";
 import { OPEN_TO_ALL } from "../access/callers.ts";
 import { importPreview, importQuery } from "../contract/imports.ts";
-import { previewImport } from "../operations/preview-import.ts";
+import { previewImport } from "../operations/imports/preview-import.ts";
 import { validate } from "../operations/validate.ts";
 import { rawBody, takeRawBodies } from "./exhibits.ts";
 
@@ -22,7 +22,10 @@ export function registerImports(app: FastifyInstance): void {
 					response: { 200: importPreview },
 				},
 			},
-			async (request) => previewImport(rawBody(request.body), validate(importQuery, request.query)),
+			async (request) => {
+				const { preview } = await previewImport(rawBody(request.body), validate(importQuery, request.query));
+				return preview;
+			},
 		);
 	});
 }

@@ -15,6 +15,8 @@ export interface ImportedReading {
 	/** The characters of the file. */
 	readonly raw: string;
 	readonly nullReason?: string;
+	/** The true value may be higher: the tool says that it left some out. */
+	readonly atLeast?: true;
 }
 
 export interface LinkState {
@@ -43,14 +45,44 @@ export interface ImportWarning {
 	readonly line: number | null;
 }
 
+/** What the file is about; its names are taken only into the record of such an item. */
+export type ImportSubject = "graphics" | "board" | "drive" | "any";
+
+/** Something in the file that names a person, a computer or a network. */
+export interface PersonalFind {
+	readonly kind: "host-name" | "user-name" | "ip-address" | "mac-address" | "e-mail" | "computer-id";
+	readonly text: string;
+	/** Where it stands first. */
+	readonly line: number;
+}
+
+/** A column of a recorder's file. */
+export interface ImportedColumn {
+	readonly name: string;
+	readonly quantity: "time" | "count" | "acceleration" | "temperature" | "humidity" | null;
+	/** Null: not told by the header and not to be told from the values; it must be asked. */
+	readonly unit: string | null;
+	/** Where the unit comes from. */
+	readonly unitFrom: "header" | "rest" | null;
+}
+
+/** What an importer of one format gives; what is personal is found for all formats alike. */
+export type FormatResult = Omit<ImportResult, "personal">;
+
 export interface ImportResult {
 	readonly format: string;
 	readonly formatVersion: string;
+	readonly about: ImportSubject;
 	readonly readings: readonly ImportedReading[];
 	/** What the machine names itself: personal, so a record keeps it as commitments. */
 	readonly identity: Readonly<Record<string, string>>;
 	readonly links: readonly ImportedLink[];
 	readonly warnings: readonly ImportWarning[];
+	/** When the file says it was taken. Seconds since 1970 in UTC; null where it prints no zone. */
+	readonly takenAt: { readonly raw: string; readonly epochS: number | null } | null;
+	/** Recorder files only. */
+	readonly columns?: readonly ImportedColumn[];
+	readonly personal: readonly PersonalFind[];
 }
 
 /** A file that is refused: nothing is guessed. */

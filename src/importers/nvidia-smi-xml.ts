@@ -7,21 +7,22 @@
  * | power    | power_readings/power_draw      | either                 | gpu_power_readings/{instant,average}_power_draw |
  * | link     | max and current generation     | and the device's own   | and the host's                                 |
  *
- * so each is looked for under every name it has had. The time it prints has no zone and is not used. The link is what
+ * so each is looked for under every name it has had. The time it prints has no zone. The link is what
  * the device itself reports: the path to the root port is not in this file.
  */
 import { LINK_GENERATIONS } from "../catalogue/link-generations.ts";
+import { collectReadings, type Readings } from "./collect-readings.ts";
 import {
+	type FormatResult,
 	type ImportCondition,
 	type ImportedLink,
-	type ImportedReading,
 	ImportRefusal,
-	type ImportResult,
 	type ImportWarning,
 	type LinkState,
 	warning,
 } from "./import-result.ts";
-import { isSentinel, nullReasonOf } from "./null-words.ts";
+import { linkWidth } from "./link-values.ts";
+import { nullReasonOf } from "./null-words.ts";
 import { at, readXml, type XmlElement } from "./xml-tree.ts";
 
 const READ_VERSIONS = ["10", "11", "12", "13"];
@@ -32,7 +33,7 @@ export function looksLikeNvidiaSmiXml(text: string): boolean {
 }
 
 /** @throws ImportRefusal where the file is not complete or of a version that is not read */
-export function importNvidiaSmiXml(text: string, condition: ImportCondition): ImportResult {
+export function importNvidiaSmiXml(text: string, condition: ImportCondition): FormatResult {
 	const { doctype, root } = readXml(text);
 	if (root.name !== "nvidia_smi_log")
 		throw new ImportRefusal("not-this-format", root.line, { format: "nvidia-smi -q -x" });
@@ -47,62 +48,55 @@ export function importNvidiaSmiXml(text: string, condition: ImportCondition): Im
 	if (Number.isInteger(attached) && attached !== gpus.length) {
 		warnings.push(warning("device-count", root.line, { said: attached, found: gpus.length }));
 	}
-	const read = gpus.map((gpu) => readGpu(gpu, condition, warnings));
+	const readings = collectReadings(condition, warnings);
+	const links = gpus.map((gpu) => readGpu(gpu, condition, readings, warnings));
+	const printedAt = at(root, "timestamp")?.text ?? "";
 	return {
 		format: "nvidia-smi-xml",
 		formatVersion: `v${version}`,
-		readings: read.flatMap((one) => one.readings),
+		about: "graphics",
+		readings: readings.list,
 		identity: identityOf(root, gpus, warnings),
-		links: read.flatMap((one) => one.link ?? []),
+		links: links.filter((link) => link !== null),
 		warnings,
+		takenAt: printedAt === "" ? null : { raw: printedAt, epochS: null },
 	};
 }
 
-function readGpu(gpu: XmlElement, condition: ImportCondition, warnings: ImportWarning[]) {
+function readGpu(gpu: XmlElement, condition: ImportCondition, readings: Readings, warnings: ImportWarning[]) {
 	const subject = gpu.attributes.id ?? "?";
-	const readings: ImportedReading[] = [];
-	const add = (
+	const print = (
 		check: string,
 		element: XmlElement | undefined,
 		unit: string,
 		pattern: RegExp,
 		suffix = "",
-		factor: (value: number) => number | null = (value) => value,
+		convert?: (value: number) => number | null,
 	) => {
-		if (element === undefined) return null;
-		const reading = {
+		const of = suffix === "" ? subject : `${subject} ${suffix}`;
+		return readings.print(
 			check,
-			subject: suffix === "" ? subject : `${subject} ${suffix}`,
-			condition,
+			of,
 			unit,
-			raw: element.text,
-		};
-		const nothing = nullReasonOf(element.text);
-		const number = Number(pattern.exec(element.text)?.[1]);
-		const value = nothing !== null || !Number.isFinite(number) ? null : factor(number);
-		if (value === null || isSentinel(value)) {
-			const nullReason = nothing ?? (Number.isFinite(number) ? "sentinel" : "not-understood");
-			if (nullReason === "not-understood")
-				warnings.push(warning("not-understood", element.line, { raw: element.text.slice(0, 80) }));
-			readings.push({ ...reading, value: null, nullReason });
-			return null;
-		}
-		readings.push({ ...reading, value });
-		return value;
+			element === undefined ? undefined : { raw: element.text, line: element.line },
+			pattern,
+			convert,
+		);
 	};
 
 	const info = at(gpu, "pci", "pci_gpu_link_info");
 	const generation = (name: string) => at(info ?? gpu, "pcie_gen", name);
 	const speed = (check: string, element: XmlElement | undefined) =>
-		add(check, element, "GT/s", /^(\d+)$/, "", (gen) => LINK_GENERATIONS[gen] ?? null);
-	const width = (check: string, element: XmlElement | undefined) => add(check, element, "lanes", /^(\d+)x$/);
+		print(check, element, "GT/s", /^(\d+)$/, "", (gen) => LINK_GENERATIONS[gen] ?? null);
+	const width = (check: string, element: XmlElement | undefined) =>
+		print(check, element, "lanes", /^(\d+)x$/, "", linkWidth);
 	const state = {
-		speed: speed("link-speed", generation("device_current_link_gen") ?? generation("current_link_gen")),
+		speed: speed("link-speed", given(generation("device_current_link_gen"), generation("current_link_gen"))),
 		width: width("link-width", at(info ?? gpu, "link_widths", "current_link_width")),
 	};
 	const ownMaximum = generation("max_device_link_gen");
 	const capability = {
-		speed: speed("link-speed-capability", ownMaximum ?? generation("max_link_gen")),
+		speed: speed("link-speed-capability", given(ownMaximum, generation("max_link_gen"))),
 		width: width("link-width-capability", at(info ?? gpu, "link_widths", "max_link_width")),
 	};
 	if (info !== undefined)
@@ -110,24 +104,58 @@ function readGpu(gpu: XmlElement, condition: ImportCondition, warnings: ImportWa
 			warning("maximum-of-card-and-system", info.line, { what: ownMaximum === undefined ? "both" : "width" }),
 		);
 
-	add("temperature-core", at(gpu, "temperature", "gpu_temp"), "degC", /^(-?\d+(?:\.\d+)?) C$/);
-	add("temperature-memory", at(gpu, "temperature", "memory_temp"), "degC", /^(-?\d+(?:\.\d+)?) C$/);
-	const power = ["gpu_power_readings", "power_readings"].flatMap((group) =>
+	const celsius = /^(-?\d+(?:\.\d+)?) C$/;
+	print("temperature-core", at(gpu, "temperature", "gpu_temp"), "degC", celsius);
+	print("temperature-memory", at(gpu, "temperature", "memory_temp"), "degC", celsius);
+	for (const [name, limit] of Object.entries(OWN_LIMITS)) {
+		const element = at(gpu, "temperature", name);
+		if (element !== undefined && nullReasonOf(element.text) === null)
+			print(`temperature-core-${limit}`, element, "degC", celsius);
+	}
+	const watts = /^(\d+(?:\.\d+)?) W$/;
+	const power = POWER_GROUPS.flatMap((group) =>
 		["instant_power_draw", "average_power_draw", "power_draw"].map((name) => at(gpu, group, name)),
 	);
-	const givenPower = power.find((element) => element !== undefined && nullReasonOf(element.text) === null);
-	add("power-draw", givenPower ?? power.find((element) => element !== undefined), "W", /^(\d+(?:\.\d+)?) W$/);
-	add("fan-speed", at(gpu, "fan_speed"), "percent", /^(\d+) %$/);
+	const draw = print("power-draw", given(...power), "W", watts);
+	const limits = POWER_GROUPS.flatMap((group) =>
+		["current_power_limit", "enforced_power_limit", "power_limit"].map((name) => at(gpu, group, name)),
+	);
+	const limit = Number(watts.exec(given(...limits)?.text ?? "")?.[1]);
+	if (draw !== null && draw > limit) warnings.push(warning("power-over-limit", gpu.line, { draw, limit }));
+	print("fan-speed", at(gpu, "fan_speed"), "percent", /^(\d+) %$/);
 	for (const kind of ["volatile", "aggregate"] as const) {
 		for (const counter of memoryCounters(at(gpu, "ecc_errors", kind))) {
-			add("memory-errors", counter.element, "errors", /^(\d+)$/, `${kind} ${counter.name}`);
+			print("memory-errors", counter.element, "errors", /^(\d+)$/, `${kind} ${counter.name}`);
 		}
 	}
+	for (const [check, ...path] of REPAIRS)
+		print(check, at(gpu, ...path), "one", /^(\d+)$/, path.join(" ").replaceAll("_", " "));
 	for (const name of ["replay_counter", "replay_rollover_counter"]) {
-		add(`aer-${name.replaceAll("_", "-")}`, at(gpu, "pci", name), "errors", /^(\d+)$/);
+		print(`aer-${name.replaceAll("_", "-")}`, at(gpu, "pci", name), "errors", /^(\d+)$/);
 	}
 	warnOfCondition(gpu, condition, warnings);
-	return { readings, link: linkOf(subject, condition, capability, state) };
+	return linkOf(subject, condition, capability, state);
+}
+
+/** The card's own limits by the names of the file; those that are margins to a limit (`tlimit`) are none of these. */
+const OWN_LIMITS: Readonly<Record<string, string>> = {
+	gpu_temp_max_gpu_threshold: "highest",
+	gpu_temp_slow_threshold: "slowdown",
+	gpu_temp_max_threshold: "shutdown",
+};
+const POWER_GROUPS = ["gpu_power_readings", "power_readings"];
+/** Memory that the card has put out of use. */
+const REPAIRS: readonly (readonly [string, ...string[]])[] = [
+	["memory-pages-retired", "retired_pages", "multiple_single_bit_retirement", "retired_count"],
+	["memory-pages-retired", "retired_pages", "double_bit_retirement", "retired_count"],
+	["memory-rows-remapped", "remapped_rows", "remapped_row_corr"],
+	["memory-rows-remapped", "remapped_rows", "remapped_row_unc"],
+];
+
+/** The first element that holds a value; where none does, the first that is there. */
+function given(...elements: readonly (XmlElement | undefined)[]): XmlElement | undefined {
+	const there = elements.filter((element) => element !== undefined);
+	return there.find((element) => nullReasonOf(element.text) === null) ?? there[0];
 }
 
 /** Memory error counters: named `dram_…` since v11, grouped by single and double bit with totals before. */

@@ -32,6 +32,20 @@ export function readCatalogue(itemClass: ItemClass): CatalogueView {
 							percentOfDeparture: check.margin.percentOfDeparture ?? null,
 							source: check.margin.source,
 						},
+			plausible:
+				check.plausible === undefined
+					? null
+					: {
+							low: check.plausible.low ?? null,
+							high: check.plausible.high ?? null,
+							source: check.plausible.source,
+						},
+			stopBelow: check.stopBelow ?? null,
+			duration:
+				check.duration === undefined
+					? null
+					: { ...check.duration, releaseMinutes: check.duration.releaseMinutes ?? null },
+			stop: check.stopKey === undefined ? null : words(check.stopKey),
 			whoCan: check.whoCan,
 			cautions: check.cautionKeys.map(words),
 			short: check.short,

@@ -2,6 +2,8 @@
 import { arrival } from "./english/arrival.ts";
 import { checks } from "./english/checks.ts";
 import { claims } from "./english/claims.ts";
+import { checksByClass } from "./english/checks-by-class.ts";
+import { collectors } from "./english/collectors.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
@@ -28,6 +30,8 @@ export const english = {
 	...arrival,
 	...checks,
 	...claims,
+	...checksByClass,
+	...collectors,
 	...comparison,
 	...comparisonPage,
 	...erasure,

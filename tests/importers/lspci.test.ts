@@ -69,7 +69,7 @@ describe("lspci -vv", () => {
 			slot: { speedGTPerS: 16, width: 16 },
 		});
 		expect(result.formatVersion).toBe("3.14");
-		expect(result.readings.find((reading) => reading.check === "aer-correctable-rxerr")?.value).toBe(1);
+		expect(result.readings.find((reading) => reading.check === "aer-correctable-receiver")?.value).toBe(1);
 		if (link === undefined) throw new Error("no link");
 		const judged = judgeLink(
 			{
@@ -111,5 +111,55 @@ describe("lspci -vv", () => {
 	it("refuses a line it does not understand, with its number", () => {
 		const broken = one("\t\tLnkSta:\tSpeed 16G");
 		expect(() => read(broken)).toThrowError(expect.objectContaining({ code: "line-not-understood", line: 4 }));
+	});
+
+	it("reads error bits over the three lines of the newer wording, sticky or not by themselves", () => {
+		const text = `${one("\t\tLnkSta:\tSpeed 16GT/s, Width x16")}\tCapabilities: [100 v2] Advanced Error Reporting
+\t\tUESta:\tDLP- SDES- TLP- FCP- CmpltTO- CmpltAbrt- UnxCmplt-
+\t\t\tRxOF- MalfTLP- ECRC- UnsupReq+ ACSViol-
+\t\t\tUncorrIntErr- BlockedTLP-
+\t\tUEMsk:\tDLP- SDES- TLP+ FCP- CmpltTO-
+\t\tCESta:\tRxErr- BadTLP- BadDLLP- Rollover- Timeout- NonFatalErr+
+\t\tCEMsk:\tRxErr- BadTLP+
+`;
+		expect(
+			read(text)
+				.readings.filter(({ check }) => check.startsWith("aer-"))
+				.map(({ check }) => check),
+		).toEqual(["aer-uncorrectable-unsupported-request", "aer-correctable-advisory-nonfatal"]);
+		expect(read(text).warnings.map(({ code }) => code)).toContain("sticky-bits");
+	});
+
+	it("reads errors that the port above the card counted, under the card", () => {
+		const errors = "\tCapabilities: [100 v2] Advanced Error Reporting\n\t\tCESta:\tRxErr+ BadTLP- BadDLLP-\n";
+		const port = `00:01.0 PCI bridge: Example Silicon Port\n\tBus: primary=00, secondary=01, subordinate=01, sec-latency=0\n\tCapabilities: [58] Express (v2) Root Port (Slot+), MSI 00\n\t\tLnkCap:\tPort #1, Speed 16GT/s, Width x16, ASPM L1\n\t\tLnkSta:\tSpeed 16GT/s, Width x16\n${errors}`;
+		const found = read(port + one("\t\tLnkSta:\tSpeed 16GT/s, Width x16")).readings.at(-1);
+		expect(found).toMatchObject({ check: "aer-correctable-receiver", subject: "01:00.0 port 00:01.0" });
+	});
+
+	it("reads a configuration space of all ones as a device that is gone", () => {
+		const text =
+			"01:00.0 VGA compatible controller: Borealis Boards Lumen 7 (rev ff) (prog-if ff)\n\t!!! Unknown header type 7f\n";
+		expect(values(text)).toEqual({ "link-width": "bus-lost", "link-speed": "bus-lost" });
+	});
+
+	it("rounds 20 GT/s to no generation, and takes no width that a link cannot have", () => {
+		expect(values(one("\t\tLnkSta:\tSpeed 20GT/s, Width x16"))).toMatchObject({ "link-speed": "no-generation" });
+		for (const line of ["Speed 16GT/s, Width x15", "Speed 16GT/s, Width x1Z", "Speed 61GT/s, Width x16"])
+			expect(() => read(one(`\t\tLnkSta:\t${line}`)), line).toThrowError(
+				expect.objectContaining({ code: "line-not-understood", line: 4 }),
+			);
+	});
+
+	it("takes no status of a later capability for the first, which has none", () => {
+		const text =
+			"01:00.0 VGA compatible controller: Borealis Boards Lumen 7\n\tCapabilities: [78] Express (v2) Legacy Endpoint, MSI 00\n\t\tLnkCap:\tPort #0, Speed 16GT/s, Width x16, ASPM L1\n\tCapabilities: [a0] Express (v2) Endpoint, MSI 00\n\t\tLnkCap:\tPort #0, Speed 2.5GT/s, Width x1, ASPM L1\n\t\tLnkSta:\tSpeed 2.5GT/s, Width x1\n";
+		expect(values(text)).toEqual({ "link-width": "not-given", "link-speed": "not-given" });
+	});
+
+	it("refuses a file that ends inside a line: x16 cut short reads as x1", () => {
+		const cut = one("\t\tLnkSta:\tSpeed 16GT/s, Width x16").slice(0, -2);
+		expect(cut.endsWith("Width x1")).toBe(true);
+		expect(() => read(cut)).toThrowError(expect.objectContaining({ code: "cut-off", line: 4 }));
 	});
 });

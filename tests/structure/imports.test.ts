@@ -10,7 +10,10 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 	"calculations/statistics": { ours: ["calculations"], others: /^@stdlib\// },
 	calculations: { ours: ["calculations"], others: /^$/ },
 	catalogue: { ours: ["catalogue", "calculations"], others: /^$/ },
-	importers: { ours: ["importers", "catalogue", "calculations"], others: /^saxes$/ },
+	importers: {
+		ours: ["importers", "catalogue", "calculations"],
+		others: /^(saxes|csv-parse\/sync|@humanwhocodes\/momoa)$/,
+	},
 	contract: { ours: ["contract", "calculations", "catalogue", "records/verify"], others: /^zod$/ },
 	"records/verify": { ours: ["records/verify"], others: /^@noble\/(hashes|curves)\// },
 	records: { ours: ["records", "calculations", "catalogue"], others: /^(canonicalize|node:crypto)$/ },

@@ -37,6 +37,10 @@ export interface CheckDefinition extends ComparedCheck {
 	/** A value below this is a stop sign: the board is not powered. Shown where it is typed; no limit of conformity. */
 	readonly stopBelow?: { readonly value: number; readonly source: Source };
 	readonly whoCan: CheckMeans;
+	/** How long it takes at least, and for a board that is to leave the bench as repaired. */
+	readonly duration?: { readonly leastMinutes: number; readonly releaseMinutes?: number; readonly source: Source };
+	/** Text key: when to stop at once. */
+	readonly stopKey?: string;
 	/** Text keys of cautions that stand where the act is. */
 	readonly cautionKeys: readonly string[];
 	/** Belongs to the short record. */

@@ -1,51 +1,22 @@
 /** Checks of a graphics or compute card, in the order in which they are done. */
+import { counted, measured, railResistance, railVoltage, tried, windowVoltage } from "./build.ts";
 import type { CheckDefinition } from "./check.ts";
-import { MASS, SEEN_ON_ANY_BOARD, STARTS, visual } from "./shared.ts";
+import { diode, FIRST_POWER, FLATNESS_CHECK, MASS, SEEN_ON_ANY_BOARD, STARTS, visual } from "./shared.ts";
 import {
+	CARD_3V3,
+	CARD_12V,
 	CLASSES,
+	DURATION,
 	FAN_MARGIN,
 	NO_ERRORS,
+	OWN_RECORD_10,
+	RAIL_WINDOWS,
 	REPAIR_MANUAL,
-	RESISTANCE_MARGIN,
 	RESISTANCE_WINDOWS,
 	SCORE_MARGIN,
+	SOAK,
 	TEMPERATURE_MARGIN,
 } from "./sources.ts";
-
-/**
- * Cold resistance of a rail to ground. No limit: readings of sound boards of different models lie a factor of hundreds
- * apart. Another meter puts another voltage on the parts and reads something else, so only the same meter compares.
- */
-function railResistance(
-	rail: string,
-	plausible: { readonly low?: number; readonly high?: number },
-	stopBelow?: number,
-): CheckDefinition {
-	return {
-		id: `resistance-${rail}-rail`,
-		kind: "measured",
-		nameKey: `checks.resistance-${rail}-rail`,
-		hintKey: "checks.resistance.hint",
-		typedUnits: ["ohm", "mohm", "kohm"],
-		exposureUnits: [],
-		unitSymbol: "Ω",
-		condition: "cold",
-		comparability: "same-instrument",
-		betterIs: "neither",
-		margin: { percentOfDeparture: 15, source: RESISTANCE_MARGIN },
-		readThroughLeads: true,
-		plausible: { ...plausible, source: RESISTANCE_WINDOWS },
-		...(stopBelow === undefined ? {} : { stopBelow: { value: stopBelow, source: REPAIR_MANUAL } }),
-		whoCan: "meter",
-		cautionKeys: [
-			"checks.caution.meter",
-			"checks.caution.static",
-			...(stopBelow === undefined ? [] : ["checks.caution.short"]),
-		],
-		short: false,
-		source: CLASSES,
-	};
-}
 
 /** What the card's link runs at. The limit is the card's own capability, carried by a reading that saw the whole path. */
 function link(id: "link-width" | "link-speed", unit: "lanes" | "GT/s"): CheckDefinition {
@@ -69,20 +40,65 @@ function link(id: "link-width" | "link-speed", unit: "lanes" | "GT/s"): CheckDef
 	};
 }
 
+const windows = (low: number, high?: number) => ({
+	low,
+	...(high === undefined ? {} : { high }),
+	source: RESISTANCE_WINDOWS,
+});
+const SHORT = { value: 100, source: REPAIR_MANUAL };
+/** What the card itself reports of its temperatures, beside the core's. */
+const ownTemperature = (id: string) =>
+	measured(id, ["degC"], {
+		unitSymbol: "°C",
+		condition: "load",
+		comparability: "same-bench",
+		betterIs: "lower",
+		itemReportsResolution: 1,
+		margin: { absolute: 5, source: TEMPERATURE_MARGIN },
+		whoCan: "software",
+		cautionKeys: ["checks.caution.hot"],
+		stopKey: "checks.stop.soak",
+	});
+
 export const GRAPHICS_CARD: readonly CheckDefinition[] = [
 	MASS,
 	...SEEN_ON_ANY_BOARD,
 	visual("visual-edge-contacts", ["checks.caution.static"]),
 	visual("visual-bracket"),
 	visual("visual-rattle", ["checks.caution.loose-part"]),
-	railResistance("core", { low: 0.1, high: 10 }),
-	railResistance("memory", { low: 10, high: 300 }),
-	railResistance("12v-slot", { low: 500 }, 100),
-	railResistance("12v-auxiliary", { low: 500 }, 100),
+	FLATNESS_CHECK,
+	visual("visual-screws"),
+	railResistance("core", windows(0.1, 10)),
+	railResistance("memory", windows(10, 300)),
+	railResistance("pcie", windows(5, 2000)),
+	railResistance("1v8", windows(100, 20_000)),
+	railResistance("5v", windows(500)),
+	railResistance("3v3-slot", windows(200)),
+	railResistance("12v-slot", windows(500), SHORT),
+	railResistance("12v-auxiliary", windows(500), SHORT),
+	diode("core"),
+	diode("memory"),
+	FIRST_POWER,
+	tried("rails-in-order", {
+		whoCan: "repairer-only",
+		cautionKeys: ["checks.caution.live"],
+		stopKey: "checks.stop.first-rail",
+	}),
+	windowVoltage("12v-slot", { low: 11.04, high: 12.6, source: CARD_12V }),
+	windowVoltage("12v-auxiliary", { low: 11.04, high: 12.6, source: CARD_12V }),
+	windowVoltage("3v3-slot", { low: 3.003, high: 3.597, source: CARD_3V3 }),
+	railVoltage("core", { low: 0.8, high: 1.1, source: RAIL_WINDOWS }),
+	railVoltage("memory", { low: 1.35, high: 1.55, source: RAIL_WINDOWS }),
 	...STARTS,
+	tried("picture-ports", {
+		whoCan: "no-instruments",
+		duration: { leastMinutes: 5, source: DURATION },
+		stopKey: "checks.stop.sign",
+	}),
 	visual("visual-fan", ["checks.caution.fan", "checks.caution.stop-sign"]),
 	link("link-width", "lanes"),
 	link("link-speed", "GT/s"),
+	counted("aer-events", { condition: "load", comparability: "same-bench", whoCan: "software" }),
 	{
 		id: "memory-errors",
 		kind: "count",
@@ -95,6 +111,8 @@ export const GRAPHICS_CARD: readonly CheckDefinition[] = [
 		comparability: "any-bench",
 		betterIs: "lower",
 		limits: { high: 0, source: NO_ERRORS },
+		duration: { leastMinutes: 5, releaseMinutes: 30, source: DURATION },
+		stopKey: "checks.stop.first-error",
 		whoCan: "software",
 		cautionKeys: ["checks.caution.hot", "checks.caution.stop-sign"],
 		short: false,
@@ -114,11 +132,25 @@ export const GRAPHICS_CARD: readonly CheckDefinition[] = [
 		limitsFromItem: true,
 		itemReportsResolution: 1,
 		margin: { absolute: 5, source: TEMPERATURE_MARGIN },
+		duration: { leastMinutes: 30, releaseMinutes: 120, source: SOAK },
+		stopKey: "checks.stop.soak",
 		whoCan: "software",
 		cautionKeys: ["checks.caution.hot", "checks.caution.stop-sign"],
 		short: true,
 		source: CLASSES,
 	},
+	ownTemperature("temperature-hot-spot"),
+	ownTemperature("temperature-memory"),
+	measured("power-draw", ["W"], {
+		unitSymbol: "W",
+		condition: "load",
+		comparability: "same-bench",
+		betterIs: "neither",
+		itemReportsResolution: 1,
+		margin: { percentOfDeparture: 10, source: OWN_RECORD_10 },
+		whoCan: "software",
+		cautionKeys: ["checks.caution.hot"],
+	}),
 	{
 		id: "fan-speed",
 		kind: "measured",

@@ -1,6 +1,19 @@
 /** Checks that every class has: mass, what is seen, starts. The serial number and marks are the record's identity, not readings. */
+
+import { measured, tried } from "./build.ts";
 import type { CheckDefinition } from "./check.ts";
-import { CLASSES, MASS_MARGIN, NO_MISS, NOTHING_FOUND } from "./sources.ts";
+import {
+	CLASSES,
+	DIODE_MARGIN,
+	DURATION,
+	FLATNESS,
+	MASS_MARGIN,
+	NO_MISS,
+	NOTHING_FOUND,
+	SOAK,
+	STARTS_WANTED,
+	TEMPERATURE_MARGIN,
+} from "./sources.ts";
 
 export const MASS: CheckDefinition = {
 	id: "mass",
@@ -61,6 +74,8 @@ function starts(condition: "cold" | "warm"): CheckDefinition {
 		limits: { low: 1, source: NO_MISS },
 		whoCan: "no-instruments",
 		cautionKeys: ["checks.caution.stop-sign", "checks.caution.supply"],
+		duration: { leastMinutes: condition === "cold" ? 100 : 10, source: STARTS_WANTED },
+		stopKey: "checks.stop.sign",
 		short: false,
 		source: CLASSES,
 	};
@@ -68,3 +83,68 @@ function starts(condition: "cold" | "warm"): CheckDefinition {
 
 /** Cold and warm starts are counted apart: a fault may show at one and not at the other. */
 export const STARTS: readonly CheckDefinition[] = [starts("cold"), starts("warm")];
+
+/** Bow of the board in percent of its length. */
+export const FLATNESS_CHECK: CheckDefinition = measured("flatness", ["percent"], {
+	unitSymbol: "%",
+	condition: "cold",
+	comparability: "same-instrument",
+	betterIs: "lower",
+	limits: { high: 0.75, source: FLATNESS },
+	whoCan: "meter",
+	cautionKeys: ["checks.caution.static"],
+	stopKey: "checks.stop.bent",
+});
+
+/** Diode mode, red lead to ground. Meters drive different currents, so only the same meter compares. */
+export function diode(rail: string): CheckDefinition {
+	return measured(`diode-${rail}`, ["V", "mV"], {
+		hint: "checks.diode.hint",
+		unitSymbol: "V",
+		condition: "cold",
+		comparability: "same-instrument",
+		betterIs: "neither",
+		margin: { absolute: 0.01, percentOfDeparture: 3, source: DIODE_MARGIN },
+		whoCan: "meter",
+		cautionKeys: ["checks.caution.meter", "checks.caution.static"],
+	});
+}
+
+/** The first power after work, from a supply that gives way. */
+export const FIRST_POWER: CheckDefinition = tried("first-power-limited", {
+	condition: "cold",
+	whoCan: "repairer-only",
+	cautionKeys: ["checks.caution.live", "checks.caution.stop-sign"],
+	stopKey: "checks.stop.limited",
+});
+
+/** Runs at a demanding load for the whole time, without a fault. */
+export const RUNS_UNDER_LOAD: CheckDefinition = tried("runs-under-load", {
+	condition: "load",
+	whoCan: "no-instruments",
+	duration: { leastMinutes: 30, releaseMinutes: 120, source: SOAK },
+	cautionKeys: ["checks.caution.hot", "checks.caution.stop-sign"],
+	stopKey: "checks.stop.soak",
+});
+
+/** Ports, slots and headers, each with a device that is known to work. */
+export const PORTS_WORK: CheckDefinition = tried("ports-work", {
+	whoCan: "no-instruments",
+	duration: { leastMinutes: 15, source: DURATION },
+});
+export const BUILT_IN_DEVICES: CheckDefinition = tried("built-in-devices", { whoCan: "no-instruments" });
+
+/** A temperature of the bench's own instrument. */
+export function benchTemperature(id: string): CheckDefinition {
+	return measured(id, ["degC"], {
+		unitSymbol: "°C",
+		condition: "load",
+		comparability: "same-bench",
+		betterIs: "lower",
+		margin: { absolute: 5, source: TEMPERATURE_MARGIN },
+		duration: { leastMinutes: 30, source: SOAK },
+		whoCan: "meter",
+		cautionKeys: ["checks.caution.hot"],
+		stopKey: "checks.stop.soak",
+	});
+}

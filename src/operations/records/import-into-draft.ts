@@ -4,11 +4,10 @@ import { checksOf } from "../../catalogue/checks/checks.ts";
 import type { ImportPreview, ImportQuery } from "../../contract/imports.ts";
 import type { RecordContentInput, RecordView } from "../../contract/records.ts";
 import { updateDraft } from "../../database/records.ts";
-import { importDiagnostic } from "../../importers/import-diagnostic.ts";
 import type { Deps } from "../deps.ts";
 import { bringExhibit } from "../exhibits/exhibits.ts";
+import { previewImport } from "../imports/preview-import.ts";
 import { readOrder } from "../orders/read-orders.ts";
-import { previewImport } from "../preview-import.ts";
 import { takeImport } from "./import-readings.ts";
 import { readRecord } from "./read-record.ts";
 import { lockDraft } from "./save-draft.ts";
@@ -29,15 +28,14 @@ export async function importIntoDraft(
 	file: { readonly fileName: string; readonly bytes: Uint8Array },
 	load: ImportQuery["load"],
 ): Promise<ImportedIntoDraft> {
-	const preview = previewImport(file.bytes, load === undefined ? {} : { load });
-	const result = importDiagnostic(file.bytes, null, load ?? "unknown");
+	const { preview, result } = await previewImport(file.bytes, load === undefined ? {} : { load });
 	const before = await readRecord(deps, caller, recordId);
 	const order = await readOrder(deps, caller, before.orderId);
 	const checkIds = new Set(checksOf(order.item.class).map((check) => check.id));
 	const { sha256 } = await bringExhibit(deps, caller, recordId, file);
 	const taken = await deps.database.transaction(async (transaction) => {
 		const draft = await lockDraft(transaction, caller, recordId, version);
-		const merged = takeImport(draft.content as RecordContentInput, result, sha256, checkIds);
+		const merged = takeImport(draft.content as RecordContentInput, result, sha256, checkIds, order.item.class);
 		await updateDraft(transaction, draft, merged.content);
 		return merged;
 	});

@@ -1,6 +1,8 @@
 /** Takes what an importer read into the content of a draft. What a person typed stays as typed. Pure. */
+
+import type { ItemClass } from "../../catalogue/codes.ts";
 import type { RecordContentInput } from "../../contract/records.ts";
-import type { ImportedLink, ImportResult } from "../../importers/import-result.ts";
+import type { ImportedLink, ImportedReading, ImportResult } from "../../importers/import-result.ts";
 
 type Reading = NonNullable<RecordContentInput["readings"]>[number];
 type TypedUnit = NonNullable<Reading["values"]>[number]["unit"];
@@ -25,18 +27,25 @@ export function takeImport(
 	result: ImportResult,
 	sha256: string,
 	checkIds: ReadonlySet<string>,
+	itemClass: ItemClass,
 ): TakenImport {
 	const [link] = result.links;
-	const single = new Set(result.readings.map((reading) => reading.subject.split(" ")[0])).size <= 1;
-	if (!single) return { content: withExhibit(content, sha256), taken: [], identityDiffers: [] };
+	const wanted = result.readings.filter((reading) => checkIds.has(reading.check));
+	const single = new Set(wanted.map((reading) => reading.subject.split(" ")[0])).size <= 1;
+	if (!single || result.links.length > 1)
+		return { content: withExhibit(content, sha256), taken: [], identityDiffers: [] };
 	const common = { provenance: "imported", importSha256: sha256 } as const;
-	const plain = result.readings.flatMap((reading): Reading[] => {
-		if (reading.value === null || !checkIds.has(reading.check) || LINK_CHECKS.includes(reading.check)) return [];
+	const plain = wanted.flatMap((reading): Reading[] => {
+		if (reading.value === null || LINK_CHECKS.includes(reading.check)) return [];
 		if (!TAKEN_UNITS.includes(reading.unit)) return [];
+		// A drive's counters and its temperature stand at no load in particular.
+		const condition = reading.check.startsWith("smart-") ? "unknown" : reading.condition;
+		if (OUTCOMES.includes(reading.check))
+			return [{ check: reading.check, condition, trials: 1, successes: reading.value, ...common }];
 		const value = { value: reading.value, unit: reading.unit as TypedUnit };
-		return [{ check: reading.check, condition: reading.condition, values: [value], ...common }];
+		return [{ check: reading.check, condition, values: [value], ...ownLimit(reading, result), ...common }];
 	});
-	const found = [...plain, ...(link === undefined ? [] : linkReadings(link, common))].filter((reading) =>
+	const found = onlyOnes([...plain, ...(link === undefined ? [] : linkReadings(link, common))]).filter((reading) =>
 		checkIds.has(reading.check),
 	);
 	const typed = (content.readings ?? []).filter((reading) => reading.importSha256 === undefined);
@@ -46,7 +55,10 @@ export function takeImport(
 	const kept = (content.readings ?? []).filter(
 		(reading) => !taken.some((other) => other.check === reading.check && other.condition === reading.condition),
 	);
-	const { identity, differs } = mergeIdentity(content.identity ?? {}, result.identity);
+	const { identity, differs } = mergeIdentity(
+		content.identity ?? {},
+		NAMED_BY[result.about].includes(itemClass) ? result.identity : {},
+	);
 	return {
 		content: {
 			...withExhibit(content, sha256),
@@ -63,7 +75,33 @@ export function takeImport(
 }
 
 const LINK_CHECKS = ["link-width", "link-speed"];
-const TAKEN_UNITS = ["degC", "W", "percent", "rpm"];
+const TAKEN_UNITS = ["degC", "W", "percent", "rpm", "h", "one"];
+/** What a drive says of itself: 1 of 1 or 0 of 1. */
+const OUTCOMES = ["smart-self-assessment", "smart-self-test"];
+/** Item classes whose names a file can give. Any file names a module: it may be anything. */
+const NAMED_BY: Readonly<Record<ImportResult["about"], readonly ItemClass[]>> = {
+	graphics: ["graphics-card", "module"],
+	board: ["mainboard", "laptop-mainboard", "console-mainboard", "module"],
+	drive: ["drive", "module"],
+	any: [],
+};
+
+/** A check that the file answers once. Where it gives two values, which of them is meant is not guessed. */
+function onlyOnes(readings: readonly Reading[]): Reading[] {
+	return readings.filter(
+		(reading) =>
+			readings.filter((other) => other.check === reading.check && other.condition === reading.condition).length === 1,
+	);
+}
+
+/** The card's own limit of its core temperature: the lowest of those that it names. */
+function ownLimit(reading: ImportedReading, result: ImportResult): Pick<Reading, "limitHigh"> {
+	if (reading.check !== "temperature-core") return {};
+	const limits = result.readings.flatMap((other) =>
+		/^temperature-core-(highest|slowdown|shutdown)$/.test(other.check) && other.value !== null ? [other.value] : [],
+	);
+	return limits.length === 0 ? {} : { limitHigh: Math.min(...limits) };
+}
 const IDENTITY_MEMBERS = ["serialNumber", "uuid", "firmware", "model"] as const;
 
 /** The link at the slowest point of what the file shows. */

@@ -9,6 +9,7 @@ import { readRecord } from "../../operations/records/read-record.ts";
 import { badMemberWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
 import { checkName } from "../record-form/check-control.tsx";
+import { importWords } from "../record-form/import-words.ts";
 import type { RefusedFile } from "../record-form/photos.tsx";
 import type { SentFile, SentForm } from "../record-form/read-body.ts";
 import { changeExhibits, reasonOf } from "./bring-files.ts";
@@ -50,14 +51,17 @@ async function readOrKeep(
 	const { id } = guided.record;
 	try {
 		const { version } = await readRecord(deps, caller, id);
-		const { taken, identityDiffers } = await importIntoDraft(deps, caller, id, version, file, load);
+		const { taken, identityDiffers, preview } = await importIntoDraft(deps, caller, id, version, file, load);
 		const names = taken.map((check) => nameOf(guided, check)).join(", ");
 		const read =
 			names === ""
 				? say("arrival.file.read-none", { file: file.fileName })
 				: say("arrival.file.read", { file: file.fileName, readings: names });
-		if (identityDiffers.length === 0) return read;
-		return `${read} ${say("arrival.file.differs", { members: identityDiffers.map(memberName).join(", ") })}`;
+		const differs =
+			identityDiffers.length === 0
+				? null
+				: say("arrival.file.differs", { members: identityDiffers.map(memberName).join(", ") });
+		return [read, ...(differs === null ? [] : [differs]), ...importWords(preview, taken)].join(" ");
 	} catch (error) {
 		const member = error instanceof Fault && error.code === "bad-input" ? error.members[0] : undefined;
 		if (member === undefined || !member.code.startsWith("import-refused")) throw error;

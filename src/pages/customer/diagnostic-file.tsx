@@ -3,6 +3,7 @@ import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { say } from "../../texts/say.ts";
 import { ChoiceField, type FieldErrors, FileField, Submit } from "../components/form.tsx";
 import { checkName } from "../record-form/check-control.tsx";
+import { Collectors } from "../record-form/collectors.tsx";
 import { ExhibitList, type RefusedFile } from "../record-form/photos.tsx";
 import { readingWords } from "../record-form/reading-words.ts";
 
@@ -27,6 +28,7 @@ export function DiagnosticFile({
 	const read = (content.readings ?? []).filter((reading) => reading.importSha256 !== undefined);
 	return (
 		<section>
+			<Collectors checks={guided.allChecks} />
 			<ExhibitList views={[DIAGNOSTIC]} content={content} exhibits={guided.exhibits} removable />
 			{refused.map((file) => (
 				<p class="error" key={file.fileName}>

@@ -110,9 +110,9 @@ const words: readonly Field[] = [
 
 const isStart = (check: GuidedCheck) => check.id.startsWith("starts-");
 /** Looked at while the board runs. */
-const SEEN_UNDER_POWER = "visual-fan";
+const SEEN_UNDER_POWER = ["visual-fan", "visual-noise"];
 const isSeen = (check: GuidedCheck) =>
-	(check.kind === "visual" && check.id !== SEEN_UNDER_POWER) || check.id === "mass";
+	(check.kind === "visual" && !SEEN_UNDER_POWER.includes(check.id)) || check.id === "mass";
 const isRun = (check: GuidedCheck) => !isStart(check) && !isSeen(check);
 
 const review: Step = {

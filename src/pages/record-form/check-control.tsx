@@ -11,6 +11,7 @@ import {
 	SelectField,
 	TextField,
 } from "../components/form.tsx";
+import { CheckFigures } from "./check-figures.tsx";
 import { controlName, isFromFile, REASONS, readingOf } from "./checks-form.ts";
 import { Quantity } from "./field-control.tsx";
 import { readingWords } from "./reading-words.ts";
@@ -32,6 +33,7 @@ export function CheckControl({ check, content, values, errors }: CheckProps) {
 					{isTextKey(check.hintKey) && <p class="hint">{say(check.hintKey)}</p>}
 				</>
 			)}
+			<CheckFigures check={check} />
 			{reading !== undefined && isFromFile(reading) ? (
 				<p>
 					{readingWords(reading)} ({say("arrival.check.file")})

@@ -12,7 +12,8 @@ export const BENCH = "setUp.benchId";
 
 /** Checks that a person reads off an instrument. */
 export function usesInstrument(check: CheckDefinition): boolean {
-	return check.whoCan === "meter" || check.id === "mass";
+	const read = check.whoCan === "meter" || check.whoCan === "repairer-only";
+	return (read && check.kind === "measured") || check.id === "mass";
 }
 
 /** Values of all controls. */

@@ -15,8 +15,10 @@ import { discardDraft, saveDraft } from "../../operations/records/save-draft.ts"
 import { badMemberWords, faultWords } from "../../texts/fault-words.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import type { FieldErrors, FormValues } from "../components/form.tsx";
+import { changeExhibits } from "../customer/bring-files.ts";
 import type { Form } from "../record-form/field.ts";
 import { errorsOf } from "../record-form/field-control.tsx";
+import { importWords } from "../record-form/import-words.ts";
 import { readBody, type SentFile } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { NewLinkPage } from "./order-links.tsx";
@@ -137,14 +139,28 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 			return [
 				say("record.import-taken", { format: imported.preview.format, count: imported.taken.length }),
 				...imported.preview.warnings.map((warning) => warning.message),
+				...importWords(imported.preview, imported.taken),
 				...imported.identityDiffers.map((member) =>
 					say("record.import-identity", { member: say(`record.member.${member}` as TextKey) }),
 				),
 			];
 		} catch (error) {
 			if (!(error instanceof Fault) || error.status >= 500) throw error;
-			problems["file.upload"] = wordsOf(error);
-			return [];
+			const unread = error.members[0];
+			if (file === undefined || unread?.code.startsWith("import-refused") !== true) {
+				problems["file.upload"] = wordsOf(error);
+				return [];
+			}
+			// A file that is for people to read, or that is damaged, is evidence all the same.
+			const caller = callerOf(request);
+			const { sha256 } = await bringExhibit(deps, caller, recordId, { fileName: file.fileName, bytes });
+			await changeExhibits(deps, caller, recordId, (exhibits) =>
+				exhibits.some((exhibit) => exhibit.sha256 === sha256)
+					? exhibits
+					: [...exhibits, { sha256, view: "diagnostic-output" }],
+			);
+			const why = badMemberWords(unread.code, unread.facts).message;
+			return [say("arrival.file.kept", { file: file.fileName, why })];
 		}
 	}
 

@@ -18,6 +18,7 @@ import {
 } from "../components/form.tsx";
 import { CheckControl, checkName } from "../record-form/check-control.tsx";
 import { controlName } from "../record-form/checks-form.ts";
+import { Collectors } from "../record-form/collectors.tsx";
 import type { Field } from "../record-form/field.ts";
 import { ClockControl, FieldControl } from "../record-form/field-control.tsx";
 import { ExhibitList, viewWords } from "../record-form/photos.tsx";
@@ -111,6 +112,7 @@ export function RecordEditor(props: RecordEditorProps) {
 
 				<h2>{say("record.file")}</h2>
 				<p>{say("record.file-text")}</p>
+				<Collectors checks={guided.allChecks} />
 				<ExhibitList views={["diagnostic-output"]} content={content} exhibits={guided.exhibits} removable />
 				<FileField {...field} name="file.upload" label={say("record.file-upload")} />
 				<TextArea values={{}} errors={errors} name="file.paste" label={say("record.file-paste")} rows={3} />

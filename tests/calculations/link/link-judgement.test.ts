@@ -24,20 +24,45 @@ describe("link judgement", () => {
 		expect(judge(input)?.judgement).toBe(judgement);
 	});
 
-	// Published: link rate table in open notes on high-performance computing, GB/s, six decimals.
-	it.each([
-		[1, 2.5, 16, 4.0],
-		[2, 5, 8, 4.0],
-		[3, 8, 16, 15.753846],
-		[4, 16, 8, 15.753846],
-		[5, 32, 4, 15.753846],
-		[5, 32, 16, 63.015385],
-	])("carries what the table says at generation %i", (_, speed, width, rate) => {
-		expect(judge({ card: l(speed, width), load: l(speed, width) })?.effectiveGBytePerS).toBeCloseTo(rate, 6);
+	it("names the slowest point of the path, where the function says more", () => {
+		expect(judge({ card: l(32, 16), function: l(32, 16), upstreamPath: [l(16, 8)] })?.effective).toEqual(l(16, 8));
+		// A slow port anywhere on the way counts, not the last one only.
+		const path = [l(32, 16), l(32, 4), l(32, 16)];
+		expect(judge({ card: l(32, 16), function: l(32, 16), upstreamPath: path })?.effective).toEqual(l(32, 4));
 	});
 
-	it("does not round a speed that is no generation to one", () => {
-		expect(judgeLink({ card: l(20, 16), load: l(20, 16) }, LANE_GBYTE_PER_S)).toMatchObject({
+	it("calls registers that read all ones lost, also where the capability does", () => {
+		expect(judge({ card: l(0, 63), load: l(0, 63) })?.judgement).toBe("bus-lost");
+	});
+
+	it("takes half the lanes as the slot's where a control card in the same slot has no more", () => {
+		expect(judge({ card: l(16, 16), load: l(16, 8), control: l(16, 8) })?.judgement).toBe("slot-limited");
+	});
+
+	// Published: link rate table in open notes on high-performance computing, GB/s; generations 3 to 5 as GT/s × 128/130 ×
+	// lanes ÷ 8, to the six decimals printed. Generation 6 raw, as printed.
+	it.each([
+		[1, 2.5, [0.25, 0.5, 1, 2, 4]],
+		[2, 5, [0.5, 1, 2, 4, 8]],
+		[3, 8, [0.984615, 1.969231, 3.938462, 7.876923, 15.753846]],
+		[4, 16, [1.969231, 3.938462, 7.876923, 15.753846, 31.507692]],
+		[5, 32, [3.938462, 7.876923, 15.753846, 31.507692, 63.015385]],
+		[6, 64, [8, 16, 32, 64, 128]],
+	] as const)("carries what the table says at generation %i, x1 to x16", (_, speed, rates) => {
+		[1, 2, 4, 8, 16].forEach((width, place) => {
+			const carried = judge({ card: l(speed, width), load: l(speed, width) })?.effectiveGBytePerS;
+			expect(carried).toBeCloseTo(rates[place] ?? Number.NaN, 6);
+		});
+	});
+
+	it("carries the same at half the lanes and twice the speed", () => {
+		const rate = (speed: number, width: number) =>
+			judge({ card: l(speed, width), load: l(speed, width) })?.effectiveGBytePerS;
+		expect([rate(16, 8), rate(32, 4)]).toEqual([rate(8, 16), rate(8, 16)]);
+	});
+
+	it.each([20, 25])("does not round %i GT/s, which is no generation, to one", (speed) => {
+		expect(judgeLink({ card: l(speed, 16), load: l(speed, 16) }, LANE_GBYTE_PER_S)).toMatchObject({
 			status: "not-assessed",
 			reason: { code: "unknown-speed" },
 		});
