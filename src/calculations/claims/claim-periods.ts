@@ -3,7 +3,7 @@
  * from the dates given; the earliest date that any reading gives is the safe one.
  */
 import { addDays, addMonths, type CivilDate, daysBetween, earliest, latest } from "../civil-date.ts";
-import { assessed, type Judged, type Sentence, sentence } from "../judged.ts";
+import { assessed, type Judged, notAssessed, type Sentence, sentence } from "../judged.ts";
 import type { Source, Standing } from "../sources.ts";
 import type { ClaimEvent, ClaimRule, Consequence, Damage, Form, OtherReading, Start } from "./claim-rule.ts";
 import { countDays, rolled } from "./counting.ts";
@@ -58,6 +58,7 @@ export interface ClaimPeriods {
 }
 
 export function claimPeriods(input: ClaimPeriodsInput): Judged<ClaimPeriods> {
+	if (input.rules.length === 0) return notAssessed("no-rule", sentence("claims.no-rule"));
 	const periods = input.rules.map((rule) => periodOf(rule, input));
 	const foreign = input.rules.filter(({ damage }) => !damage.includes(input.damage)).map(({ id }) => id);
 	const needsHolidays = input.rules.some(

@@ -17,8 +17,8 @@ import { invalid } from "../../faults.ts";
 import { calculation } from "./calculation.ts";
 import { type HolidayChoice, publicHolidays } from "./holidays.ts";
 
-/** No period that counts holidays ends later than this after its event, its shift included. */
-const YEARS_AFTER = 1;
+/** Events from which the rules count days that are no holidays, or whose end moves on from one. */
+const COUNTED_FROM = ["delivered", "inHand", "jointlyChecked"] as const;
 
 export const claimPeriods = calculation({
 	name: "claim-periods",
@@ -51,7 +51,7 @@ export const claimPeriods = calculation({
 				rules === undefined
 					? CLAIM_RULES.filter((rule) => rule.regime === regime && rule.damage.includes(input.damage))
 					: rulesNamed(rules),
-			holidays: holidays === undefined ? null : holidaysOf(holidays, Object.values(input.events)),
+			holidays: holidays === undefined ? null : holidaysOf(holidays, input.events),
 		}),
 });
 
@@ -65,14 +65,17 @@ function rulesNamed(ids: readonly string[]): ClaimRule[] {
 	return found.filter((rule) => rule !== undefined);
 }
 
+/** No such period ends later than the year after its event. */
 function holidaysOf(
 	given: HolidayChoice | { readonly dates: readonly string[] },
-	events: readonly (string | undefined)[],
+	events: Readonly<Partial<Record<(typeof COUNTED_FROM)[number], string | undefined>>>,
 ): Holidays {
 	if ("dates" in given) return { dates: given.dates, doubtful: [] };
-	const years = events.flatMap((date) => (date === undefined ? [] : [Number(date.slice(0, 4))]));
-	if (years.length === 0) years.push(2000);
-	return publicHolidays(given, Math.min(...years), Math.max(...years) + YEARS_AFTER);
+	const years = COUNTED_FROM.flatMap((name) => {
+		const year = Number(events[name]?.slice(0, 4));
+		return Number.isNaN(year) ? [] : [year, year + 1];
+	});
+	return publicHolidays(given, new Set(years));
 }
 
 export const claimCap = calculation({

@@ -16,7 +16,7 @@ export interface HolidayChoice {
  * Friday in the Netherlands, which the law on terms names and most people work on.
  * @throws bad-input for a country or region that the library does not have
  */
-export function publicHolidays(choice: HolidayChoice, firstYear: number, lastYear: number): Holidays {
+export function publicHolidays(choice: HolidayChoice, years: Iterable<number>): Holidays {
 	const { country, region, add = [], remove = [] } = choice;
 	const library = new PublicHolidays();
 	if (library.getCountries("en")?.[country] === undefined)
@@ -27,7 +27,7 @@ export function publicHolidays(choice: HolidayChoice, firstYear: number, lastYea
 	else library.init(country, region);
 	const dates = new Set<CivilDate>();
 	const doubtful = new Set<CivilDate>();
-	for (let year = firstYear; year <= lastYear; year += 1) {
+	for (const year of years) {
 		const found = library.getHolidays(year, "en");
 		const isPublic = found.filter(({ type }) => type === "public");
 		for (const holiday of isPublic) {

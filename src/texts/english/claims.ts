@@ -10,6 +10,7 @@ export const claims = {
 		"What follows a missed date differs: it may only shift who has to prove something, or end the claim. Each date says which.",
 	"claims.seller-apart":
 		"A consumer's rights against the seller run apart from these dates, and are not lessened by them.",
+	"claims.no-rule": "Of this regime no rule for this kind of damage was read.",
 	"claims.no-holidays":
 		"No holidays were given, so only Sundays, or weekends, were left out: the dates may be too early.",
 	"claims.other-damage": "These rules are not about the kind of damage that was named: {rules}.",

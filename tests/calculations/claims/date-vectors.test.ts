@@ -10,6 +10,8 @@ import { rolled } from "../../../src/calculations/claims/counting.ts";
 import { CLAIM_RULES } from "../../../src/catalogue/claim-rules.ts";
 import { publicHolidays } from "../../../src/operations/calculations/holidays.ts";
 
+const YEARS = [2023, 2024, 2025, 2026, 2027, 2028, 2029, 2030];
+
 function periodOf(
 	id: string,
 	events: ClaimEvents,
@@ -19,7 +21,7 @@ function periodOf(
 ): ClaimPeriod {
 	const rule = CLAIM_RULES.find((one) => one.id === id);
 	if (rule === undefined) throw new Error(`no rule ${id}`);
-	const holidays = country === null ? null : publicHolidays({ country }, 2023, 2030);
+	const holidays = country === null ? null : publicHolidays({ country }, YEARS);
 	const period = claimPeriods({ rules: [rule], damage, wilful, events, holidays }).result?.periods[0];
 	if (period === undefined) throw new Error("no period");
 	return period;
@@ -138,7 +140,7 @@ describe("other readings stand beside the date, and the safe date is the earlies
 });
 
 describe("months and weeks by the BGB and by Regulation 1182/71, the day of the event out", () => {
-	const german = new Set(publicHolidays({ country: "DE" }, 2024, 2026).dates);
+	const german = new Set(publicHolidays({ country: "DE" }, [2024, 2025, 2026]).dates);
 	it.each([
 		["D23", "2024-01-31", 1, "2024-02-29"],
 		["D24", "2025-01-31", 1, "2025-02-28"],

@@ -85,6 +85,10 @@ describe("channel classes", () => {
 			near(Math.max(...lowPassed(samples, filterClass as FilterClass, 100_000)), expected[index] ?? 0, 1e-5);
 		});
 	});
+	it("lose 3 dB at 5/3 of their class: 2.0775·(√2 − 1)^(1/4) = 1.66666 (printed)", () => {
+		near(2.0775 * (Math.SQRT2 - 1) ** 0.25, 1.66666, 5e-6);
+		near(2.0775 * (Math.SQRT2 - 1) ** 0.25, 5 / 3, 1e-5);
+	});
 	it("leave a constant as it is, shift nothing, and keep a pulse's area", () => {
 		const constant = new Float64Array(50).fill(3);
 		for (const value of lowPassed(constant, 60, 1000)) near(value, 3, 1e-12);

@@ -1,5 +1,6 @@
 /** Recorded shocks on threads: the worked example, refusals by name, limits, and a service that goes on serving. Needs the build. */
 import { monitorEventLoopDelay } from "node:perf_hooks";
+import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { shockTraceAnswer } from "../../../src/contract/shock-trace.ts";
 import { Fault } from "../../../src/faults.ts";
@@ -97,6 +98,40 @@ describe("refused, with the member named", () => {
 	])("%s", (_, change, expected) => {
 		expect(wrongIn({ ...EXAMPLE, ...change })).toEqual(expected);
 	});
+});
+
+describe("whatever the door accepts", () => {
+	const extreme = fc.oneof(
+		fc.constantFrom(0, 1e6, -1e6, 5e-324, -5e-324, 1e-300, 1, -1),
+		fc.double({ min: -1e6, max: 1e6, noNaN: true }),
+	);
+	const trace = fc.array(extreme, { minLength: 2, maxLength: 40 });
+	const requests = fc.record(
+		{
+			sampleRateHz: fc.constantFrom(1, 10, 1000, 1e7),
+			trace,
+			three: fc.boolean(),
+			pretriggerSamples: fc.constantFrom(1),
+			fullScaleGn: fc.constantFrom(5e-324, 1, 1e6),
+			filterClass: fc.constantFrom(60, 180, 600, 1000),
+			peak: fc.constantFrom("sample", "parabolic"),
+			q: fc.constantFrom(0.5000001, 0.6, 10, 1e6),
+			share: fc.constantFrom(1e-5, 1e-3, 0.1, 0.49),
+		},
+		{ requiredKeys: ["sampleRateHz", "trace", "three", "q", "share"] },
+	);
+	it("is answered in the published shape: every number is one that JSON holds", () => {
+		fc.assert(
+			fc.property(requests, ({ trace: samples, three, share, ...more }) => {
+				const frequenciesHz = [Math.max(share * more.sampleRateHz, more.sampleRateHz / 100_000)];
+				const axes = [samples, samples.map((value) => -value), samples.toReversed()];
+				const request = { ...more, frequenciesHz, ...(three ? { axes } : { accelerationGn: samples }) };
+				const answer = JSON.parse(JSON.stringify(assessShockTrace(JSON.stringify(request))));
+				expect(shockTraceAnswer.safeParse(answer).error).toBeUndefined();
+			}),
+			{ numRuns: 200 },
+		);
+	}, 120_000);
 });
 
 describe("on threads", () => {
