@@ -103,6 +103,23 @@ export const DIMENSIONLESS = [
 	"corner",
 	"probability",
 	"most",
+	"hours",
+	"shows",
+	"failures",
+	"coldStarts",
+	"coldStartFailures",
+	"confidence",
+	"startFaultProbability",
+	"priorProbability",
+	"targetProbability",
+	"costOfReturn",
+	"escapeProbability",
+	"coldStartFailureUpperBound",
+	"hoursForConfidence",
+	"hoursForTarget",
+	"hoursEconomic",
+	"coldStartsNeeded",
+	"posteriorProbability",
 ] as const;
 
 /** Units in which a reading stands once converted: the code kept in records → the symbol shown to people. */

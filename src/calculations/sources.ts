@@ -79,6 +79,7 @@ export const BIBLIOGRAPHY = {
 	"hard-disk-packaging-page": "A packaging page on hard disks, not operating (as quoted)",
 	"dangerous-goods-188": "Special provision 188 for lithium cells (text in a public repository)",
 	"r-stats": "R, package stats: reference examples of its tests (read in the R sources)",
+	"nist-e-handbook": "NIST/SEMATECH e-Handbook of Statistical Methods (recalled)",
 	"poisson-limits-1936": "Fiducial limits for the Poisson distribution, Biometrika 28, 1936 (read as quoted elsewhere)",
 	"proportion-difference-1998":
 		"Interval estimation for the difference between independent proportions, Statistics in Medicine 17, 1998",

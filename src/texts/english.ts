@@ -18,6 +18,7 @@ import { risk } from "./english/risk.ts";
 import { search } from "./english/search.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
+import { soak } from "./english/soak.ts";
 import { strength } from "./english/strength.ts";
 import { verify } from "./english/verify.ts";
 
@@ -38,6 +39,7 @@ export const english = {
 	...cushion,
 	...packaging,
 	...pack,
+	...soak,
 	...strength,
 	...retired,
 	...search,

@@ -5,6 +5,7 @@ import { dropHeight, impact, pulse } from "./handling.ts";
 import { linkJudgement } from "./link-judgement.ts";
 import { condensation, packaging, staticProtection } from "./packaging.ts";
 import { readingComparison } from "./reading-comparison.ts";
+import { soak } from "./soak.ts";
 import { boardStrength, boxCompression, desiccant, vibration } from "./strength.ts";
 
 export const CALCULATIONS: readonly CalculationOperation[] = [
@@ -20,6 +21,7 @@ export const CALCULATIONS: readonly CalculationOperation[] = [
 	desiccant,
 	condensation,
 	readingComparison,
+	soak,
 	linkJudgement,
 	packaging,
 ];
