@@ -120,6 +120,12 @@ export const DIMENSIONLESS = [
 	"hoursEconomic",
 	"coldStartsNeeded",
 	"posteriorProbability",
+	"countedFor",
+	"countedAgainst",
+	"countedCases",
+	"likelihoodRatio",
+	"informationBits",
+	"bitsPerCost",
 ] as const;
 
 /** Units in which a reading stands once converted: the code kept in records → the symbol shown to people. */

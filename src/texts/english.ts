@@ -11,6 +11,7 @@ import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
 import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
+import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { retired } from "./english/retired.ts";
@@ -37,6 +38,7 @@ export const english = {
 	...slip,
 	...shop,
 	...cushion,
+	...origin,
 	...packaging,
 	...pack,
 	...soak,

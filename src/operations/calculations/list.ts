@@ -1,6 +1,7 @@
 /** The calculations that the API offers, in the order of the contract page. */
 import type { CalculationOperation } from "./calculation.ts";
 import { cushion, cushionFit } from "./cushion.ts";
+import { faultOrigin } from "./fault-origin.ts";
 import { dropHeight, impact, pulse } from "./handling.ts";
 import { linkJudgement } from "./link-judgement.ts";
 import { condensation, packaging, staticProtection } from "./packaging.ts";
@@ -23,5 +24,6 @@ export const CALCULATIONS: readonly CalculationOperation[] = [
 	readingComparison,
 	soak,
 	linkJudgement,
+	faultOrigin,
 	packaging,
 ];
