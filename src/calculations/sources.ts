@@ -83,6 +83,8 @@ export const BIBLIOGRAPHY = {
 		"Answer of a solder-joint specialist on a trade list, April 2004: cracks found after a transit shock presuppose a weak joint (read)",
 	"driver-issue-tracker": "Open issue tracker of a graphics driver, common reasons for a lost bus (read)",
 	"repair-manual-edge": "Repair shop article on cards with fewer lanes (read; a shop's own, no standard)",
+	"ratio-of-means-1954":
+		"Some problems in interval estimation, Journal of the Royal Statistical Society B 16, 1954 (recalled)",
 	"nist-e-handbook": "NIST/SEMATECH e-Handbook of Statistical Methods (recalled)",
 	"poisson-limits-1936": "Fiducial limits for the Poisson distribution, Biometrika 28, 1936 (read as quoted elsewhere)",
 	"proportion-difference-1998":

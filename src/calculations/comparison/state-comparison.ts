@@ -86,9 +86,16 @@ function rowOf(check: ComparedCheck, departure: ComparedState | null, arrival: C
 		departure: endOf(check, row.departure, departure?.benchId),
 		arrival: endOf(check, row.arrival, arrival?.benchId),
 	};
-	const comparison = readingComparison({ ...ruleOf(check, row.departure), ...ends });
+	const control = controlOf(check, departure, arrival);
+	const comparison = readingComparison({ ...ruleOf(check, row.departure), ...ends, control });
 	const once = check.kind === "visual" ? withoutBounds(comparison) : comparison;
 	return { ...row, comparison: withContext(once, row, departure, arrival) };
+}
+
+/** A control item measured on both benches, where both records tell of it. */
+function controlOf(check: ComparedCheck, departure: ComparedState | null, arrival: ComparedState | null) {
+	const [left, came] = [departure?.controls?.[check.id], arrival?.controls?.[check.id]];
+	return left === undefined || came === undefined ? undefined : { departure: left, arrival: came };
 }
 
 /** What the readings alone do not know: what was looked at once, another condition, another definition, another set-up. */
