@@ -6,6 +6,7 @@ import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
 import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
+import { firstState } from "./english/first-state.ts";
 import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
@@ -30,6 +31,7 @@ export const english = {
 	...comparisonPage,
 	...erasure,
 	...faults,
+	...firstState,
 	...imports,
 	...general,
 	...layout,

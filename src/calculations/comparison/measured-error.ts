@@ -5,7 +5,7 @@
  * certificate; ± half a count where no counts are given; leads that were not nulled; the scatter of repeats.
  */
 import { type Summary, summary } from "../statistics/summary.ts";
-import { combined, type NormalPart, type UncertaintyParts } from "../statistics/uncertainty.ts";
+import type { NormalPart, UncertaintyParts } from "../statistics/uncertainty.ts";
 import type { ReadingEnd, ReadingInstrument } from "./types.ts";
 
 /**
@@ -80,15 +80,6 @@ export function partsOfDifference(
 export function commonVariance(departure: MeasuredError, arrival: MeasuredError): number {
 	const scales = (departure.scale * arrival.scale) / 3;
 	return SAME_INSTRUMENT_CORRELATION * (scales + departure.certificate * arrival.certificate);
-}
-
-/** Effective degrees of freedom of all parts, cut down to a whole number; rectangular parts are taken as known. */
-export function wholeDegreesOfFreedom({ rectangular, normal }: UncertaintyParts): number {
-	const known = rectangular.map((halfWidth) => ({
-		standardUncertainty: halfWidth / Math.sqrt(3),
-		degreesOfFreedom: Number.POSITIVE_INFINITY,
-	}));
-	return Math.max(1, Math.floor(combined([...normal, ...known]).degreesOfFreedom));
 }
 
 /** u² = u1² + u2² − 2·r·u1·u2. */

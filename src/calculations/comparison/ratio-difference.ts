@@ -5,7 +5,7 @@ import { ratioInterval } from "../statistics/ratios.ts";
 import { errorDistribution } from "../statistics/uncertainty.ts";
 import { type Difference, directionOf } from "./difference.ts";
 import { isSameInstrument, rounded, spreadKnown, spreadUnknown } from "./measured-difference.ts";
-import { commonVariance, measuredError, partsOf, partsOfDifference, wholeDegreesOfFreedom } from "./measured-error.ts";
+import { commonVariance, measuredError, partsOf, partsOfDifference } from "./measured-error.ts";
 import type { ReadingComparisonInput } from "./types.ts";
 
 /**
@@ -19,8 +19,9 @@ export function ratioDifference(input: ReadingComparisonInput): Difference {
 	if (!spreadKnown(departure, arrival, input)) return spreadUnknown(difference);
 	const coverage = input.coverageProbability ?? 0.95;
 	const sameInstrument = isSameInstrument(input);
-	const parts = partsOfDifference(departure, arrival, sameInstrument);
-	const degreesOfFreedom = wholeDegreesOfFreedom(parts);
+	const { standardUncertainty, degreesOfFreedom } = errorDistribution(
+		partsOfDifference(departure, arrival, sameInstrument),
+	);
 	const [numerator, denominator] = [arrival.summary.mean, departure.summary.mean];
 	const variances = {
 		numeratorVariance: errorDistribution(partsOf(arrival)).standardUncertainty ** 2,
@@ -33,13 +34,14 @@ export function ratioDifference(input: ReadingComparisonInput): Difference {
 		return spreadUnknown(difference, sentence("comparison.ratio-open"));
 	}
 	const ratio = numerator / denominator;
-	const uncertainty = errorDistribution(parts).standardUncertainty;
 	const facts = {
 		difference,
 		expandedUncertainty: null,
 		enNumber: null,
 		pValue:
-			uncertainty > 0 ? 2 * tCumulative(-Math.abs(difference) / uncertainty, degreesOfFreedom) : Number(ratio === 1),
+			standardUncertainty > 0
+				? 2 * tCumulative(-Math.abs(difference) / standardUncertainty, degreesOfFreedom)
+				: Number(ratio === 1),
 		ratio,
 		interval,
 		intervalOf: "ratio",

@@ -7,7 +7,7 @@ import { holmAdjusted } from "../statistics/adjustment.ts";
 import { answersCondition, endOf, readingFor, ruleOf } from "./check-rule.ts";
 import { NO_DIFFERENCE_KNOWN } from "./difference.ts";
 import { goodnessFrom } from "./goodness.ts";
-import { compareIdentity, decisiveDifferences } from "./identity.ts";
+import { compareIdentity, isOtherItem, type MassAgreement } from "./identity.ts";
 import { readingComparison } from "./reading-comparison.ts";
 import { setUpDifferences } from "./set-up.ts";
 import type {
@@ -26,20 +26,28 @@ import type {
 import { visualDifference } from "./visual-difference.ts";
 
 const LEVEL = 0.05;
-const NO_IDENTITY: IdentityComparison = { agree: [], differ: [], readAlike: [], notSeen: [] };
+const NO_IDENTITY: IdentityComparison = {
+	agree: [],
+	differ: [],
+	readAlike: [],
+	notSeen: [],
+	likelySlips: [],
+	mismatches: [],
+	withoutPower: { agree: 0, of: 0 },
+};
 
 /** States of the item from worst to best, as far as they can be ordered. */
 const STATE_ORDER: readonly StateOfItem[] = ["does-not-start", "intermittent", "partly-good", "good"];
 
 /** The comparison of two records; rows are given whatever the outcome, so that nothing recorded is hidden. */
-export function compareStates({ departure, arrival, checks }: StateComparisonInput): StateComparison {
+export function compareStates({ departure, arrival, checks, handOver = true }: StateComparisonInput): StateComparison {
 	const own = ownChecks(departure, arrival);
 	const { rows, adjustedFor } = adjusted([...checks, ...own].map((check) => rowOf(check, departure, arrival)));
 	const both = departure !== null && arrival !== null;
-	const identity = both ? compareIdentity(departure, arrival) : NO_IDENTITY;
+	const identity = both ? compareIdentity(departure, arrival, massOf(rows)) : NO_IDENTITY;
 	const better = both ? betterOnArrival(departure, arrival, rows) : [];
 	return {
-		...outcomeOf(departure, arrival, decisiveDifferences(identity).length > 0, better.length > 0),
+		...outcomeOf(departure, arrival, { otherItem: isOtherItem(identity), better: handOver && better.length > 0, rows }),
 		identity,
 		rows,
 		betterOnArrival: better,
@@ -50,8 +58,7 @@ export function compareStates({ departure, arrival, checks }: StateComparisonInp
 function outcomeOf(
 	departure: ComparedState | null,
 	arrival: ComparedState | null,
-	otherItem: boolean,
-	better: boolean,
+	{ otherItem, better, rows }: { otherItem: boolean; better: boolean; rows: readonly ComparisonRow[] },
 ): { outcome: ComparisonOutcome; why: Sentence } {
 	const because = (outcome: ComparisonOutcome, key: string) => ({
 		outcome,
@@ -62,8 +69,21 @@ function outcomeOf(
 	if (otherItem) return because("identity-mismatch", "identity-mismatch");
 	if (arrival.workDoneBefore === true) return because("no-first-state", "work-before");
 	if (arrival.wetnessSeen === true) return because("moisture-hold", "moisture-hold");
+	if (arrival.stateOfItem === "not-tested" && !rows.some(testedOnArrival))
+		return because("no-first-state", "not-tested");
 	if (better) return because("state-conflict", "state-conflict");
 	return because("compared", "compared");
+}
+
+function testedOnArrival({ arrival }: ComparisonRow): boolean {
+	return arrival !== null && arrival.notTested === undefined;
+}
+
+/** What weighing both ends says of whether it is the same item. */
+function massOf(rows: readonly ComparisonRow[]): MassAgreement {
+	const verdict = rows.find(({ check }) => check.id === "mass")?.comparison.result?.verdict;
+	if (verdict === "differs") return "differs";
+	return verdict === "equivalent" ? "agrees" : null;
 }
 
 /** Check ids that were not good when the item left and are good on arrival; `state-of-item` for the state as a whole. */

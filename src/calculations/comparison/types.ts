@@ -189,6 +189,8 @@ export interface StateComparisonInput {
 	/** Null: this end was not recorded. */
 	readonly departure: ComparedState | null;
 	readonly arrival: ComparedState | null;
+	/** Whether the two are the ends of one hand-over: only then is better on arrival a conflict. True where not given. */
+	readonly handOver?: boolean | undefined;
 	/** The checks of the item's class, in the order to show them. Own checks come from the readings. */
 	readonly checks: readonly ComparedCheck[];
 }
@@ -208,6 +210,12 @@ export interface IdentityComparison {
 	readonly readAlike: readonly string[];
 	/** Recorded at one end only, or at neither. */
 	readonly notSeen: readonly string[];
+	/** Of those that differ: by one character or two neighbours swapped, as a slip would. */
+	readonly likelySlips: readonly string[];
+	/** Independent points that differ: serial number, device id, model, mass. */
+	readonly mismatches: readonly string[];
+	/** Of the marks recorded at departure that a board shows without power (mass where weighed), how many agree. */
+	readonly withoutPower: { readonly agree: number; readonly of: number };
 }
 
 export interface ComparisonRow {

@@ -4,6 +4,7 @@ import { ownCheck } from "../../calculations/comparison/own-check.ts";
 import type {
 	ComparedState,
 	CustodyRecord,
+	Goodness,
 	ReadingInstrument,
 	StateReading,
 } from "../../calculations/comparison/types.ts";
@@ -22,6 +23,7 @@ export function comparedState(statement: OpenedStatement): ComparedState {
 			uuid: identity.uuid,
 			maker: identity.maker,
 			model: identity.model,
+			firmware: identity.firmware,
 		},
 		marks: identity.marks ?? [],
 		benchId: setUp.benchId,
@@ -29,9 +31,21 @@ export function comparedState(statement: OpenedStatement): ComparedState {
 		firmware: setUp.firmware,
 		ambientDegC: setUp.ambient?.unit === "degC" ? setUp.ambient.value : undefined,
 		readings: statement.readings.map((reading) => stateReading(reading, statement.instruments)),
+		controls: controlsOf(statement),
 		workDoneBefore: firstPowerOn?.workDoneBefore,
 		wetnessSeen: firstPowerOn?.wetnessSeen === true || firstPowerOn?.stopSigns?.includes("liquid") === true,
 	};
+}
+
+/** What the control card's link ran at in the same slot. */
+function controlsOf({ link, setUp }: OpenedStatement): ComparedState["controls"] {
+	if (link?.control === undefined) return undefined;
+	const end = (value: number) => ({
+		values: [value],
+		benchId: setUp.benchId,
+		instrument: { id: "item", percentOfReading: 0, resolution: 0 },
+	});
+	return { "link-width": end(link.control.width), "link-speed": end(link.control.speedGTPerS) };
 }
 
 /** A record's place on the custody line, with what was good in it. */
@@ -42,8 +56,17 @@ export function custodyRecord(statement: OpenedStatement): CustodyRecord {
 		holderId: statement.holderId,
 		consignmentId: statement.consignmentId ?? null,
 		observedAt: statement.observed.at,
-		goodness: goodnessOf(comparedState(statement), checksOf(statement.itemClass)),
+		goodness: {
+			...goodnessOf(comparedState(statement), checksOf(statement.itemClass)),
+			"state-of-item": goodnessOfState(statement.state),
+		},
 	};
+}
+
+/** The item's state as a whole, on the line beside the checks; what was not to be good says nothing. */
+function goodnessOfState(state: OpenedStatement["state"]): Goodness {
+	if (state === "not-tested" || state === "unrepaired") return "untested";
+	return state === "good" ? "good" : "not-good";
 }
 
 type Instruments = readonly StatementInstrument<string | null>[];

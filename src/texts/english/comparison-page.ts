@@ -47,6 +47,7 @@ export const comparisonPage = {
 	"comparison-page.identity.uuid": "device id",
 	"comparison-page.identity.maker": "maker",
 	"comparison-page.identity.model": "model",
+	"comparison-page.identity.firmware": "firmware",
 	"comparison-page.identity.marks": "marks",
 	"comparison-page.identity.mass": "mass",
 	"comparison-page.checks": "Check by check",

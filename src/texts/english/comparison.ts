@@ -96,8 +96,10 @@ export const comparison = {
 
 	"comparison.outcome-compared": "The two records were compared check by check.",
 	"comparison.outcome-identity-mismatch":
-		"Serial number or device id differ, so the two records name different items. As long as that stands, what follows compares two items.",
+		"Marks that tell items apart differ, so the two records name different items. As long as that stands, what follows compares two items.",
 	"comparison.outcome-no-departure": "There is no record from before dispatch, so nothing can be compared.",
+	"comparison.outcome-not-tested":
+		"Nothing was tested on arrival. That is not a failure; how the item works is not known yet.",
 	"comparison.outcome-no-arrival": "There is no record from arrival yet.",
 	"comparison.outcome-work-before":
 		"Work was done on the item before it was first tested on arrival, so that record does not show the state in which it arrived.",
