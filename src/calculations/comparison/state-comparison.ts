@@ -135,7 +135,9 @@ function withContext(
 	if (left.unit !== came.unit) return instead("not-comparable", sentence("comparison.other-unit"));
 	if (!sameDefinition(left, came)) return instead("not-comparable", sentence("comparison.other-definition"));
 	if (check.kind === "visual") return assessed({ ...comparison.result, ...visualDifference(left, came) }, comparison);
-	if (check.comparability === "same-bench" && comparison.result.verdict !== "not-comparable") {
+	// On two benches a control item stands for all that differs in the set-up.
+	const oneBench = departure?.benchId !== undefined && departure.benchId === arrival?.benchId;
+	if (check.comparability === "same-bench" && oneBench && comparison.result.verdict !== "not-comparable") {
 		const [apart] = setUpDifferences(departure, arrival);
 		if (apart !== undefined) return instead("not-comparable", sentence(`comparison.other-${apart}`));
 	}

@@ -1,6 +1,7 @@
 /** Both ends of a leg side by side, the same page for both sides. First what a worried person needs; then every check. */
 import type { ComparisonRow } from "../../calculations/comparison/types.ts";
 import type { ConsignmentComparison } from "../../operations/comparison/compare-consignment.ts";
+import { isComparable, isTested, leadScreen, rowName } from "../../operations/comparison/lead-screen.ts";
 import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { isTextKey, say, speak, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
@@ -9,7 +10,6 @@ import { PlatformNote } from "../customer/platform-note.tsx";
 import { Layout } from "../layout.tsx";
 import { readingWords } from "../record-form/reading-words.ts";
 import { groupsOfFour, offsetOf, showTime } from "../record-form/shown-time.ts";
-import { findingsOf, isComparable, isTested, rowName } from "./findings.ts";
 
 export function ComparisonPage({ found }: { readonly found: ConsignmentComparison }) {
 	const { order, departure, arrival, comparison } = found;
@@ -99,7 +99,7 @@ function Fingerprints({ found }: { readonly found: ConsignmentComparison }) {
 }
 
 function FirstScreen({ found }: { readonly found: ConsignmentComparison }) {
-	const findings = findingsOf(found);
+	const findings = leadScreen(found, (at, offsetMinutes) => showTime(at, offsetOf(offsetMinutes)));
 	return (
 		<>
 			<Sentences title="comparison-page.certain" none="comparison-page.certain-none" sentences={findings.certain} />
