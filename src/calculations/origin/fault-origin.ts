@@ -158,17 +158,25 @@ function turningFinding(input: FaultOriginInput, origins: readonly OriginJudgeme
 	const groupOf = (finding: Finding) =>
 		finding.group ?? input.rules.find(({ id }) => id === finding.id)?.group ?? finding.id;
 	const turning = input.findings.find((finding) => {
-		if (finding.state === "unknown") return false;
+		if (!speaks(finding, input)) return false;
 		const rest = input.findings.filter((other) => groupOf(other) !== groupOf(finding));
 		return leading(judgedOrigins(input, rest)) !== now;
 	});
 	return turning?.id ?? null;
 }
 
+/** Whether a finding bears on any origin, by its rule or by numbers. */
+function speaks(finding: Finding, input: FaultOriginInput): boolean {
+	if (finding.state === "unknown") return false;
+	const rule = input.rules.find(({ id }) => id === finding.id);
+	const directions = finding.state === "present" ? rule?.whenPresent : rule?.whenAbsent;
+	return isNumbered(input, finding) || Object.keys(directions ?? {}).length > 0;
+}
+
 /** The caller's tests where given, else the catalogue's. */
 function nextTestsOf(input: FaultOriginInput, origins: readonly OriginJudgement[]) {
 	const open = origins.filter(({ support }) => support !== "does-not-support").map(({ id }) => id);
-	if (input.tests === undefined) return separatingTests(input.testRules, open);
+	if (input.tests === undefined) return separatingTests(input.testRules, open, input.findings);
 	return rankedTests(input.tests, weightsOf(input, origins, open));
 }
 

@@ -2,7 +2,7 @@
 import { sentence } from "../judged.ts";
 import { informationBits } from "./evidence.ts";
 import type { Origin } from "./origins.ts";
-import type { NextTest, OriginTest, OriginTestRule } from "./types.ts";
+import type { Finding, NextTest, OriginTest, OriginTestRule } from "./types.ts";
 
 /** The caller's tests by expected information. `weights`: what is held of the origins now, equal where nothing is. */
 export function rankedTests(tests: readonly OriginTest[], weights: ReadonlyMap<Origin, number>): readonly NextTest[] {
@@ -25,8 +25,14 @@ export function rankedTests(tests: readonly OriginTest[], weights: ReadonlyMap<O
 }
 
 /** The catalogue's tests by how many pairs of open origins they tell apart; no probabilities are invented for them. */
-export function separatingTests(rules: readonly OriginTestRule[], open: readonly Origin[]): readonly NextTest[] {
+export function separatingTests(
+	rules: readonly OriginTestRule[],
+	open: readonly Origin[],
+	findings: readonly Finding[],
+): readonly NextTest[] {
+	const made = findings.filter(({ state }) => state !== "unknown").map(({ id }) => id);
 	return rules
+		.filter(({ answers = [] }) => !answers.some((id) => made.includes(id)))
 		.map((rule) => {
 			const count = (origins: readonly Origin[]) => origins.filter((origin) => open.includes(origin)).length;
 			return { rule, pairs: count(rule.likely) * count(rule.unlikely) };

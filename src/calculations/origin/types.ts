@@ -27,6 +27,10 @@ export interface OriginTestRule {
 	/** Origins under which it is expected to come out positive, and under which negative; it says nothing of the others. */
 	readonly likely: readonly Origin[];
 	readonly unlikely: readonly Origin[];
+	/** Findings that it would make; once one of them is made there is nothing left to test. */
+	readonly answers?: readonly string[] | undefined;
+	/** The item gets power in it. */
+	readonly needsPower: boolean;
 	readonly destructive: boolean;
 	readonly breaksCustody: boolean;
 	readonly source: Source;

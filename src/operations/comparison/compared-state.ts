@@ -30,7 +30,7 @@ export function comparedState(statement: OpenedStatement): ComparedState {
 		driver: setUp.driver,
 		firmware: setUp.firmware,
 		ambientDegC: setUp.ambient?.unit === "degC" ? setUp.ambient.value : undefined,
-		readings: statement.readings.map((reading) => stateReading(reading, statement.instruments)),
+		readings: statement.readings.map((reading) => stateReading(reading, statement)),
 		controls: controlsOf(statement),
 		workDoneBefore: firstPowerOn?.workDoneBefore,
 		wetnessSeen: firstPowerOn?.wetnessSeen === true || firstPowerOn?.stopSigns?.includes("liquid") === true,
@@ -70,8 +70,11 @@ function goodnessOfState(state: OpenedStatement["state"]): Goodness {
 }
 
 type Instruments = readonly StatementInstrument<string | null>[];
+type Described = Pick<OpenedStatement, "recordId" | "instruments">;
+/** Instruments described in the record itself: `meter-1` of two records need not be one meter. */
+const OWN_INSTRUMENT = /^meter-\d$/;
 
-function stateReading(reading: StatementReading<string | null>, instruments: Instruments): StateReading {
+function stateReading(reading: StatementReading<string | null>, { recordId, instruments }: Described): StateReading {
 	const values = reading.values?.map(({ value }) => value);
 	const limited = reading.limitLow !== undefined || reading.limitHigh !== undefined;
 	return {
@@ -83,7 +86,7 @@ function stateReading(reading: StatementReading<string | null>, instruments: Ins
 		unit: reading.values?.[0]?.unit,
 		leadsNulled: reading.leadsNulled,
 		values,
-		instrument: instrumentOf(reading, instruments),
+		instrument: instrumentOf(reading, instruments, recordId),
 		trials: reading.trials,
 		successes: reading.successes,
 		count: reading.count,
@@ -97,9 +100,10 @@ function stateReading(reading: StatementReading<string | null>, instruments: Ins
 function instrumentOf(
 	{ instrumentId, values }: StatementReading<string | null>,
 	instruments: Instruments,
+	recordId: string,
 ): ReadingInstrument | undefined {
 	if (instrumentId === undefined) return undefined;
-	const bare = { id: instrumentId };
+	const bare = { id: OWN_INSTRUMENT.test(instrumentId) ? `${recordId} ${instrumentId}` : instrumentId };
 	const facts = instruments.find((instrument) => instrument.id === instrumentId);
 	if (facts?.unit === undefined || !Object.hasOwn(TYPED_UNITS, facts.unit)) return bare;
 	const unit = facts.unit as TypedUnit;

@@ -2,9 +2,9 @@
 import { type FirstState, firstState } from "../../calculations/comparison/first-state.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 
-/** Null without an arrival record. */
+/** Null where the later record is no arrival record: only that tells of the state in which it came. */
 export function firstStateOf({ arrival, comparison, consignment }: ConsignmentComparison): FirstState | null {
-	if (arrival === null) return null;
+	if (arrival === null || arrival.view.stage !== "arrival") return null;
 	const { statement } = arrival;
 	const { setUp, firstPowerOn, parcel, observed, readings } = statement;
 	const inHand =

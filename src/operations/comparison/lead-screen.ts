@@ -190,7 +190,8 @@ function nextOf(found: ConsignmentComparison, rows: readonly NamedRow[]): string
 	const statement = arrival?.statement;
 	const next: string[] = [];
 	const stopped = statement === undefined ? null : powerStop(statement);
-	if (comparison.outcome === "identity-mismatch") next.push("identity");
+	if (comparison.outcome === "identity-mismatch") return ["keep", "identity", "talk"];
+	if (comparison.outcome === "state-conflict") next.push("conflict");
 	if (comparison.outcome === "moisture-hold" || stopped === "wet") next.push("moisture");
 	if (stopped === "sign" || stopped === "cell") next.push("stop");
 	const starts = statement?.state !== "does-not-start";
@@ -198,12 +199,13 @@ function nextOf(found: ConsignmentComparison, rows: readonly NamedRow[]): string
 		if (statement?.setUp.controlBefore !== true) next.push("control");
 		if ((statement?.setUp.platforms ?? 1) < 2) next.push("second-platform");
 	}
-	const lost = line.changes.some((change) => change.kind === "lost" && change.spans.length > 0);
-	if (lost || statement?.parcel?.outerDamage === "seen") next.push("carrier");
+	const lost = line.changes.filter((change) => change.kind === "lost" && change.spans.length > 0);
+	const onTheWay = lost.some(({ spans }) => spans.some((place) => line.spans[place]?.kind !== "stay"));
+	if (onTheWay || statement?.parcel?.outerDamage === "seen") next.push("carrier");
 	if (rows.some(({ judged }) => judged?.verdict === "not-comparable")) next.push("same-instrument");
 	if (stopped === null && rows.some(({ row }) => isTested(row.departure) && !isTested(row.arrival))) {
 		next.push("untested");
 	}
-	const well = starts && !lost && next.every((key) => key === "untested" || key === "same-instrument");
+	const well = starts && lost.length === 0 && next.every((key) => key === "untested" || key === "same-instrument");
 	return well ? ["all-well", ...next] : ["keep", ...next, "talk"];
 }

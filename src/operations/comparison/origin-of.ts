@@ -2,9 +2,10 @@
 import { goodnessFrom } from "../../calculations/comparison/goodness.ts";
 import type { Judged } from "../../calculations/judged.ts";
 import { faultOrigin } from "../../calculations/origin/fault-origin.ts";
-import type { FaultOrigin } from "../../calculations/origin/types.ts";
+import type { FaultOrigin, OriginTestRule } from "../../calculations/origin/types.ts";
 import { FINDING_RULES } from "../../catalogue/origins/findings.ts";
 import { ORIGIN_TEST_RULES } from "../../catalogue/origins/tests.ts";
+import { powerStop } from "../records/power-stop.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 import { type DerivedFinding, derivedFindings } from "./derived-findings.ts";
 
@@ -28,7 +29,16 @@ export function originOf(found: ConsignmentComparison, given: GivenFindings): Or
 	const asked = added.some(({ state }) => state === "present");
 	if (!asked && !asksForOrigin(found)) return null;
 	const findings = [...derivedFindings(found).filter(({ id }) => !added.some((own) => own.id === id)), ...added];
-	return { findings, judged: faultOrigin({ findings, rules: FINDING_RULES, testRules: ORIGIN_TEST_RULES }) };
+	return { findings, judged: faultOrigin({ findings, rules: FINDING_RULES, testRules: testsThatFit(found) }) };
+}
+
+/** None that powers an item that must not be powered; while two records name two items, only those that tell which it is. */
+function testsThatFit({ comparison, arrival }: ConsignmentComparison): readonly OriginTestRule[] {
+	if (comparison.outcome === "identity-mismatch") {
+		return ORIGIN_TEST_RULES.filter(({ likely }) => likely.includes("other-item"));
+	}
+	const stopped = comparison.outcome === "moisture-hold" || (arrival !== null && powerStop(arrival.statement) !== null);
+	return stopped ? ORIGIN_TEST_RULES.filter(({ needsPower }) => !needsPower) : ORIGIN_TEST_RULES;
 }
 
 function asksForOrigin({ comparison, departure, arrival, line }: ConsignmentComparison): boolean {

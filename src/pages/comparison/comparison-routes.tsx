@@ -1,10 +1,12 @@
 /** `/orders/{id}/consignments/{id}/comparison`, for the shop and for every link of the order. */
 import type { FastifyInstance } from "fastify";
 import { callerOf, openTo } from "../../access/callers.ts";
+import { comparisonQuery } from "../../contract/comparison.ts";
 import { fault } from "../../faults.ts";
 import { compareConsignment } from "../../operations/comparison/compare-consignment.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { readOrder } from "../../operations/orders/read-orders.ts";
+import { validate } from "../../operations/validate.ts";
 import { say } from "../../texts/say.ts";
 import { Layout } from "../layout.tsx";
 import { sendPage } from "../render.ts";
@@ -17,7 +19,8 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 
 	app.get("/orders/:id/consignments/:consignment/comparison", routes, async (request, reply) => {
 		const { id, consignment } = request.params as { id: string; consignment: string };
-		const found = await compareConsignment(deps, callerOf(request), consignment);
+		const { from, to } = validate(comparisonQuery, request.query);
+		const found = await compareConsignment(deps, callerOf(request), consignment, { from, to });
 		if (found.order.id !== id) throw fault("not-found");
 		return sendPage(reply, <ComparisonPage found={found} />);
 	});

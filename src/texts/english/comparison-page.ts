@@ -22,6 +22,8 @@ export const comparisonPage = {
 	"comparison-page.between-none": "No change was found that could be placed between two moments.",
 	"comparison-page.next": "What to do next",
 	"comparison-page.next.keep": "Keep the board, the packaging and all photos as they are.",
+	"comparison-page.next.conflict":
+		"Both sides repeat the check that came out better, with another lead, and count ten starts. A record is mended by a new one that names it, never written over.",
 	"comparison-page.next.stop": "A stop sign is on record: do not power the board again before both sides agree on it.",
 	"comparison-page.next.moisture":
 		"Keep the board without power. Photograph what is wet before it dries, then speak with each other.",

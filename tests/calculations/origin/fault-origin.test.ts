@@ -174,6 +174,10 @@ describe("support by rules", () => {
 		expect(got.origins[0]?.id).toBe("missed-before-dispatch");
 		expect(got.turnsOn).toBe("fault-at-repaired-spot");
 	});
+	test("and never on a finding of the same group that says nothing", () => {
+		const got = judged({ findings: [{ id: "parcel-damaged", state: "absent" }, ...present("shock-beyond-design")] });
+		expect(got.turnsOn).toBe("shock-beyond-design");
+	});
 	test("a finding without rule and number says nothing, and says so", () => {
 		const got = judged({ findings: present("phase-of-the-moon") });
 		expect(speak(got.answer.validity.notes)).toEqual([
