@@ -55,7 +55,10 @@ export interface ScenarioOutcome {
 export interface Played {
 	readonly view: ComparisonView;
 	readonly page: string;
+	readonly orderId: string;
 	readonly legIds: readonly string[];
+	/** The query that was asked. */
+	readonly query: string;
 	readonly ownerId: string;
 	readonly repairerId: string;
 }
@@ -107,7 +110,15 @@ export async function playScenario(shop: TestApp, scenario: Scenario): Promise<P
 	expect(answer.statusCode, answer.body).toBe(200);
 	const page = await shop.ask("GET", `/orders/${order.id}/consignments/${legId}/comparison?${query}`);
 	expect(page.statusCode, page.body).toBe(200);
-	return { view: answer.json(), page: page.body, legIds, ownerId: order.owner.id, repairerId: order.repairer.id };
+	return {
+		view: answer.json(),
+		page: page.body,
+		orderId: order.id,
+		legIds,
+		query: String(query),
+		ownerId: order.owner.id,
+		repairerId: order.repairer.id,
+	};
 }
 
 /** References such as `bench:shop` become the ids that the service gave. */

@@ -30,13 +30,14 @@ export function CheckTable(props: {
 			{!isComparable(found) && <p class="note">{say("comparison-page.checks-apart")}</p>}
 			<p class="no-print">
 				{say("comparison-page.show")}:{" "}
-				{SHOWN.map((choice) => (
+				{SHOWN.map((choice, index) => (
 					<>
+						{index > 0 && " · "}
 						{choice === shown ? (
 							<strong aria-current="true">{say(`comparison-page.show.${choice}`)}</strong>
 						) : (
 							<a href={props.href(choice)}>{say(`comparison-page.show.${choice}`)}</a>
-						)}{" "}
+						)}
 					</>
 				))}
 			</p>
@@ -113,23 +114,25 @@ function CheckRow({
 		</td>
 	);
 	return (
-		<tr>
-			<th scope="row">{rowName(row)}</th>
-			{cell("departure")}
-			{cell("arrival")}
-			<td data-label={say("comparison-page.column.verdict")}>
-				<strong>
-					{verdict}
-					{direction}
-				</strong>
-				<span class="hint conformity">{speak(why)}</span>
-				<OnOneScale row={row} ends={ends} />
-			</td>
-		</tr>
+		<>
+			<tr>
+				<th scope="row">{rowName(row)}</th>
+				{cell("departure")}
+				{cell("arrival")}
+				<td data-label={say("comparison-page.column.verdict")}>
+					<strong>
+						{verdict}
+						{direction}
+					</strong>
+					<span class="hint conformity">{speak(why)}</span>
+				</td>
+			</tr>
+			<OnOneScale row={row} ends={ends} />
+		</>
 	);
 }
 
-/** Both ends drawn, where both have a number and one of them an interval. */
+/** Both ends drawn, where they may be compared, both have a number and one of them an interval. */
 function OnOneScale({
 	row,
 	ends,
@@ -138,7 +141,8 @@ function OnOneScale({
 	readonly ends: ComparisonView["checks"][number] | undefined;
 }) {
 	const [left, came] = [ends?.departure?.estimate, ends?.arrival?.estimate];
-	if (!left || !came || row.check.kind === "visual") return null;
+	const apart = row.comparison.result?.verdict === "not-comparable";
+	if (!left || !came || apart || row.check.kind === "visual") return null;
 	if (left.interval === null && came.interval === null) return null;
 	const unit = left.of === "value" ? (row.check.unitSymbol ?? "") : say(`comparison-page.scale.${left.of}`);
 	const limits = [row.check.limits, row.departure?.limits, row.arrival?.limits];
@@ -155,10 +159,12 @@ function OnOneScale({
 		},
 	});
 	return (
-		<>
-			<Chart drawing={drawing} id={`scale-${row.check.id}`} small={true} />
-			<span class="hint conformity">{unit}</span>
-		</>
+		<tr class="scale">
+			<td colSpan={4} data-label={say("comparison-page.scale")}>
+				<Chart drawing={drawing} id={`scale-${row.check.id}`} small={true} />
+				<span class="hint conformity">{unit}</span>
+			</td>
+		</tr>
 	);
 }
 

@@ -15,7 +15,7 @@ export function OriginSection({ origin }: { readonly origin: Origin }) {
 		<section id="origin">
 			<h2>{say("comparison-page.origin")}</h2>
 			<p>{say("comparison-page.origin-text")}</p>
-			<table class="stacked">
+			<table class="stacked origins">
 				<thead>
 					<tr>
 						{(["origin", "for", "against", "support"] as const).map((column) => (

@@ -102,6 +102,7 @@ export const comparisonPage = {
 	"comparison-page.show-none": "There is no such check.",
 	"comparison-page.adjusted-for":
 		"{count} differences of measured values and scores were tested together. Each has to stand out among all of them to be called a change.",
+	"comparison-page.scale": "On one scale",
 	"comparison-page.scale.title": "{check}: both ends on one scale {unit}",
 	"comparison-page.scale.description": "When it left {departure}; on arrival {arrival}.",
 	"comparison-page.scale.end": "{value}, with its uncertainty {low} to {high}",

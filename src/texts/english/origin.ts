@@ -22,9 +22,9 @@ export const origin = {
 	"origin.support-neutral": "the findings point both ways",
 	"origin.support-not-tested": "nothing found so far bears on it",
 
-	"origin.why-supports": "{countedFor} facts fit this better than the other origins, none fits it worse.",
-	"origin.why-does-not-support": "{countedAgainst} facts fit this worse than the other origins, none fits it better.",
-	"origin.why-neutral": "{countedFor} facts fit this better and {countedAgainst} fit it worse than the other origins.",
+	"origin.why-supports": "Facts that fit this better than the others: {countedFor}. None fits it worse.",
+	"origin.why-does-not-support": "Facts that fit this worse than the others: {countedAgainst}. None fits it better.",
+	"origin.why-neutral": "Facts that fit this better than the others: {countedFor}; worse: {countedAgainst}.",
 	"origin.why-not-tested": "Nothing that was looked for and found, or looked for and not found, bears on this.",
 	"origin.why-ruled-out": "A finding leaves no room for this.",
 	"origin.why-ratio-weighed":
@@ -59,7 +59,7 @@ export const origin = {
 	"origin.capped-cases": "The cases counted bear no ratio above {cap}. The word is chosen as for {cap}.",
 
 	"origin.test-informs": "It is expected to tell {bits} bits about the origin.",
-	"origin.test-separates": "It tells {pairs} pairs of the origins still open apart.",
+	"origin.test-separates": "Of the origins still open it tells apart {pairs} pairs.",
 	"origin.test-breaks-custody":
 		"It changes the item's holder or what can still be seen. Only when both sides agree, and after all other tests.",
 	"origin.test-destructive": "It destroys what it looks at. Only when both sides agree, and last of all.",
