@@ -68,7 +68,7 @@ export function OriginSection({ origin }: { readonly origin: Origin }) {
 function Findings({ said }: { readonly said: readonly Said[] }) {
 	if (said.length === 0) return <>–</>;
 	return (
-		<ul>
+		<ul class="findings">
 			{said.map(({ id, says }) => (
 				<li key={id}>{says}</li>
 			))}
