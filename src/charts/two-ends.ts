@@ -36,10 +36,10 @@ export function twoEnds({ departure, arrival, limits, words }: TwoEndsData): Dra
 	const known = [departure, arrival].flatMap(({ value, interval }) => [value, ...(interval ?? [])]);
 	const bounds = known.filter((bound): bound is number => bound !== null && Number.isFinite(bound));
 	const [least, most] = [Math.min(...bounds), Math.max(...bounds)];
-	const width = most > least ? most - least : Math.max(Math.abs(most), 1) * 0.1;
+	const width = widthOf(least, most);
 	const near = limits.filter((limit) => limit >= least - NEAR * width && limit <= most + NEAR * width);
 	const [low, high] = [Math.min(least, ...near), Math.max(most, ...near)];
-	const pad = high > low ? (high - low) * 0.06 : width;
+	const pad = high - low >= width ? (high - low) * 0.06 : width;
 	const x = scaleLinear([low - pad, high + pad], [LEFT, RIGHT]).clamp(true);
 	const row = (end: EndOnScale, y: number, label: string, role: "optimum" | "point"): Primitive[] => [
 		{ kind: "text", role: "label", x: 0, y: y + 4, anchor: "start", text: label },
@@ -69,6 +69,17 @@ export function twoEnds({ departure, arrival, limits, words }: TwoEndsData): Dra
 		],
 	};
 }
+
+/** How wide the drawn values lie; where a scale could not tell them apart, a tenth of their size. */
+function widthOf(least: number, most: number): number {
+	const size = Math.max(Math.abs(least), Math.abs(most));
+	const width = most - least;
+	if (width > size * 1e-9 && width > SMALLEST) return width;
+	return size > SMALLEST ? size * 0.1 : 1;
+}
+
+/** Below this a double has too few digits left to divide a scale by. */
+const SMALLEST = 1e-200;
 
 /** The interval as a line; a closed end has a bar across, an open end runs to the edge without one. */
 function intervalMarks({ interval }: EndOnScale, y: number, x: (value: number) => number): Primitive[] {

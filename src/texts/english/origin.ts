@@ -74,7 +74,8 @@ export const origin = {
 	"origin.finding-old-damage-seen": "Corrosion or damage was seen that takes long to grow.",
 	"origin.finding-parcel-damaged": "The parcel was damaged outside when it came.",
 	"origin.finding-indicator-tripped": "A shock or tilt indicator on the parcel had tripped. That alone is no damage.",
-	"origin.finding-shock-beyond-design": "A recorder, its place in the parcel known, logged a shock beyond what pack and board are designed for.",
+	"origin.finding-shock-beyond-design":
+		"A recorder, its place in the parcel known, logged a shock beyond what pack and board are designed for.",
 	"origin.finding-no-shock-recorded": "A recorder ran the whole way and logged no shock beyond the design.",
 	"origin.finding-new-mechanical-damage": "Mechanical damage was seen on arrival that was not there before dispatch.",
 	"origin.finding-pack-mark-matches": "A mark in the pack lies where the damage on the item is.",
@@ -87,7 +88,8 @@ export const origin = {
 	"origin.finding-lead-of-other-supply": "A supply lead that belongs to another supply was used.",
 	"origin.finding-reseating-cured": "Seating it again, and nothing else, mended it.",
 	"origin.finding-good-at-first-then-bad": "It worked at the first power-on and failed soon after.",
-	"origin.finding-good-on-arrival": "It was tested on arrival and was good. What only grew later is not excluded by that.",
+	"origin.finding-good-on-arrival":
+		"It was tested on arrival and was good. What only grew later is not excluded by that.",
 	"origin.finding-errors-grew-later": "Errors were absent at first and grew over weeks of use.",
 	"origin.finding-control-item-good":
 		"Another item that is known to be good worked on the same bench, before and after.",
