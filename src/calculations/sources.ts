@@ -119,6 +119,13 @@ export const BIBLIOGRAPHY = {
 	"hard-disk-packaging-page": "A packaging page on hard disks, not operating (as quoted)",
 	"dangerous-goods-188": "Special provision 188 for lithium cells (text in a public repository)",
 	"r-stats": "R, package stats: reference examples of its tests (read in the R sources)",
+	"trade-list-answer":
+		"Answer of a solder-joint specialist on a trade list, April 2004: cracks found after a transit shock presuppose a weak joint (read)",
+	"driver-issue-tracker": "Open issue tracker of a graphics driver, common reasons for a lost bus (read)",
+	"repair-manual-edge": "Repair shop article on cards with fewer lanes (read; a shop's own, no standard)",
+	"ratio-of-means-1954":
+		"Some problems in interval estimation, Journal of the Royal Statistical Society B 16, 1954 (recalled)",
+	"nist-e-handbook": "NIST/SEMATECH e-Handbook of Statistical Methods (recalled)",
 	"poisson-limits-1936": "Fiducial limits for the Poisson distribution, Biometrika 28, 1936 (read as quoted elsewhere)",
 	"proportion-difference-1998":
 		"Interval estimation for the difference between independent proportions, Statistics in Medicine 17, 1998",

@@ -27,6 +27,9 @@ const readingEnd = z.strictObject({
 	trials: z.number().int().min(1).max(10_000).optional(),
 	count: z.number().int().min(0).max(1e9).optional(),
 	exposure: z.strictObject({ amount: z.number().min(1e-9).max(1e12), unit: text(40) }).optional(),
+	/** Counts: the bursts that the events came in, or the events' times, seconds. */
+	bursts: z.number().int().min(0).max(1e9).optional(),
+	eventTimesS: z.array(z.number().min(0).max(1e12)).max(100_000).optional(),
 	notTested: text(500).optional(),
 });
 type End = z.infer<typeof readingEnd>;
@@ -52,6 +55,9 @@ export const readingComparisonRequest = z
 		/** `outcome`: of the share of attempts that went well, 0 to 1. `count`: of the events counted. */
 		limits: z.strictObject({ low: value.optional(), high: value.optional() }).optional(),
 		equivalenceMargin: z.number().positive().max(1e15).optional(),
+		/** A counter that the item keeps over its life and that never falls, and where it stops. */
+		counter: z.enum(["lifetime"]).optional(),
+		saturatesAt: z.number().int().positive().max(1e18).optional(),
 		coverageProbability: z.number().min(0.5).max(0.9999).optional(),
 		/** Symbol of the unit, for the sentence only. */
 		unit: text(20).optional(),
@@ -63,6 +69,9 @@ export const readingComparisonRequest = z
 		const fault = (path: string[], message: string) => context.addIssue({ code: "custom", path, message });
 		const { low, high } = request.limits ?? {};
 		if (low !== undefined && high !== undefined && !(low <= high)) fault(["limits", "low"], "low lies above high");
+		if (request.kind !== "count" && (request.counter ?? request.saturatesAt) !== undefined) {
+			fault(["counter"], "only counts come from a counter");
+		}
 		if (request.kind === "outcome" && [low, high].some((limit) => limit !== undefined && !(limit >= 0 && limit <= 1))) {
 			fault(["limits"], "limits of an outcome are shares from 0 to 1");
 		}
@@ -97,6 +106,10 @@ function faultsOfEnd(kind: Kind, end: End): [member: string, message: string][] 
 	for (const member of READING_MEMBERS) {
 		if (end[member] !== undefined && !wanted.includes(member)) faults.push([member, `not part of the kind ${kind}`]);
 	}
+	if ((end.bursts ?? 0) > (end.count ?? 0)) faults.push(["bursts", "no more bursts than events"]);
+	if (end.eventTimesS !== undefined && end.eventTimesS.length !== end.count) {
+		faults.push(["eventTimesS", "one time for each event counted"]);
+	}
 	if ((end.successes ?? 0) > (end.trials ?? Number.POSITIVE_INFINITY)) {
 		faults.push(["successes", "no more successes than trials"]);
 	}
@@ -120,6 +133,8 @@ export const readingComparisonResult = z.strictObject({
 	expandedUncertainty: z.number().nullable(),
 	enNumber: z.number().nullable(),
 	pValue: z.number().nullable(),
+	/** Arrival over departure, where the interval is one of a ratio of values. */
+	ratio: z.number().nullable(),
 	interval: z.tuple([z.number().nullable(), z.number().nullable()]).nullable(),
 	intervalOf: z.enum(["difference", "ratio", "rate-ratio"]).nullable(),
 	why: z.string(),

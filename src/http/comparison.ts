@@ -1,10 +1,11 @@
 /** The comparison of a leg's two ends. */
 import type { FastifyInstance } from "fastify";
 import { callerOf } from "../access/callers.ts";
-import { comparisonView } from "../contract/comparison.ts";
+import { comparisonQuery, comparisonView, idsIn } from "../contract/comparison.ts";
 import { compareConsignment } from "../operations/comparison/compare-consignment.ts";
 import { comparisonViewOf } from "../operations/comparison/comparison-view.ts";
 import type { Deps } from "../operations/deps.ts";
+import { validate } from "../operations/validate.ts";
 import { SHOP_AND_LINKS } from "./orders.ts";
 import { pathId } from "./parts.ts";
 
@@ -15,9 +16,15 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 			...SHOP_AND_LINKS,
 			schema: {
 				summary: "What changed between the two ends of a leg, and where on the custody line.",
+				querystring: comparisonQuery,
 				response: { 200: comparisonView },
 			},
 		},
-		async (request) => comparisonViewOf(await compareConsignment(deps, callerOf(request), pathId(request, "con"))),
+		async (request) => {
+			const id = pathId(request, "con");
+			const { from, to, present, absent } = validate(comparisonQuery, request.query);
+			const found = await compareConsignment(deps, callerOf(request), id, { from, to });
+			return comparisonViewOf(found, { present: idsIn(present), absent: idsIn(absent) });
+		},
 	);
 }

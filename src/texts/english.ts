@@ -1,19 +1,21 @@
 /** All English sentences, by key. One file per subject in `english/`; a key begins with its subject. */
 import { arrival } from "./english/arrival.ts";
 import { checks } from "./english/checks.ts";
-import { claims } from "./english/claims.ts";
 import { checksByClass } from "./english/checks-by-class.ts";
+import { claims } from "./english/claims.ts";
 import { collectors } from "./english/collectors.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
 import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
+import { firstState } from "./english/first-state.ts";
 import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
 import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
+import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { planner } from "./english/planner.ts";
@@ -23,6 +25,7 @@ import { search } from "./english/search.ts";
 import { shock } from "./english/shock.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
+import { soak } from "./english/soak.ts";
 import { strength } from "./english/strength.ts";
 import { verify } from "./english/verify.ts";
 
@@ -36,6 +39,7 @@ export const english = {
 	...comparisonPage,
 	...erasure,
 	...faults,
+	...firstState,
 	...imports,
 	...general,
 	...layout,
@@ -44,9 +48,11 @@ export const english = {
 	...slip,
 	...shop,
 	...cushion,
+	...origin,
 	...packaging,
 	...pack,
 	...planner,
+	...soak,
 	...strength,
 	...retired,
 	...search,

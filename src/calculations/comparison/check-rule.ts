@@ -22,6 +22,8 @@ export function ruleOf(check: ComparedCheck, departure: ReadingEnd | null): Read
 		betterIs: check.betterIs,
 		limits: check.limits,
 		equivalenceMargin: marginOf(check, departure),
+		counter: check.counter,
+		saturatesAt: check.saturatesAt,
 		unit: check.unitSymbol,
 	};
 }

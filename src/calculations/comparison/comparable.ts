@@ -19,7 +19,7 @@ export function notComparableBecause(rule: ReadingRule, departure: ReadingEnd, a
 			return sentence("comparison.no-uncertainty-stated");
 		}
 	}
-	if (rule.kind === "count") {
+	if (rule.kind === "count" && rule.counter !== "lifetime") {
 		const [one, other] = [departure.exposure, arrival.exposure];
 		if (one === undefined || other === undefined) return sentence("comparison.no-exposure");
 		if (one.unit !== other.unit) return sentence("comparison.other-exposure");

@@ -10,6 +10,7 @@ export const NO_DIFFERENCE_KNOWN = {
 	expandedUncertainty: null,
 	enNumber: null,
 	pValue: null,
+	ratio: null,
 	interval: null,
 	intervalOf: null,
 } as const;

@@ -1,28 +1,79 @@
-/** Whether two records name the same item. */
+/** Whether two records name the same item: mark by mark, then whether the marks that differ can be a slip of the pen. */
 import type { ComparedState, IdentityComparison } from "./types.ts";
 
-/** Marks that no repair changes and no two items share; any other difference is shown, not decisive. */
+/** Marks that no repair changes and no two items share; any other difference is shown, not decisive by itself. */
 const DECISIVE = ["serial-number", "uuid"];
+/** Marks that a board shows without power. */
+const SHOWN_WITHOUT_POWER = ["serial-number", "maker", "model"];
+/** What items of one model share; all other marks, natural ones among them, tell two of a model apart. */
+const SHARED_BY_MANY = ["maker", "model", "firmware"];
+/** From this many independent mismatches on it is another item. Published in no standard; our choice. */
+const MISMATCHES_THAT_STOP = 2;
+
+/** What weighing both ends says; null where it says nothing. */
+export type MassAgreement = "agrees" | "differs" | null;
 
 /** Compares the marks of both ends: trimmed, without case; letters read for digits are told apart from a difference. */
-export function compareIdentity(departure: ComparedState, arrival: ComparedState): IdentityComparison {
+export function compareIdentity(
+	departure: ComparedState,
+	arrival: ComparedState,
+	mass: MassAgreement,
+): IdentityComparison {
 	const found = { agree: [] as string[], differ: [] as string[], readAlike: [] as string[], notSeen: [] as string[] };
 	const names = new Set([...Object.keys(departure.identity), ...Object.keys(arrival.identity)]);
 	for (const name of names) found[agreement(departure.identity[name], arrival.identity[name])].push(name);
 	// Natural marks are described in words: the same words agree, other words are not a difference.
 	const seen = arrival.marks.map((mark) => (mark === null ? null : normal(mark)));
-	for (const mark of departure.marks) {
-		if (mark !== null) found[seen.includes(normal(mark)) ? "agree" : "notSeen"].push(mark);
-	}
-	return found;
+	const marks = departure.marks.filter((mark) => mark !== null);
+	for (const mark of marks) found[seen.includes(normal(mark)) ? "agree" : "notSeen"].push(mark);
+	const recorded = SHOWN_WITHOUT_POWER.filter((name) => typeof departure.identity[name] === "string");
+	return {
+		...found,
+		likelySlips: found.differ.filter((name) => isSlip(departure.identity[name], arrival.identity[name])),
+		mismatches: [...found.differ.filter((name) => isPoint(name)), ...(mass === "differs" ? ["mass"] : [])],
+		withoutPower: {
+			agree:
+				recorded.filter((name) => found.agree.includes(name) || found.readAlike.includes(name)).length +
+				marks.filter((mark) => found.agree.includes(mark)).length +
+				Number(mass === "agrees"),
+			of: recorded.length + marks.length + Number(mass !== null),
+		},
+	};
 }
 
-/** The marks whose difference means two items. */
-export function decisiveDifferences(identity: IdentityComparison): readonly string[] {
-	return identity.differ.filter((name) => DECISIVE.includes(name));
+/**
+ * Whether the records name two items: two independent points differ; or the serial number or device id alone differs, and
+ * nothing that two items do not share agrees. With such a mark agreeing, one difference is pointed out and stops nothing.
+ */
+export function isOtherItem({ agree, mismatches }: IdentityComparison): boolean {
+	if (mismatches.length >= MISMATCHES_THAT_STOP) return true;
+	return mismatches.some((name) => DECISIVE.includes(name)) && !agree.some((name) => !SHARED_BY_MANY.includes(name));
 }
 
-function agreement(one: string | null | undefined, other: string | null | undefined): keyof IdentityComparison {
+function isPoint(name: string): boolean {
+	return DECISIVE.includes(name) || name === "model";
+}
+
+/** One character read wrong, left out or doubled, or two neighbours swapped. */
+function isSlip(one: string | null | undefined, other: string | null | undefined): boolean {
+	if (typeof one !== "string" || typeof other !== "string") return false;
+	const [left, came] = [[...normal(one)], [...normal(other)]];
+	if (Math.abs(left.length - came.length) > 1) return false;
+	let start = 0;
+	while (start < Math.min(left.length, came.length) && left[start] === came[start]) start++;
+	const rest = (text: string[], skipped: number) => text.slice(start + skipped).join("");
+	return (
+		rest(left, 1) === rest(came, 1) ||
+		rest(left, 1) === rest(came, 0) ||
+		rest(left, 0) === rest(came, 1) ||
+		(left[start] === came[start + 1] && left[start + 1] === came[start] && rest(left, 2) === rest(came, 2))
+	);
+}
+
+function agreement(
+	one: string | null | undefined,
+	other: string | null | undefined,
+): "agree" | "differ" | "readAlike" | "notSeen" {
 	if (one === null || one === undefined || other === null || other === undefined) return "notSeen";
 	if (normal(one) === normal(other)) return "agree";
 	return lookalike(one) === lookalike(other) ? "readAlike" : "differ";
@@ -32,6 +83,7 @@ function normal(mark: string): string {
 	return mark.normalize("NFKC").trim().replace(/\s+/g, " ").toUpperCase();
 }
 
+/** Without what people leave out or read for another: spaces, dashes, letters like digits. */
 function lookalike(mark: string): string {
-	return normal(mark).replaceAll("O", "0").replace(/[IL]/g, "1");
+	return normal(mark).replace(/[\s-]/g, "").replaceAll("O", "0").replace(/[IL]/g, "1");
 }

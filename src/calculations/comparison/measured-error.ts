@@ -76,6 +76,12 @@ export function partsOfDifference(
 	};
 }
 
+/** Covariance of two readings of one instrument: what its scale and its certificate do to both. */
+export function commonVariance(departure: MeasuredError, arrival: MeasuredError): number {
+	const scales = (departure.scale * arrival.scale) / 3;
+	return SAME_INSTRUMENT_CORRELATION * (scales + departure.certificate * arrival.certificate);
+}
+
 /** u² = u1² + u2² − 2·r·u1·u2. */
 function remaining(one: number, other: number): number {
 	return Math.sqrt(Math.max(0, one ** 2 + other ** 2 - 2 * SAME_INSTRUMENT_CORRELATION * one * other));

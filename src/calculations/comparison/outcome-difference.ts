@@ -25,6 +25,7 @@ export function outcomeDifference(input: ReadingComparisonInput): Difference {
 		expandedUncertainty: null,
 		enNumber: null,
 		pValue,
+		ratio: null,
 		interval: newcombeDifference(arrival, departure, coverage),
 		intervalOf: "difference",
 		why: sentence(differs ? "comparison.shares-differ" : "comparison.shares-open", values),

@@ -32,6 +32,7 @@ export function scoreDifference(input: ReadingComparisonInput): Difference {
 		expandedUncertainty: null,
 		enNumber: null,
 		pValue,
+		ratio: null,
 		interval: differenceInterval(test, coverage),
 		intervalOf: "difference",
 	} as const;

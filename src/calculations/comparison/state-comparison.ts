@@ -7,7 +7,7 @@ import { holmAdjusted } from "../statistics/adjustment.ts";
 import { answersCondition, endOf, readingFor, ruleOf } from "./check-rule.ts";
 import { NO_DIFFERENCE_KNOWN } from "./difference.ts";
 import { goodnessFrom } from "./goodness.ts";
-import { compareIdentity, decisiveDifferences } from "./identity.ts";
+import { compareIdentity, isOtherItem, type MassAgreement } from "./identity.ts";
 import { readingComparison } from "./reading-comparison.ts";
 import { setUpDifferences } from "./set-up.ts";
 import type {
@@ -26,20 +26,28 @@ import type {
 import { visualDifference } from "./visual-difference.ts";
 
 const LEVEL = 0.05;
-const NO_IDENTITY: IdentityComparison = { agree: [], differ: [], readAlike: [], notSeen: [] };
+const NO_IDENTITY: IdentityComparison = {
+	agree: [],
+	differ: [],
+	readAlike: [],
+	notSeen: [],
+	likelySlips: [],
+	mismatches: [],
+	withoutPower: { agree: 0, of: 0 },
+};
 
 /** States of the item from worst to best, as far as they can be ordered. */
 const STATE_ORDER: readonly StateOfItem[] = ["does-not-start", "intermittent", "partly-good", "good"];
 
 /** The comparison of two records; rows are given whatever the outcome, so that nothing recorded is hidden. */
-export function compareStates({ departure, arrival, checks }: StateComparisonInput): StateComparison {
+export function compareStates({ departure, arrival, checks, handOver = true }: StateComparisonInput): StateComparison {
 	const own = ownChecks(departure, arrival);
 	const { rows, adjustedFor } = adjusted([...checks, ...own].map((check) => rowOf(check, departure, arrival)));
 	const both = departure !== null && arrival !== null;
-	const identity = both ? compareIdentity(departure, arrival) : NO_IDENTITY;
+	const identity = both ? compareIdentity(departure, arrival, massOf(rows)) : NO_IDENTITY;
 	const better = both ? betterOnArrival(departure, arrival, rows) : [];
 	return {
-		...outcomeOf(departure, arrival, decisiveDifferences(identity).length > 0, better.length > 0),
+		...outcomeOf(departure, arrival, { otherItem: isOtherItem(identity), better: handOver && better.length > 0, rows }),
 		identity,
 		rows,
 		betterOnArrival: better,
@@ -50,8 +58,7 @@ export function compareStates({ departure, arrival, checks }: StateComparisonInp
 function outcomeOf(
 	departure: ComparedState | null,
 	arrival: ComparedState | null,
-	otherItem: boolean,
-	better: boolean,
+	{ otherItem, better, rows }: { otherItem: boolean; better: boolean; rows: readonly ComparisonRow[] },
 ): { outcome: ComparisonOutcome; why: Sentence } {
 	const because = (outcome: ComparisonOutcome, key: string) => ({
 		outcome,
@@ -62,8 +69,21 @@ function outcomeOf(
 	if (otherItem) return because("identity-mismatch", "identity-mismatch");
 	if (arrival.workDoneBefore === true) return because("no-first-state", "work-before");
 	if (arrival.wetnessSeen === true) return because("moisture-hold", "moisture-hold");
+	if (arrival.stateOfItem === "not-tested" && !rows.some(testedOnArrival))
+		return because("no-first-state", "not-tested");
 	if (better) return because("state-conflict", "state-conflict");
 	return because("compared", "compared");
+}
+
+function testedOnArrival({ arrival }: ComparisonRow): boolean {
+	return arrival !== null && arrival.notTested === undefined;
+}
+
+/** What weighing both ends says of whether it is the same item. */
+function massOf(rows: readonly ComparisonRow[]): MassAgreement {
+	const verdict = rows.find(({ check }) => check.id === "mass")?.comparison.result?.verdict;
+	if (verdict === "differs") return "differs";
+	return verdict === "equivalent" ? "agrees" : null;
 }
 
 /** Check ids that were not good when the item left and are good on arrival; `state-of-item` for the state as a whole. */
@@ -86,9 +106,16 @@ function rowOf(check: ComparedCheck, departure: ComparedState | null, arrival: C
 		departure: endOf(check, row.departure, departure?.benchId),
 		arrival: endOf(check, row.arrival, arrival?.benchId),
 	};
-	const comparison = readingComparison({ ...ruleOf(check, row.departure), ...ends });
+	const control = controlOf(check, departure, arrival);
+	const comparison = readingComparison({ ...ruleOf(check, row.departure), ...ends, control });
 	const once = check.kind === "visual" ? withoutBounds(comparison) : comparison;
 	return { ...row, comparison: withContext(once, row, departure, arrival) };
+}
+
+/** A control item measured on both benches, where both records tell of it. */
+function controlOf(check: ComparedCheck, departure: ComparedState | null, arrival: ComparedState | null) {
+	const [left, came] = [departure?.controls?.[check.id], arrival?.controls?.[check.id]];
+	return left === undefined || came === undefined ? undefined : { departure: left, arrival: came };
 }
 
 /** What the readings alone do not know: what was looked at once, another condition, another definition, another set-up. */
@@ -108,7 +135,9 @@ function withContext(
 	if (left.unit !== came.unit) return instead("not-comparable", sentence("comparison.other-unit"));
 	if (!sameDefinition(left, came)) return instead("not-comparable", sentence("comparison.other-definition"));
 	if (check.kind === "visual") return assessed({ ...comparison.result, ...visualDifference(left, came) }, comparison);
-	if (check.comparability === "same-bench" && comparison.result.verdict !== "not-comparable") {
+	// On two benches a control item stands for all that differs in the set-up.
+	const oneBench = departure?.benchId !== undefined && departure.benchId === arrival?.benchId;
+	if (check.comparability === "same-bench" && oneBench && comparison.result.verdict !== "not-comparable") {
 		const [apart] = setUpDifferences(departure, arrival);
 		if (apart !== undefined) return instead("not-comparable", sentence(`comparison.other-${apart}`));
 	}

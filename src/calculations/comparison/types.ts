@@ -48,6 +48,9 @@ export interface ReadingEnd {
 	readonly trials?: number | undefined;
 	readonly count?: number | undefined;
 	readonly exposure?: { readonly amount: number; readonly unit: string } | undefined;
+	/** Counts: bursts that the events came in, or the events' times in seconds from which they are counted. */
+	readonly bursts?: number | undefined;
+	readonly eventTimesS?: readonly number[] | undefined;
 	/** Why it was not tested; its presence means that it was not. */
 	readonly notTested?: string | undefined;
 	/** Limits that this reading carries (the item's own capability); they stand in for the check's at this end. */
@@ -60,8 +63,12 @@ export interface ReadingRule {
 	readonly comparability: Comparability;
 	readonly betterIs: BetterIs;
 	readonly limits?: Limits | undefined;
-	/** A difference up to this much does not matter. */
+	/** A difference up to this much does not matter. `ratio`: a share, 0.05 is 5 %. */
 	readonly equivalenceMargin?: number | undefined;
+	/** Counts: `lifetime` is a counter that the item keeps and that never falls; otherwise events over the exposure. */
+	readonly counter?: "lifetime" | undefined;
+	/** Where such a counter stops counting. */
+	readonly saturatesAt?: number | undefined;
 	/** 0.5..1 exclusive, 0.95 where not given; errors of the first kind are 1 minus this. */
 	readonly coverageProbability?: number | undefined;
 	/** Symbol of the unit, for sentences only. */
@@ -71,7 +78,7 @@ export interface ReadingRule {
 export interface ReadingComparisonInput extends ReadingRule {
 	readonly departure: ReadingEnd;
 	readonly arrival: ReadingEnd;
-	/** A control item measured on both benches. Not used yet. */
+	/** One control item measured on both benches: it makes them comparable. */
 	readonly control?: { readonly departure: ReadingEnd; readonly arrival: ReadingEnd } | undefined;
 }
 
@@ -102,6 +109,8 @@ export interface ReadingComparison {
 	/** Difference over the root sum of squares of both ends' expanded uncertainties; null where they are not independent. */
 	readonly enNumber: number | null;
 	readonly pValue: number | null;
+	/** Arrival over departure, where the interval is one of a ratio of values. */
+	readonly ratio: number | null;
 	readonly interval: Interval | null;
 	readonly intervalOf: "difference" | "ratio" | "rate-ratio" | null;
 	readonly why: Sentence;
@@ -130,6 +139,9 @@ export interface ComparedCheck {
 	readonly itemReportsResolution?: number | undefined;
 	/** Ohms read through two test leads: what leads add that were not nulled goes into the uncertainty. */
 	readonly readThroughLeads?: boolean | undefined;
+	/** Counts: a counter that the item keeps over its life, and where it stops. */
+	readonly counter?: "lifetime" | undefined;
+	readonly saturatesAt?: number | undefined;
 	/** Symbol of the unit, for sentences only. */
 	readonly unitSymbol?: string | undefined;
 }
@@ -165,6 +177,8 @@ export interface ComparedState {
 	readonly firmware?: string | null | undefined;
 	readonly ambientDegC?: number | undefined;
 	readonly readings: readonly StateReading[];
+	/** Check id → what a control item that is known to be good showed on the same bench. */
+	readonly controls?: Readonly<Record<string, ReadingEnd>> | undefined;
 	/** Arrival: repair, flashing, cleaning or taking apart before the test; then it is no first state. */
 	readonly workDoneBefore?: boolean | undefined;
 	/** Arrival: water, a wet card, or liquid was seen. */
@@ -175,6 +189,8 @@ export interface StateComparisonInput {
 	/** Null: this end was not recorded. */
 	readonly departure: ComparedState | null;
 	readonly arrival: ComparedState | null;
+	/** Whether the two are the ends of one hand-over: only then is better on arrival a conflict. True where not given. */
+	readonly handOver?: boolean | undefined;
 	/** The checks of the item's class, in the order to show them. Own checks come from the readings. */
 	readonly checks: readonly ComparedCheck[];
 }
@@ -194,6 +210,12 @@ export interface IdentityComparison {
 	readonly readAlike: readonly string[];
 	/** Recorded at one end only, or at neither. */
 	readonly notSeen: readonly string[];
+	/** Of those that differ: by one character or two neighbours swapped, as a slip would. */
+	readonly likelySlips: readonly string[];
+	/** Independent points that differ: serial number, device id, model, mass. */
+	readonly mismatches: readonly string[];
+	/** Of the marks recorded at departure that a board shows without power (mass where weighed), how many agree. */
+	readonly withoutPower: { readonly agree: number; readonly of: number };
 }
 
 export interface ComparisonRow {

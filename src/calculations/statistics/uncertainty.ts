@@ -21,6 +21,8 @@ export interface UncertaintyParts {
 /** The distribution of an error around zero. */
 export interface ErrorDistribution {
 	readonly standardUncertainty: number;
+	/** Effective, whole; infinite where all is taken as known. */
+	readonly degreesOfFreedom: number;
 	/** t with P(|error| ≤ t) = coverage. */
 	halfWidth(coverage: number): number;
 	/** P(error ≤ x). */
@@ -52,16 +54,23 @@ export function errorDistribution(parts: UncertaintyParts): ErrorDistribution {
 	if (spread.length === 0) {
 		return {
 			standardUncertainty,
+			degreesOfFreedom: Number.POSITIVE_INFINITY,
 			halfWidth: (coverage) => rectangularSumHalfWidth(rectangular, coverage),
 			cumulative: (x) => rectangularSumCumulative(rectangular, x),
 		};
 	}
-	const whole = Math.max(1, Math.floor(degreesOfFreedom));
+	const whole = wholeDegreesOfFreedom(degreesOfFreedom);
 	return {
 		standardUncertainty,
+		degreesOfFreedom: whole,
 		halfWidth: (coverage) => tQuantile((1 + coverage) / 2, whole) * standardUncertainty,
 		cumulative: (x) => tCumulative(x / standardUncertainty, whole),
 	};
+}
+
+/** Cut down to a whole number, at least one; what rounding of doubles took from a whole number is given back. */
+export function wholeDegreesOfFreedom(degreesOfFreedom: number): number {
+	return Math.max(1, Math.floor(degreesOfFreedom + 1e-9));
 }
 
 /** A spread so small that its square is no longer held (below about 1e-162) is none: dividing by it gives NaN. */

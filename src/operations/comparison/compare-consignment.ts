@@ -9,7 +9,7 @@ import { checksOf } from "../../catalogue/checks/checks.ts";
 import { LANE_GBYTE_PER_S } from "../../catalogue/link-generations.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import { consignmentById } from "../../database/orders.ts";
-import { fault } from "../../faults.ts";
+import { fault, invalid } from "../../faults.ts";
 import type { LinkObservation } from "../../records/record-content.ts";
 import type { Deps } from "../deps.ts";
 import { mustReadOrder } from "../may.ts";
@@ -36,10 +36,18 @@ export interface ConsignmentComparison {
 	readonly records: readonly SealedRecord[];
 }
 
+/** Two records of the order to compare in place of the leg's own two ends. */
+export interface ChosenRecords {
+	readonly from?: string | undefined;
+	readonly to?: string | undefined;
+}
+
+/** @throws not-found; bad-input where a chosen record is no sealed record of the order, or `to` was seen before `from` */
 export async function compareConsignment(
 	deps: Deps,
 	caller: Caller,
 	consignmentId: string,
+	chosen: ChosenRecords = {},
 ): Promise<ConsignmentComparison> {
 	const row = await consignmentById(deps.database, consignmentId);
 	if (row === null) throw fault("not-found");
@@ -51,8 +59,11 @@ export async function compareConsignment(
 	const consignment = order.consignments.find((candidate) => candidate.id === consignmentId);
 	if (consignment === undefined) throw new Error(`order ${order.id} lacks its leg ${consignmentId}`);
 	const records = sealed.filter((record) => record.view.supersededBy === null);
-	const departure = endOf(records, consignmentId, "departure");
-	const arrival = endOf(records, consignmentId, "arrival");
+	const departure = chosenRecord(sealed, chosen.from, "/from") ?? endOf(records, consignmentId, "departure");
+	const arrival = chosenRecord(sealed, chosen.to, "/to") ?? endOf(records, consignmentId, "arrival");
+	if (isChosen(chosen) && departure !== null && arrival !== null && !isBefore(departure, arrival)) {
+		throw invalid([{ path: "/to", code: "before-from" }]);
+	}
 	return {
 		order,
 		consignment,
@@ -62,11 +73,40 @@ export async function compareConsignment(
 			departure: departure && comparedState(departure.statement),
 			arrival: arrival && comparedState(arrival.statement),
 			checks: checksOf(order.item.class),
+			handOver: isHandOver(departure, arrival),
 		}),
 		link: { departure: linkAt(departure), arrival: linkAt(arrival) },
 		line: lineOf(order, records),
 		records,
 	};
+}
+
+function isChosen({ from, to }: ChosenRecords): boolean {
+	return from !== undefined || to !== undefined;
+}
+
+/** Null where none was chosen. Records that were amended can be chosen as well. */
+function chosenRecord(
+	records: readonly SealedRecord[],
+	recordId: string | undefined,
+	path: string,
+): SealedRecord | null {
+	if (recordId === undefined) return null;
+	const record = records.find(({ view }) => view.id === recordId);
+	if (record === undefined) throw invalid([{ path, code: "no-such-record" }]);
+	return record;
+}
+
+function isBefore(one: SealedRecord, other: SealedRecord): boolean {
+	const order = one.statement.observed.at.localeCompare(other.statement.observed.at);
+	return order < 0 || (order === 0 && one.entry.index < other.entry.index);
+}
+
+/** Whether the two are the ends of one leg, between which nobody is recorded to have worked on the item. */
+function isHandOver(departure: SealedRecord | null, arrival: SealedRecord | null): boolean {
+	if (departure === null || arrival === null) return true;
+	const oneLeg = departure.view.consignmentId !== null && departure.view.consignmentId === arrival.view.consignmentId;
+	return oneLeg && departure.view.stage === "departure" && arrival.view.stage === "arrival";
 }
 
 /** The custody line of an order from its sealed records. */

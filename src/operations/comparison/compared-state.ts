@@ -4,6 +4,7 @@ import { ownCheck } from "../../calculations/comparison/own-check.ts";
 import type {
 	ComparedState,
 	CustodyRecord,
+	Goodness,
 	ReadingInstrument,
 	StateReading,
 } from "../../calculations/comparison/types.ts";
@@ -22,16 +23,29 @@ export function comparedState(statement: OpenedStatement): ComparedState {
 			uuid: identity.uuid,
 			maker: identity.maker,
 			model: identity.model,
+			firmware: identity.firmware,
 		},
 		marks: identity.marks ?? [],
 		benchId: setUp.benchId,
 		driver: setUp.driver,
 		firmware: setUp.firmware,
 		ambientDegC: setUp.ambient?.unit === "degC" ? setUp.ambient.value : undefined,
-		readings: statement.readings.map((reading) => stateReading(reading, statement.instruments)),
+		readings: statement.readings.map((reading) => stateReading(reading, statement)),
+		controls: controlsOf(statement),
 		workDoneBefore: firstPowerOn?.workDoneBefore,
 		wetnessSeen: firstPowerOn?.wetnessSeen === true || firstPowerOn?.stopSigns?.includes("liquid") === true,
 	};
+}
+
+/** What the control card's link ran at in the same slot. */
+function controlsOf({ link, setUp }: OpenedStatement): ComparedState["controls"] {
+	if (link?.control === undefined) return undefined;
+	const end = (value: number) => ({
+		values: [value],
+		benchId: setUp.benchId,
+		instrument: { id: "item", percentOfReading: 0, resolution: 0 },
+	});
+	return { "link-width": end(link.control.width), "link-speed": end(link.control.speedGTPerS) };
 }
 
 /** A record's place on the custody line, with what was good in it. */
@@ -42,13 +56,25 @@ export function custodyRecord(statement: OpenedStatement): CustodyRecord {
 		holderId: statement.holderId,
 		consignmentId: statement.consignmentId ?? null,
 		observedAt: statement.observed.at,
-		goodness: goodnessOf(comparedState(statement), checksOf(statement.itemClass)),
+		goodness: {
+			...goodnessOf(comparedState(statement), checksOf(statement.itemClass)),
+			"state-of-item": goodnessOfState(statement.state),
+		},
 	};
 }
 
-type Instruments = readonly StatementInstrument<string | null>[];
+/** The item's state as a whole, on the line beside the checks; what was not to be good says nothing. */
+function goodnessOfState(state: OpenedStatement["state"]): Goodness {
+	if (state === "not-tested" || state === "unrepaired") return "untested";
+	return state === "good" ? "good" : "not-good";
+}
 
-function stateReading(reading: StatementReading<string | null>, instruments: Instruments): StateReading {
+type Instruments = readonly StatementInstrument<string | null>[];
+type Described = Pick<OpenedStatement, "recordId" | "instruments">;
+/** Instruments described in the record itself: `meter-1` of two records need not be one meter. */
+const OWN_INSTRUMENT = /^meter-\d$/;
+
+function stateReading(reading: StatementReading<string | null>, { recordId, instruments }: Described): StateReading {
 	const values = reading.values?.map(({ value }) => value);
 	const limited = reading.limitLow !== undefined || reading.limitHigh !== undefined;
 	return {
@@ -60,7 +86,7 @@ function stateReading(reading: StatementReading<string | null>, instruments: Ins
 		unit: reading.values?.[0]?.unit,
 		leadsNulled: reading.leadsNulled,
 		values,
-		instrument: instrumentOf(reading, instruments),
+		instrument: instrumentOf(reading, instruments, recordId),
 		trials: reading.trials,
 		successes: reading.successes,
 		count: reading.count,
@@ -74,9 +100,10 @@ function stateReading(reading: StatementReading<string | null>, instruments: Ins
 function instrumentOf(
 	{ instrumentId, values }: StatementReading<string | null>,
 	instruments: Instruments,
+	recordId: string,
 ): ReadingInstrument | undefined {
 	if (instrumentId === undefined) return undefined;
-	const bare = { id: instrumentId };
+	const bare = { id: OWN_INSTRUMENT.test(instrumentId) ? `${recordId} ${instrumentId}` : instrumentId };
 	const facts = instruments.find((instrument) => instrument.id === instrumentId);
 	if (facts?.unit === undefined || !Object.hasOwn(TYPED_UNITS, facts.unit)) return bare;
 	const unit = facts.unit as TypedUnit;

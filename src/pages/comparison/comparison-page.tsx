@@ -1,17 +1,26 @@
 /** Both ends of a leg side by side, the same page for both sides. First what a worried person needs; then every check. */
-import type { ComparisonRow } from "../../calculations/comparison/types.ts";
+import type { ComparisonView } from "../../contract/comparison.ts";
 import type { ConsignmentComparison } from "../../operations/comparison/compare-consignment.ts";
+import { isTested, leadScreen, rowName } from "../../operations/comparison/lead-screen.ts";
 import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { isTextKey, say, speak, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErasedNote } from "../components/erased-note.tsx";
 import { PlatformNote } from "../customer/platform-note.tsx";
 import { Layout } from "../layout.tsx";
-import { readingWords } from "../record-form/reading-words.ts";
 import { groupsOfFour, offsetOf, showTime } from "../record-form/shown-time.ts";
-import { findingsOf, isComparable, isTested, rowName } from "./findings.ts";
+import { CheckTable, type Shown } from "./check-table.tsx";
+import { ChooseRecords } from "./choose-records.tsx";
+import { FirstStateSection } from "./first-state-section.tsx";
+import { OriginSection } from "./origin-section.tsx";
 
-export function ComparisonPage({ found }: { readonly found: ConsignmentComparison }) {
+export function ComparisonPage(props: {
+	readonly found: ConsignmentComparison;
+	readonly view: ComparisonView;
+	readonly shown: Shown;
+	readonly href: (shown: Shown) => string;
+}) {
+	const { found, view } = props;
 	const { order, departure, arrival, comparison } = found;
 	const both = departure !== null && arrival !== null;
 	return (
@@ -35,12 +44,15 @@ export function ComparisonPage({ found }: { readonly found: ConsignmentCompariso
 			{both && <FirstScreen found={found} />}
 			{both && <PlatformNote content={arrival.statement} />}
 			{both && <Identity found={found} />}
-			{both && <Checks found={found} />}
+			{both && view.firstState !== null && <FirstStateSection firstState={view.firstState} />}
+			{both && <CheckTable {...props} />}
+			{view.origin !== null && <OriginSection origin={view.origin} />}
 			<Links found={found} />
 			{both && <Untested found={found} />}
 			<section>
 				<CustodySpine order={order} line={found.line} records={found.records} drafts={[]} href={() => null} />
 				<p class="hint">{say("comparison-page.custody-text")}</p>
+				<ChooseRecords found={found} />
 				<p class="no-print">
 					<a href={`/orders/${order.id}/consignments/${found.consignment.id}/pack`}>{say("pack.shipped-title")}</a>
 				</p>
@@ -99,7 +111,7 @@ function Fingerprints({ found }: { readonly found: ConsignmentComparison }) {
 }
 
 function FirstScreen({ found }: { readonly found: ConsignmentComparison }) {
-	const findings = findingsOf(found);
+	const findings = leadScreen(found, (at, offsetMinutes) => showTime(at, offsetOf(offsetMinutes)));
 	return (
 		<>
 			<Sentences title="comparison-page.certain" none="comparison-page.certain-none" sentences={findings.certain} />
@@ -157,6 +169,12 @@ function Identity({ found }: { readonly found: ConsignmentComparison }) {
 	return (
 		<section>
 			<h2>{say("comparison-page.identity")}</h2>
+			{identity.withoutPower.of > 0 && <p>{say("comparison-page.identity.without-power", identity.withoutPower)}</p>}
+			{identity.likelySlips.map((mark) => (
+				<p key={mark} class="note">
+					{say("comparison-page.identity.slip", { mark: markWords(mark) })}
+				</p>
+			))}
 			<dl class="facts">
 				{rows
 					.filter(([, marks]) => marks.length > 0)
@@ -175,78 +193,6 @@ function Identity({ found }: { readonly found: ConsignmentComparison }) {
 function markWords(mark: string): string {
 	const key = `comparison-page.identity.${mark}`;
 	return isTextKey(key) ? say(key) : mark;
-}
-
-function Checks({ found }: { readonly found: ConsignmentComparison }) {
-	const rows = found.comparison.rows.filter((row) => isTested(row.departure) || isTested(row.arrival));
-	if (rows.length === 0) return null;
-	return (
-		<section>
-			<h2>{say("comparison-page.checks")}</h2>
-			{!isComparable(found) && <p class="note">{say("comparison-page.checks-apart")}</p>}
-			<table class="stacked">
-				<thead>
-					<tr>
-						{(["check", "departure", "arrival", "verdict"] as const).map((column) => (
-							<th key={column} scope="col">
-								{say(`comparison-page.column.${column}`)}
-							</th>
-						))}
-					</tr>
-				</thead>
-				<tbody>
-					{rows.map((row) => (
-						<CheckRow key={row.check.id} row={row} found={found} />
-					))}
-				</tbody>
-			</table>
-		</section>
-	);
-}
-
-function CheckRow({ row, found }: { readonly row: ComparisonRow; readonly found: ConsignmentComparison }) {
-	const { comparison } = row;
-	const judged = comparison.status === "assessed" ? comparison.result : null;
-	const verdict = say(`comparison-page.verdict.${judged?.verdict ?? "not-assessed"}`);
-	const changed = judged?.verdict === "differs" ? judged.direction : null;
-	const direction = changed === null ? "" : ` ${say(`comparison-page.direction.${changed}`)}`;
-	const why = comparison.status === "assessed" ? comparison.result.why : comparison.reason.message;
-	const cell = (end: "departure" | "arrival") => (
-		<td data-label={say(`comparison-page.column.${end}`)}>
-			{readingAt(found[end], row, end)}
-			{judged !== null && isTested(row[end]) && (
-				<span class="hint conformity">
-					{say(`comparison-page.conformity.${judged.conformity[end]?.verdict ?? "none"}`)}
-				</span>
-			)}
-		</td>
-	);
-	return (
-		<tr>
-			<th scope="row">{rowName(row)}</th>
-			{cell("departure")}
-			{cell("arrival")}
-			<td data-label={say("comparison-page.column.verdict")}>
-				<strong>
-					{verdict}
-					{direction}
-				</strong>
-				<span class="hint conformity">{speak(why)}</span>
-			</td>
-		</tr>
-	);
-}
-
-/** What the sealed record says of a check, with the digits as typed. */
-function readingAt(record: SealedRecord | null, row: ComparisonRow, end: "departure" | "arrival"): string {
-	const compared = row[end];
-	const reading = record?.statement.readings.find(
-		(candidate) => candidate.check === row.check.id && candidate.condition === compared?.condition,
-	);
-	if (compared === null || reading === undefined) return say("comparison-page.not-recorded");
-	const words = readingWords(reading, row.check.kind);
-	if (reading.provenance === "imported") return `${words} (${say("comparison-page.imported")})`;
-	return reading.provenance === "reported-to" ? `${words} (${say("comparison-page.reported-reading")})` : words;
 }
 
 function Links({ found }: { readonly found: ConsignmentComparison }) {

@@ -1,14 +1,21 @@
 /** `/orders/{id}/consignments/{id}/comparison`, for the shop and for every link of the order. */
 import type { FastifyInstance } from "fastify";
+import { z } from "zod";
 import { callerOf, openTo } from "../../access/callers.ts";
+import { comparisonQuery, idsIn } from "../../contract/comparison.ts";
 import { fault } from "../../faults.ts";
 import { compareConsignment } from "../../operations/comparison/compare-consignment.ts";
+import { comparisonViewOf } from "../../operations/comparison/comparison-view.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { readOrder } from "../../operations/orders/read-orders.ts";
+import { validate } from "../../operations/validate.ts";
 import { say } from "../../texts/say.ts";
 import { Layout } from "../layout.tsx";
 import { sendPage } from "../render.ts";
+import { SHOWN } from "./check-table.tsx";
 import { ComparisonPage } from "./comparison-page.tsx";
+
+const pageQuery = comparisonQuery.extend({ show: z.enum(SHOWN).optional() });
 
 export function registerComparison(app: FastifyInstance, deps: Deps): void {
 	const routes = { ...openTo("account", "link:record", "link:settle", "link:reader"), schema: { hide: true } };
@@ -17,9 +24,15 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 
 	app.get("/orders/:id/consignments/:consignment/comparison", routes, async (request, reply) => {
 		const { id, consignment } = request.params as { id: string; consignment: string };
-		const found = await compareConsignment(deps, callerOf(request), consignment);
+		const { show = "all", from, to, present, absent } = validate(pageQuery, request.query);
+		const found = await compareConsignment(deps, callerOf(request), consignment, { from, to });
 		if (found.order.id !== id) throw fault("not-found");
-		return sendPage(reply, <ComparisonPage found={found} />);
+		const view = comparisonViewOf(found, { present: idsIn(present), absent: idsIn(absent) });
+		const href = (shown: string) => {
+			const query = new URLSearchParams({ ...(request.query as Record<string, string>), show: shown });
+			return `${path(id, consignment)}?${query}#checks`;
+		};
+		return sendPage(reply, <ComparisonPage found={found} view={view} shown={show} href={href} />);
 	});
 
 	// Where links lead that are not for one record: the only leg there is, or a choice.

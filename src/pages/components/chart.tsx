@@ -1,10 +1,19 @@
 /** Paints a drawing as SVG; ink and weight are in the stylesheet, by the role of each mark. */
 import type { Drawing, Primitive } from "../../charts/drawing.ts";
 
-export function Chart({ drawing, id }: { readonly drawing: Drawing; readonly id: string }) {
+/** `small`: beside other words, in a table's cell. */
+export function Chart({
+	drawing,
+	id,
+	small = false,
+}: {
+	readonly drawing: Drawing;
+	readonly id: string;
+	readonly small?: boolean;
+}) {
 	return (
 		<svg
-			class="chart"
+			class={small ? "chart small" : "chart"}
 			viewBox={`0 0 ${drawing.width} ${drawing.height}`}
 			role="img"
 			aria-labelledby={`${id}-title ${id}-description`}

@@ -1,7 +1,8 @@
 /** Did not start on this platform: what is excluded, what is left open. */
+
+import { powerStop } from "../../operations/records/power-stop.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { type PlatformFacts, platformFinding } from "./platform.ts";
-import { powerStop } from "./progress.ts";
 
 export function PlatformNote({ content }: { readonly content: PlatformFacts }) {
 	const finding = platformFinding(content);

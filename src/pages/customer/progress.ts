@@ -3,16 +3,7 @@ import type { RecordContentInput } from "../../contract/records.ts";
 import type { GuidedCheck } from "../../operations/records/guided-record.ts";
 import { readingOf } from "../record-form/checks-form.ts";
 import { answerAt } from "../record-form/field.ts";
-import type { PlatformFacts } from "./platform.ts";
 import type { Step } from "./steps.ts";
-
-/** Why the board must not get power (again): a stop sign, or wetness; null where neither was noted. */
-export function powerStop(content: Pick<PlatformFacts, "firstPowerOn">): "sign" | "cell" | "wet" | null {
-	const signs = content.firstPowerOn?.stopSigns ?? [];
-	if (signs.includes("swollen-cell")) return "cell";
-	if (signs.length > 0) return "sign";
-	return content.firstPowerOn?.wetnessSeen === true ? "wet" : null;
-}
 
 /** Whether anything was entered at a step. */
 export function isEntered(step: Step, content: RecordContentInput, checks: readonly GuidedCheck[]): boolean {

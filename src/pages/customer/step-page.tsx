@@ -1,5 +1,6 @@
 /** One step of the guided record. Everything works without script; each step is one form that saves. */
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
+import { powerStop } from "../../operations/records/power-stop.ts";
 import { say } from "../../texts/say.ts";
 import { Caution, ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
@@ -10,7 +11,7 @@ import { Photos, type RefusedFile } from "../record-form/photos.tsx";
 import { showTime } from "../record-form/shown-time.ts";
 import { DiagnosticFile } from "./diagnostic-file.tsx";
 import { PlatformNote } from "./platform-note.tsx";
-import { isEntered, powerStop } from "./progress.ts";
+import { isEntered } from "./progress.ts";
 import { Review } from "./review.tsx";
 import { type Step, stepsOf } from "./steps.ts";
 import { ASSUMED_HUMIDITY_PERCENT, type Wait, waitOf } from "./wait.ts";

@@ -62,13 +62,44 @@ export const comparison = {
 		"The test takes the events as independent. If errors come in bursts, count each burst once.",
 	"comparison.note-resolution-only":
 		"Of one instrument only the smallest step is known, not its accuracy. The uncertainty is then too small.",
-	"comparison.ratio-not-built": "ratios are not compared yet.",
-	"comparison.control-not-built": "the way through a control item is not built yet.",
+	"comparison.note-bursts-counted": "Events that came together were counted as one burst.",
+	"comparison.note-few-runs":
+		"Fewer than four runs at one end: how far runs scatter is hardly known, and only large differences can show.",
+	"comparison.note-control": "This rests on the control item itself being unchanged between the two benches.",
+
+	"comparison.ratio-within": "The ratio, {low} to {high} with its uncertainty, lies within {percent} % of one.",
+	"comparison.ratio-differs": "The ratio is {ratio}, and with its uncertainty, {low} to {high}, it leaves one out.",
+	"comparison.ratio-undecided":
+		"The ratio is {ratio}, with its uncertainty {low} to {high}. That shows neither a change nor that there is none.",
+	"comparison.ratio-open": "One value can not be told from zero, so their ratio has no bounds.",
+
+	"comparison.control-not-for-counts":
+		"The two readings come from different benches, and a control item does not make counts or starts comparable.",
+	"comparison.control-not-measured":
+		"The two readings come from different benches, and the control item was not measured on both.",
+	"comparison.control-other-bench":
+		"The control item was measured on another bench than the item, so it does not join the two.",
+	"comparison.control-no-spread":
+		"The control item was measured, but the runs show no scatter to measure the difference by. More runs on each bench would.",
+	"comparison.control-within":
+		"Held against the control item, the ratio is {low} to {high} and lies within {percent} % of one.",
+	"comparison.control-differs":
+		"Held against the control item, which shows what the benches differ by, the ratio is {ratio}, {low} to {high} with its scatter.",
+	"comparison.control-undecided":
+		"Held against the control item, the ratio is {ratio}, {low} to {high} with its scatter. That shows neither a change nor that there is none.",
+
+	"comparison.counter-rose": "The counter stood at {departure} before dispatch and at {arrival} on arrival.",
+	"comparison.counter-same": "The counter stood at {arrival} at both ends.",
+	"comparison.counter-fell":
+		"The counter stood at {departure} before dispatch and at {arrival} on arrival. A counter of this kind never falls: it was reset, a part was exchanged, or this is another item.",
+	"comparison.counter-full": "The counter stands where it stops counting, so a step can not be seen.",
 
 	"comparison.outcome-compared": "The two records were compared check by check.",
 	"comparison.outcome-identity-mismatch":
-		"Serial number or device id differ, so the two records name different items. As long as that stands, what follows compares two items.",
+		"Marks that tell items apart differ, so the two records name different items. As long as that stands, what follows compares two items.",
 	"comparison.outcome-no-departure": "There is no record from before dispatch, so nothing can be compared.",
+	"comparison.outcome-not-tested":
+		"Nothing was tested on arrival. That is not a failure; how the item works is not known yet.",
 	"comparison.outcome-no-arrival": "There is no record from arrival yet.",
 	"comparison.outcome-work-before":
 		"Work was done on the item before it was first tested on arrival, so that record does not show the state in which it arrived.",

@@ -149,3 +149,40 @@ test("property: a lost check was good in the record before and not good in the o
 		}),
 	);
 });
+
+test("S7, three legs: full test, photo only, full test that fails: the untested hand-over widens the place to both later legs", () => {
+	const at = (
+		recordId: string,
+		stage: "departure" | "arrival",
+		holderId: string,
+		consignmentId: string,
+		day: number,
+		memory: Goodness,
+	) => ({
+		recordId,
+		stage,
+		holderId,
+		consignmentId,
+		observedAt: `2026-03-0${day}T10:00:00Z`,
+		goodness: { memory },
+	});
+	const { spans, changes } = custodyLine(
+		[
+			at("left-owner", "departure", "owner", "leg-1", 1, "good"),
+			at("came-shop", "arrival", "shop", "leg-1", 2, "good"),
+			at("left-shop", "departure", "shop", "leg-2", 3, "good"),
+			at("came-specialist", "arrival", "specialist", "leg-2", 4, "untested"),
+			at("left-specialist", "departure", "specialist", "leg-3", 5, "untested"),
+			at("came-owner", "arrival", "owner", "leg-3", 6, "not-good"),
+		],
+		[{ consignmentId: "leg-1" }, { consignmentId: "leg-2" }, { consignmentId: "leg-3" }],
+	);
+	const [change] = changes;
+	expect(change).toMatchObject({ kind: "lost", afterRecordId: "left-shop", beforeRecordId: "came-owner" });
+	expect(change?.widenedBy).toEqual(["came-specialist", "left-specialist"]);
+	const places = change?.spans.map((index) => spans[index]) ?? [];
+	expect(places.map((span) => span?.consignmentId)).toContain("leg-2");
+	expect(places.map((span) => span?.consignmentId)).toContain("leg-3");
+	expect(places.map((span) => span?.holderId)).toContain("specialist");
+	expect(places.map((span) => span?.consignmentId)).not.toContain("leg-1");
+});

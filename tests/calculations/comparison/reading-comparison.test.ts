@@ -256,10 +256,6 @@ describe("what is not known is not invented", () => {
 		const open = { kind: "measured", comparability: "stated-uncertainty", betterIs: "neither" } as const;
 		expect(compared({ ...open, departure: end(0.5, "a"), arrival: end(0.8, "b") }).verdict).toBe("inconclusive");
 	});
-
-	test("ratios and control items say that they are not built", () => {
-		expect(readingComparison({ ...VOLTS, kind: "ratio" }).status).toBe("not-assessed");
-	});
 });
 
 describe("link width", () => {

@@ -67,6 +67,9 @@ describe("a card that came to another computer", () => {
 			differ: [],
 			readAlike: [],
 			notSeen: ["uuid", "scratch beside the second screw"],
+			likelySlips: [],
+			mismatches: [],
+			withoutPower: { agree: 3, of: 4 },
 		});
 	});
 

@@ -89,6 +89,13 @@ test("a spread whose square is too small to be held counts as none", () => {
 	]);
 });
 
+test("rounding does not cost a degree of freedom: five repeats alone are judged at four, whatever their scatter", () => {
+	for (const standardUncertainty of [7.297944, 0.1, 1 / 3, 1e-7, 12345.678]) {
+		const parts = { rectangular: [], normal: [{ standardUncertainty, degreesOfFreedom: 4 }] };
+		within(errorDistribution(parts).halfWidth(0.95) / standardUncertainty, 2.776445105197794, 1e-9);
+	}
+});
+
 test("no part at all is an exact value", () => {
 	const exact = errorDistribution({ rectangular: [0], normal: [{ standardUncertainty: 0, degreesOfFreedom: 1 }] });
 	expect(exact.halfWidth(0.95)).toBe(0);

@@ -99,7 +99,16 @@ test("property: no accepted request gives a number that JSON cannot hold, or an 
 		limits: fc.record({ low: fc.constant(0.5) }, { requiredKeys: [] }),
 	};
 	const request = fc.oneof(
-		fc.record({ ...rule, kind: fc.constantFrom("measured", "score"), departure: end, arrival: end }),
+		fc.record(
+			{
+				...rule,
+				kind: fc.constantFrom("measured", "score", "ratio"),
+				departure: end,
+				arrival: end,
+				control: fc.record({ departure: end, arrival: end }),
+			},
+			{ requiredKeys: ["comparability", "betterIs", "kind", "departure", "arrival"] },
+		),
 		fc.record({ ...rule, kind: fc.constant("count"), departure: count, arrival: count }),
 		fc.record({ ...rule, kind: fc.constant("outcome"), departure: tries, arrival: tries }),
 	);

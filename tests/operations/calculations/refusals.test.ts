@@ -7,6 +7,17 @@ import { validate } from "../../../src/operations/validate.ts";
 const CUSHION = { thicknessM: 0.05, dropHeightM: 0.762, staticStressKPa: 0.66, limitGn: 12 };
 const ROOM = { roomTemperatureDegC: 22, roomHumidityPercent: 35, parcelTemperatureDegC: -20 };
 
+const SOAK = { hours: 24, failures: 0, coldStarts: 5, coldStartFailures: 0, confidence: 0.95 };
+const EUR = { amount: 2, currency: "EUR" };
+const FOUND = { id: "found", state: "present" };
+const READING = {
+	kind: "measured",
+	comparability: "any-bench",
+	betterIs: "lower",
+	departure: { values: [1] },
+	arrival: { values: [1] },
+};
+
 function pathsOf(name: string, request: unknown): string[] {
 	const operation = CALCULATIONS.find((candidate) => candidate.name === name);
 	if (operation === undefined) throw new Error(name);
@@ -37,6 +48,52 @@ describe("refused, with the member named", () => {
 		["a trapezoid without its ramps", "pulse", { shape: "trapezoid", peakGn: 50, durationMs: 11 }, "/rampShare"],
 		["points that are not there", "pulse", { shape: "points", peakGn: 50, durationMs: 11 }, "/points"],
 		["a member that does not exist", "drop-height", { massKg: 2, height: 1 }, "/height"],
+		["more failed starts than starts", "soak", { ...SOAK, coldStarts: 2, coldStartFailures: 3 }, "/coldStartFailures"],
+		["a failure under load in no hours", "soak", { ...SOAK, hours: 0, failures: 1 }, "/failures"],
+		[
+			"costs in two currencies",
+			"soak",
+			{ ...SOAK, costPerH: EUR, costOfReturn: { ...EUR, currency: "CHF" } },
+			"/costOfReturn",
+		],
+		["an hour that costs nothing", "soak", { ...SOAK, costPerH: 0 }, "/costPerH"],
+		["certainty", "soak", { ...SOAK, confidence: 1 }, "/confidence"],
+		["a finding given twice", "fault-origin", { findings: [FOUND, FOUND] }, "/findings/1/id"],
+		[
+			"priors that do not add up",
+			"fault-origin",
+			{ findings: [], priors: { "set-up": 0.5, unseated: 0.4 } },
+			"/priors",
+		],
+		[
+			"an origin that is not in the list",
+			"fault-origin",
+			{ findings: [], tests: [{ id: "t", outcomes: { carrier: 1 }, destructive: false, breaksCustody: false }] },
+			"/tests/0/outcomes/carrier",
+		],
+		[
+			"numbers over other origins than the priors",
+			"fault-origin",
+			{
+				findings: [FOUND],
+				likelihoods: { found: { "set-up": 0.1, unseated: 0.2 } },
+				priors: { "set-up": 0.5, moisture: 0.5 },
+			},
+			"/priors",
+		],
+		[
+			"a probability over one",
+			"fault-origin",
+			{ findings: [FOUND], likelihoods: { found: { "set-up": 1.1, unseated: 0.2 } } },
+			"/likelihoods/found/set-up",
+		],
+		["a lifetime counter that is no count", "reading-comparison", { ...READING, counter: "lifetime" }, "/counter"],
+		[
+			"more bursts than events",
+			"reading-comparison",
+			{ ...READING, kind: "count", departure: { count: 1, bursts: 2 }, arrival: { count: 1 } },
+			"/departure/bursts",
+		],
 	] as const)("%s (%s)", (_, name, request, path) => {
 		expect(pathsOf(name, request)).toEqual([path]);
 	});

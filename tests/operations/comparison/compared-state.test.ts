@@ -83,6 +83,20 @@ test("two scales: a difference of 2 g lies inside the larger of 5 g and 0.5 % (6
 	expect(lighter).toMatchObject({ verdict: "differs", direction: "sideways" });
 });
 
+test("an instrument that two records each describe themselves is not taken for one", () => {
+	const [left, came] = (["departure", "arrival"] as const).map(
+		(stage) => comparedState(statement(stage, [grams(1234, "meter-1")])).readings[0]?.instrument?.id,
+	);
+	expect(left).not.toBe(came);
+});
+
+test("a control card's link in the same slot stands beside the readings", () => {
+	const full = { speedGTPerS: 16, width: 16 };
+	const seen = { ...statement("arrival", [link(8)]), link: { card: full, control: full } };
+	expect(comparedState(seen).controls?.["link-width"]?.values).toEqual([16]);
+	expect(comparedState(statement("arrival", [link(8)])).controls).toBeUndefined();
+});
+
 test("a place on the custody line", () => {
 	expect(custodyRecord(statement("arrival", [link(8)]))).toMatchObject({
 		recordId: "rec_arrival",
@@ -90,6 +104,6 @@ test("a place on the custody line", () => {
 		holderId: "pty_owner",
 		consignmentId: "con_1",
 		observedAt: "2026-03-08T10:00:00.000Z",
-		goodness: { "link-width": "not-good", mass: "untested" },
+		goodness: { "link-width": "not-good", mass: "untested", "state-of-item": "good" },
 	});
 });

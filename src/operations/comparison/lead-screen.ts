@@ -1,12 +1,14 @@
 /** What a comparison says on its first screen, in sentences: certain, not certain, placed in time, to do next. */
 import type { ComparisonRow, CustodyChange, ReadingComparison } from "../../calculations/comparison/types.ts";
-import type { ConsignmentComparison } from "../../operations/comparison/compare-consignment.ts";
-import { nameOf } from "../../operations/comparison/comparison-view.ts";
 import { say, speak, type TextKey } from "../../texts/say.ts";
-import { powerStop } from "../customer/progress.ts";
-import { offsetOf, showTime } from "../record-form/shown-time.ts";
+import { powerStop } from "../records/power-stop.ts";
+import { nameOf } from "./check-name.ts";
+import type { ConsignmentComparison } from "./compare-consignment.ts";
 
-export interface Findings {
+/** Writes a claimed time for whoever reads it: RFC 3339 UTC, and the minutes of its offset. */
+export type TimeWriter = (at: string, offsetMinutes: number) => string;
+
+export interface LeadScreen {
 	readonly certain: readonly string[];
 	readonly uncertain: readonly string[];
 	/** Changes that lie on this leg. */
@@ -16,8 +18,8 @@ export interface Findings {
 	readonly next: readonly string[];
 }
 
-/** The findings; both ends must be there. */
-export function findingsOf(found: ConsignmentComparison): Findings {
+/** The first screen; both ends must be there. */
+export function leadScreen(found: ConsignmentComparison, writeTime: TimeWriter): LeadScreen {
 	const rows = found.comparison.rows.map((row) => ({ row, name: rowName(row), judged: judgedOf(row) }));
 	const isOnLeg = (change: CustodyChange) =>
 		change.spans.some((place) => found.line.spans[place]?.consignmentId === found.consignment.id) ||
@@ -26,8 +28,10 @@ export function findingsOf(found: ConsignmentComparison): Findings {
 	return {
 		certain: [...certainOfRecords(found), ...(comparable ? certainOfRows(rows) : [])],
 		uncertain: [...outcomeWords(found), ...(comparable ? uncertainOf(rows) : [])],
-		placed: comparable ? found.line.changes.filter(isOnLeg).map((change) => placeWords(change, found)) : [],
-		elsewhere: found.line.changes.filter((change) => !isOnLeg(change)).map((change) => placeWords(change, found)),
+		placed: comparable ? found.line.changes.filter(isOnLeg).map((change) => placeWords(change, found, writeTime)) : [],
+		elsewhere: found.line.changes
+			.filter((change) => !isOnLeg(change))
+			.map((change) => placeWords(change, found, writeTime)),
 		next: nextOf(found, rows).map((key) => say(`comparison-page.next.${key}` as TextKey)),
 	};
 }
@@ -155,22 +159,22 @@ function uncertainOf(rows: readonly NamedRow[]): string[] {
 	return sentences;
 }
 
-function placeWords(change: CustodyChange, found: ConsignmentComparison): string {
+function placeWords(change: CustodyChange, found: ConsignmentComparison, writeTime: TimeWriter): string {
 	const names = new Map(found.comparison.rows.map((row) => [row.check.id, rowName(row)]));
 	const sentence = say(`comparison-page.change.${change.kind}`, {
 		check: change.check === "state-of-item" ? say("arrival.state") : (names.get(change.check) ?? change.check),
-		after: change.afterRecordId === null ? "" : recordWords(change.afterRecordId, found),
-		before: recordWords(change.beforeRecordId, found),
+		after: change.afterRecordId === null ? "" : recordWords(change.afterRecordId, found, writeTime),
+		before: recordWords(change.beforeRecordId, found, writeTime),
 		spans: change.spans.map((place) => spanWords(place, found)).join("; "),
 	});
 	return change.widenedBy.length > 0 ? `${sentence} ${say("comparison-page.change.widened")}` : sentence;
 }
 
-function recordWords(recordId: string, { records }: ConsignmentComparison): string {
+function recordWords(recordId: string, { records }: ConsignmentComparison, writeTime: TimeWriter): string {
 	const record = records.find(({ view }) => view.id === recordId);
 	if (record === undefined) return recordId;
 	const { at, offsetMinutes } = record.statement.observed;
-	return say(`comparison-page.record.${record.view.stage}`, { time: showTime(at, offsetOf(offsetMinutes)) });
+	return say(`comparison-page.record.${record.view.stage}`, { time: writeTime(at, offsetMinutes) });
 }
 
 function spanWords(place: number, { line, order }: ConsignmentComparison): string {
@@ -186,7 +190,8 @@ function nextOf(found: ConsignmentComparison, rows: readonly NamedRow[]): string
 	const statement = arrival?.statement;
 	const next: string[] = [];
 	const stopped = statement === undefined ? null : powerStop(statement);
-	if (comparison.outcome === "identity-mismatch") next.push("identity");
+	if (comparison.outcome === "identity-mismatch") return ["keep", "identity", "talk"];
+	if (comparison.outcome === "state-conflict") next.push("conflict");
 	if (comparison.outcome === "moisture-hold" || stopped === "wet") next.push("moisture");
 	if (stopped === "sign" || stopped === "cell") next.push("stop");
 	const starts = statement?.state !== "does-not-start";
@@ -194,12 +199,13 @@ function nextOf(found: ConsignmentComparison, rows: readonly NamedRow[]): string
 		if (statement?.setUp.controlBefore !== true) next.push("control");
 		if ((statement?.setUp.platforms ?? 1) < 2) next.push("second-platform");
 	}
-	const lost = line.changes.some((change) => change.kind === "lost" && change.spans.length > 0);
-	if (lost || statement?.parcel?.outerDamage === "seen") next.push("carrier");
+	const lost = line.changes.filter((change) => change.kind === "lost" && change.spans.length > 0);
+	const onTheWay = lost.some(({ spans }) => spans.some((place) => line.spans[place]?.kind !== "stay"));
+	if (onTheWay || statement?.parcel?.outerDamage === "seen") next.push("carrier");
 	if (rows.some(({ judged }) => judged?.verdict === "not-comparable")) next.push("same-instrument");
 	if (stopped === null && rows.some(({ row }) => isTested(row.departure) && !isTested(row.arrival))) {
 		next.push("untested");
 	}
-	const well = starts && !lost && next.every((key) => key === "untested" || key === "same-instrument");
+	const well = starts && lost.length === 0 && next.every((key) => key === "untested" || key === "same-instrument");
 	return well ? ["all-well", ...next] : ["keep", ...next, "talk"];
 }

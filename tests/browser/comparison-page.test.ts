@@ -1,0 +1,45 @@
+/** The comparison's page in a real browser, for scenarios that show all of it: axe-core, and nothing wider than a phone. */
+import { readFileSync } from "node:fs";
+import type { AddressInfo } from "node:net";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { playScenario } from "../scenarios/play-scenario.ts";
+import { type TestApp, testApp } from "../setup/test-app.ts";
+import { BROWSER_MISSING, expectSound, openBrowser } from "./chromium.ts";
+
+describe.skipIf(BROWSER_MISSING)("the comparison's page", () => {
+	let shop: TestApp;
+	let browser: Browser;
+	let base: string;
+	beforeAll(async () => {
+		shop = await testApp();
+		await shop.app.listen({ host: "127.0.0.1", port: 0 });
+		base = `http://127.0.0.1:${(shop.app.server.address() as AddressInfo).port}`;
+		browser = await openBrowser();
+	});
+	afterAll(async () => {
+		await browser?.close();
+		await shop?.close();
+	});
+
+	it.each(["s01", "s05", "s06b", "s08a", "s10a"])(
+		"%s is sound on a phone and on a desk",
+		async (name) => {
+			const file = new URL(`../../demo-data/scenarios/${name}.json`, import.meta.url);
+			const { orderId, legIds, query } = await playScenario(shop, JSON.parse(readFileSync(file, "utf8")));
+			const [cookieName = "", value = ""] = shop.sessionCookie.split("=");
+			for (const width of [320, 1100]) {
+				const context = await browser.newContext({ viewport: { width, height: 800 } });
+				await context.addCookies([{ name: cookieName, value, url: base }]);
+				const page = await context.newPage();
+				await page.goto(`${base}/orders/${orderId}/consignments/${legIds[0]}/comparison?${query}`);
+				await expectSound(page);
+				expect(await page.locator("#origin").count()).toBe(1);
+				await page.click("text=changed or outside limits");
+				await expectSound(page);
+				await context.close();
+			}
+		},
+		120_000,
+	);
+});

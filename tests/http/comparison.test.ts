@@ -1,0 +1,115 @@
+/** The comparison's query: any two records, findings given for one answer, and what is refused. Own expectations. */
+import { readFileSync } from "node:fs";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { comparisonView } from "../../src/contract/comparison.ts";
+import { customerScene } from "../pages/customer-scene.ts";
+import { type Played, playScenario } from "../scenarios/play-scenario.ts";
+import { type TestApp, testApp } from "../setup/test-app.ts";
+
+const scenario = (name: string) =>
+	JSON.parse(readFileSync(new URL(`../../demo-data/scenarios/${name}.json`, import.meta.url), "utf8"));
+
+let shop: TestApp;
+let played: Played;
+let path: string;
+beforeAll(async () => {
+	shop = await testApp();
+	played = await playScenario(shop, scenario("s10a"));
+	path = `/api/v1/consignments/${played.legIds[0]}/comparison`;
+});
+afterAll(async () => shop?.close());
+
+const ask = async (query: string) => (await shop.ask("GET", `${path}?${query}`)).json();
+const recordIds = () => played.view.records.map(({ recordId }) => recordId);
+
+it("every member of the answer is in the schema, in depth", () => {
+	const parsed = comparisonView.safeParse(played.view);
+	expect(parsed.success ? [] : parsed.error.issues).toEqual([]);
+});
+
+it("lists the records in observed order and compares any two of them", async () => {
+	const [departure, arrival, later] = recordIds();
+	const got = await ask(`from=${departure}&to=${later}`);
+	expect(got).toMatchObject({ departureRecordId: departure, arrivalRecordId: later, outcome: "compared" });
+	expect(got.firstState, "the later record tells of no arrival").toBeNull();
+	const stay = await ask(`from=${arrival}&to=${later}`);
+	expect(stay.departureRecordId).toBe(arrival);
+});
+
+it("better in a later record of one holder is no conflict: work can have been done between", async () => {
+	const owner = await playScenario(shop, scenario("s11"));
+	const [, bad, good] = owner.view.records.map(({ recordId }) => recordId);
+	const answer = await shop.ask("GET", `/api/v1/consignments/${owner.legIds[0]}/comparison?from=${bad}&to=${good}`);
+	expect(answer.json()).toMatchObject({ outcome: "compared", betterOnArrival: ["state-of-item", "starts-cold"] });
+});
+
+describe("refused, with the member named", () => {
+	it.each([
+		["an id of another form", () => "from=rec_1", "/from"],
+		["a record of no order", () => `from=rec_${"0".repeat(20)}`, "/from"],
+		["the wrong way round", () => `from=${recordIds()[2]}&to=${recordIds()[1]}`, "/to"],
+		["one record with itself", () => `from=${recordIds()[1]}&to=${recordIds()[1]}`, "/to"],
+		["a finding without a rule", () => "present=phase-of-the-moon", "/present"],
+		["a member that does not exist", () => "before=2026", "/before"],
+	])("%s", async (_, query, member) => {
+		const answer = await shop.ask("GET", `${path}?${query()}`);
+		expect(answer.statusCode, answer.body).toBe(400);
+		expect(answer.json().errors.map((error: { path: string }) => error.path)).toContain(member);
+	});
+	it("a record of another order is not told from one that does not exist", async () => {
+		const other = await customerScene(shop);
+		const answer = await shop.ask("GET", `${path}?from=${other.departureId}`);
+		expect(answer.statusCode).toBe(400);
+		expect(answer.json().errors[0]).toMatchObject({ path: "/from", code: "no-such-record" });
+	});
+});
+
+describe("findings given with the request", () => {
+	it("stand for this answer only, are marked as given, and go before what was derived", async () => {
+		const given = await ask("present=reseating-cured&absent=marks-agree");
+		const finding = (id: string) => given.origin.findings.find((one: { id: string }) => one.id === id);
+		expect(finding("reseating-cured")).toMatchObject({ state: "present", given: true, recordIds: [] });
+		expect(finding("marks-agree")).toMatchObject({ state: "absent", given: true });
+		const again = await ask("");
+		expect(again.origin.findings.some((one: { id: string }) => one.id === "reseating-cured")).toBe(false);
+		expect(again.origin.findings.find((one: { id: string }) => one.id === "marks-agree")).toMatchObject({
+			given: false,
+		});
+	});
+	it("open the question where the records ask none", async () => {
+		const well = await playScenario(shop, scenario("s03"));
+		expect(well.view.origin).toBeNull();
+		const asked = await shop.ask("GET", `/api/v1/consignments/${well.legIds[0]}/comparison?present=wetness-seen`);
+		const moisture = asked.json().origin.origins.find((one: { id: string }) => one.id === "moisture");
+		expect(moisture).toMatchObject({ support: "supports", for: [expect.objectContaining({ id: "wetness-seen" })] });
+	});
+});
+
+it("times that can not be true together are pointed out, with the records that hold them", async () => {
+	const base = scenario("s12");
+	const [departure, arrival] = base.records;
+	const late = { ...arrival.content, parcel: { inHandAt: "2026-03-20T10:00:00+01:00" } };
+	const twisted = await playScenario(shop, { ...base, query: {}, records: [departure, { ...arrival, content: late }] });
+	const found = twisted.view.origin?.findings.find(({ id }) => id === "record-contradicts-itself");
+	expect(found).toMatchObject({ state: "present", given: false, recordIds: [twisted.view.arrivalRecordId] });
+	const sound = await playScenario(shop, { ...base, query: {} });
+	expect(sound.view.origin?.findings.some(({ id }) => id === "record-contradicts-itself")).toBe(false);
+});
+
+it("a derived finding names the records it was read from", async () => {
+	const [departure, arrival] = recordIds();
+	const { origin } = await ask("");
+	expect(origin.findings.find((one: { id: string }) => one.id === "marks-agree").recordIds).toEqual([
+		departure,
+		arrival,
+	]);
+	expect(origin.findings.find((one: { id: string }) => one.id === "good-on-arrival").recordIds).toHaveLength(2);
+});
+
+it("both values stand with their intervals: ten of ten cold starts leave up to 31 % of misses open (Clopper and Pearson)", async () => {
+	const { checks } = await ask("");
+	const starts = checks.find((row: { check: string }) => row.check === "starts-cold");
+	expect(starts.departure).toMatchObject({ trials: 10, successes: 10, estimate: { value: 1, of: "share" } });
+	expect(starts.departure.estimate.interval[0]).toBeCloseTo(0.6915, 4); // 0.025^(1/10)
+	expect(starts.arrival.estimate.interval[1]).toBe(1);
+});
