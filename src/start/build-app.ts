@@ -16,6 +16,7 @@ import { enforceCallers } from "../http/enforce-callers.ts";
 import { registerExhibits } from "../http/exhibits.ts";
 import { registerHealth } from "../http/health.ts";
 import { registerImports } from "../http/imports.ts";
+import { registerLegClaim } from "../http/leg-claim.ts";
 import { registerLog } from "../http/log.ts";
 import { registerOrders } from "../http/orders.ts";
 import { registerPackagingAssessments } from "../http/packaging-assessments.ts";
@@ -131,6 +132,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerStock(app, deps);
 	registerImports(app);
 	registerComparison(app, deps);
+	registerLegClaim(app, deps);
 	registerPackagingAssessments(app, deps);
 	const verifyReceipt = makeReceiptVerifier();
 	registerVerify(app, verifyReceipt);

@@ -18,6 +18,7 @@ import { log } from "./english/log.ts";
 import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
+import { periods } from "./english/periods.ts";
 import { planner } from "./english/planner.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
@@ -51,6 +52,7 @@ export const english = {
 	...origin,
 	...packaging,
 	...pack,
+	...periods,
 	...planner,
 	...soak,
 	...strength,

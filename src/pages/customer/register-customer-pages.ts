@@ -1,6 +1,7 @@
 /** The pages of the customer's side, and those that both sides read. What goes wrong on them is told as a page. */
 import type { FastifyInstance } from "fastify";
 import type { Deps } from "../../operations/deps.ts";
+import { registerPeriods } from "../claims/periods-routes.tsx";
 import { registerComparison } from "../comparison/comparison-routes.tsx";
 import { registerSealedPacks } from "../packaging/sealed-packs-routes.tsx";
 import { registerSheets } from "../sheets/sheet-routes.tsx";
@@ -13,6 +14,7 @@ export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
 		registerLinkEntry(pages, deps);
 		registerGuidedRecord(pages, deps);
 		registerComparison(pages, deps);
+		registerPeriods(pages, deps);
 		registerSealedPacks(pages, deps);
 		registerSheets(pages, deps);
 	});
