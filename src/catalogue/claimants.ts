@@ -9,6 +9,6 @@ export interface Claimants {
 }
 
 export const CLAIMANTS: Partial<Record<Regime, Claimants>> = {
-	"de-hgb": { who: "sender-or-consignee", source: cite("hgb", "§§ 438, 439(3): consignee or sender", "published") },
+	"de-hgb": { who: "sender-or-consignee", source: cite("hgb", "§§ 438(1), 439: consignee or sender", "published") },
 	upu: { who: "sender-unless-waived", source: cite("upu-convention", "Art. 23.9", "published") },
 };

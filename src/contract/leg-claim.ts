@@ -5,7 +5,7 @@ import { REGIME_QUESTIONS } from "../calculations/claims/suggest-regime.ts";
 import { STANDINGS } from "../calculations/sources.ts";
 import { OUTER_DAMAGE } from "../catalogue/codes.ts";
 import { claimPeriodsResult } from "./claims.ts";
-import { civilDate, country, id } from "./common.ts";
+import { civilDate, country, id, money } from "./common.ts";
 
 /** Dates that no record holds. */
 export const NOTED_DATES = [
@@ -47,6 +47,8 @@ export const legClaimInput = z.strictObject({
 	airLeg: z.boolean().optional(),
 	damage: z.enum(DAMAGES).optional(),
 	wilful: z.boolean().optional(),
+	/** Units of the value's currency for one special drawing right. */
+	currencyPerSdr: z.number().min(1e-6).max(1e9).optional(),
 	dates: dates.optional(),
 	holidays: z
 		.strictObject({
@@ -68,6 +70,27 @@ const period = claimPeriodsResult.shape.periods.element.extend({
 	/** Days from today, local to the place of delivery, to the safe date; below 0 once it has passed. */
 	daysLeft: z.number().int().nullable(),
 });
+const computed = z.strictObject({ amount: z.number(), currency: z.string() });
+/** What the carrier pays at most, and what that is of the value; null what cannot be said. */
+export const legCover = z.strictObject({
+	/** Gross mass of the parcel. */
+	massKg: z.number().nullable(),
+	value: money.nullable(),
+	declaredValue: money.nullable(),
+	insuredValue: money.nullable(),
+	capSdr: z.number().nullable(),
+	capAmount: computed.nullable(),
+	shareOfValue: z.number().nullable(),
+	massCoveringValueKg: z.number().nullable(),
+	source: z.strictObject({ document: z.string(), locator: z.string(), standing: z.enum(STANDINGS) }).nullable(),
+	/** Of damage on one leg, on average, at the measured rate: what insuring costs above that is the insurer's. */
+	expectedLoss: computed.nullable(),
+	/** By how much the probability of damage must fall for better packing at this cost to be worth it. */
+	packing: z.strictObject({ cost: computed, probabilityDrop: z.number() }).nullable(),
+	notes: z.array(z.string()),
+});
+export type LegCover = z.infer<typeof legCover>;
+
 export const legClaimView = z.strictObject({
 	consignmentId: id("con"),
 	orderId: id("ord"),
@@ -115,6 +138,7 @@ export const legClaimView = z.strictObject({
 	germanMultimodal: z.boolean(),
 	notes: z.array(z.string()),
 	cautions: z.array(z.string()),
+	cover: legCover,
 	version: z.number().int(),
 });
 export type LegClaimView = z.infer<typeof legClaimView>;

@@ -6,6 +6,7 @@ import { claims } from "./english/claims.ts";
 import { collectors } from "./english/collectors.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
+import { cover } from "./english/cover.ts";
 import { cushion } from "./english/cushion.ts";
 import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
@@ -15,6 +16,7 @@ import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
 import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
+import { notice } from "./english/notice.ts";
 import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
@@ -23,12 +25,14 @@ import { planner } from "./english/planner.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
 import { search } from "./english/search.ts";
+import { settling } from "./english/settling.ts";
 import { shock } from "./english/shock.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
 import { soak } from "./english/soak.ts";
 import { strength } from "./english/strength.ts";
 import { verify } from "./english/verify.ts";
+import { warranty } from "./english/warranty.ts";
 
 export const english = {
 	...arrival,
@@ -48,7 +52,9 @@ export const english = {
 	...link,
 	...slip,
 	...shop,
+	...cover,
 	...cushion,
+	...notice,
 	...origin,
 	...packaging,
 	...pack,
@@ -58,7 +64,9 @@ export const english = {
 	...strength,
 	...retired,
 	...search,
+	...settling,
 	...shock,
 	...risk,
 	...verify,
+	...warranty,
 };

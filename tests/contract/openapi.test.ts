@@ -65,8 +65,6 @@ const PATHS = [
 const NOT_BUILT_YET = new Set([
 	"/api/v1/exhibits",
 	"/api/v1/consignments/{id}/transit-recordings",
-	"/api/v1/orders/{id}/positions",
-	"/api/v1/orders/{id}/settlement",
 	"/api/v1/orders/{id}/dossier.zip",
 	"/api/v1/orders/{id}/report.pdf",
 ]);

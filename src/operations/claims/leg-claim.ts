@@ -19,6 +19,7 @@ import { mustBeShop } from "../may.ts";
 import { readConsignment } from "../orders/consignments.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { sealedRecordsOfOrder } from "../records/record-views.ts";
+import { legCover } from "./leg-cover.ts";
 import { localDate, offsetMinutesOf } from "./local-date.ts";
 
 /** Replaces what is noted. @throws version-stale; bad-input for a set of holidays that is not known */
@@ -123,6 +124,7 @@ function claimOf(
 		germanMultimodal: leg.facts.mode === "mixed" && (from === "DE" || to === "DE") && regime !== "de-hgb",
 		notes: found.notes,
 		cautions: found.cautions,
+		cover: legCover(order.item, leg, regime, noted.currencyPerSdr, events.takenOver ?? today),
 	};
 }
 

@@ -2,6 +2,7 @@
 import { type LegClaimInput, legClaimInput, NOTED_DATES } from "../../contract/leg-claim.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { CheckField, type FieldErrors, type FormValues, SelectField, TextField } from "../components/form.tsx";
+import { readNumber } from "../record-form/read-number.ts";
 import { filledIn } from "../shop/form-errors.ts";
 import { dateName } from "./period-section.tsx";
 
@@ -13,6 +14,7 @@ export function claimForm(noted: LegClaimInput): FormValues {
 		airLeg: yesNo(noted.airLeg),
 		damage: noted.damage,
 		wilful: noted.wilful === true ? "yes" : undefined,
+		currencyPerSdr: noted.currencyPerSdr?.toString(),
 		"holidays.country": noted.holidays?.country,
 		"holidays.region": noted.holidays?.region,
 		...Object.fromEntries(NOTED_DATES.map((name) => [`dates.${name}`, noted.dates?.[name]])),
@@ -23,6 +25,7 @@ export function claimForm(noted: LegClaimInput): FormValues {
 export function claimOfForm(form: Readonly<Record<string, string>>, before: LegClaimInput): unknown {
 	const filled = filledIn(form);
 	const yesNo = (name: string) => (filled[name] === undefined ? undefined : filled[name] === "yes");
+	const rate = filled.currencyPerSdr;
 	const country = filled["holidays.country"]?.toUpperCase();
 	const dates = Object.fromEntries(
 		NOTED_DATES.flatMap((name) => (filled[`dates.${name}`] === undefined ? [] : [[name, filled[`dates.${name}`]]])),
@@ -33,6 +36,7 @@ export function claimOfForm(form: Readonly<Record<string, string>>, before: LegC
 		airLeg: yesNo("airLeg"),
 		damage: filled.damage,
 		wilful: filled.wilful === undefined ? undefined : true,
+		currencyPerSdr: rate === undefined ? undefined : (readNumber(rate)?.value ?? rate),
 		dates: Object.keys(dates).length === 0 ? undefined : dates,
 		holidays:
 			country === undefined
@@ -77,6 +81,14 @@ export function ClaimFields(field: { readonly values: FormValues; readonly error
 					<TextField key={name} {...field} name={`dates.${name}`} label={dateName(name)} type="date" width="short" />
 				))}
 			</div>
+			<TextField
+				{...field}
+				name="currencyPerSdr"
+				label={say("cover.rate")}
+				hint={say("cover.rate-hint")}
+				inputMode="decimal"
+				width="short"
+			/>
 			<div class="row">
 				<TextField {...field} name="holidays.country" label={say("periods.holiday-country")} width="short" />
 				<TextField

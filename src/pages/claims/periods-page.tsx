@@ -5,17 +5,20 @@ import { say, type TextKey } from "../../texts/say.ts";
 import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
 import { ClaimFields } from "./claim-fields.tsx";
+import { CoverSection } from "./cover-section.tsx";
 import { dateName, PeriodSection } from "./period-section.tsx";
 
 export interface PeriodsPageProps {
 	readonly order: OrderView;
 	readonly leg: ConsignmentView;
 	readonly claim: LegClaimView;
+	/** Whether the reader is of one of the two sides. */
+	readonly mayDraft: boolean;
 	/** Null for a reader who cannot note anything. */
 	readonly editing: { readonly formToken: string; readonly values: FormValues; readonly errors: FieldErrors } | null;
 }
 
-export function PeriodsPage({ order, leg, claim, editing }: PeriodsPageProps) {
+export function PeriodsPage({ order, leg, claim, editing, mayDraft }: PeriodsPageProps) {
 	const path = `/orders/${order.id}/consignments/${leg.id}/claim`;
 	return (
 		<Layout
@@ -46,6 +49,12 @@ export function PeriodsPage({ order, leg, claim, editing }: PeriodsPageProps) {
 					<a href={`${path}.ics`}>{say("periods.calendar")}</a>. {say("periods.calendar-hint")}
 				</p>
 			)}
+			{mayDraft && (
+				<p>
+					<a href={`/orders/${order.id}/consignments/${leg.id}/notice`}>{say("notice.link")}</a>
+				</p>
+			)}
+			<CoverSection cover={claim.cover} />
 			<h2>{say("periods.known")}</h2>
 			<dl class="facts">
 				{Object.entries(claim.events).map(([name, date]) => (

@@ -68,7 +68,8 @@ export function registerPeriods(app: FastifyInstance, deps: Deps): void {
 			readConsignment(deps, caller, claim.consignmentId),
 		]);
 		const editing = caller.kind === "account" ? { formToken: formTokenFor(request), values, errors } : null;
-		return sendPage(reply, <PeriodsPage order={order} leg={leg} claim={claim} editing={editing} />, status);
+		const mayDraft = caller.kind === "account" || (caller.kind === "link" && caller.scope !== "reader");
+		return sendPage(reply, <PeriodsPage {...{ order, leg, claim, editing, mayDraft }} />, status);
 	}
 }
 

@@ -1,9 +1,13 @@
 /** The pages of the customer's side, and those that both sides read. What goes wrong on them is told as a page. */
 import type { FastifyInstance } from "fastify";
 import type { Deps } from "../../operations/deps.ts";
+import { registerNotice } from "../claims/notice-routes.tsx";
 import { registerPeriods } from "../claims/periods-routes.tsx";
 import { registerComparison } from "../comparison/comparison-routes.tsx";
 import { registerSealedPacks } from "../packaging/sealed-packs-routes.tsx";
+import { registerPositions } from "../settling/positions-routes.tsx";
+import { registerSettlement } from "../settling/settlement-routes.tsx";
+import { registerWarrantyPage } from "../settling/warranty-routes.tsx";
 import { registerSheets } from "../sheets/sheet-routes.tsx";
 import { registerLinkEntry, sendClosed } from "./entry-routes.tsx";
 import { registerGuidedRecord } from "./guided-routes.tsx";
@@ -15,6 +19,10 @@ export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
 		registerGuidedRecord(pages, deps);
 		registerComparison(pages, deps);
 		registerPeriods(pages, deps);
+		registerNotice(pages, deps);
+		registerPositions(pages, deps);
+		registerSettlement(pages, deps);
+		registerWarrantyPage(pages, deps);
 		registerSealedPacks(pages, deps);
 		registerSheets(pages, deps);
 	});

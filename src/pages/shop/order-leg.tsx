@@ -5,6 +5,7 @@ import type { AssessmentView } from "../../contract/packaging.ts";
 import type { OrderLine } from "../../operations/orders/order-line.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { Countdown } from "../claims/countdown.tsx";
+import { CoverLine } from "../claims/cover-section.tsx";
 import { Form, Submit } from "../components/form.tsx";
 import { sealedLine } from "../packaging/sealed-packs.tsx";
 import { showTime } from "../record-form/shown-time.ts";
@@ -51,6 +52,7 @@ export function OrderLeg({
 				<a href={`/consignments/${leg.id}`}>{say("shop.edit-leg")}</a>
 			</p>
 			<Countdown claim={claim} />
+			<CoverLine claim={claim} />
 			{packs.map((pack) => (
 				<p key={pack.id}>
 					<a href={`${base}/pack`}>{sealedLine(pack)}</a>

@@ -175,6 +175,15 @@ function OrderPage({
 			<Form action={`/orders/${order.id}/records`} formToken={formToken}>
 				<Submit kind="quiet" label={say("shop.open-bench-record")} />
 			</Form>
+			<h2>{say("settling.settlement")}</h2>
+			<ul>
+				<li>
+					<a href={`/orders/${order.id}/positions`}>{say("settling.positions")}</a>
+				</li>
+				<li>
+					<a href={`/orders/${order.id}/settlement`}>{say("settling.settlement")}</a>
+				</li>
+			</ul>
 			<OrderLinks order={found.order.id} links={links} formToken={formToken} />
 		</ShopLayout>
 	);
