@@ -68,7 +68,7 @@ const date = z.string();
 const regime = z.enum(REGIMES).nullable();
 const period = claimPeriodsResult.shape.periods.element.extend({
 	/** Days from today, local to the place of delivery, to the safe date; below 0 once it has passed. */
-	daysLeft: z.number().int().nullable(),
+	leftDays: z.number().int().nullable(),
 });
 const computed = z.strictObject({ amount: z.number(), currency: z.string() });
 /** What the carrier pays at most, and what that is of the value; null what cannot be said. */

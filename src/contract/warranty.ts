@@ -22,9 +22,9 @@ export const warrantyView = z.strictObject({
 	startBasis: z.enum(["in-hand", "delivered", "not-known"]),
 	endsOn: z.string().nullable(),
 	/** From today, local to where the item was delivered; below 0 once it is over. */
-	daysLeft: z.number().int().nullable(),
+	leftDays: z.number().int().nullable(),
 	failedOn: z.string().nullable(),
-	daysFromEnd: z.number().int().nullable(),
+	leftAtFailureDays: z.number().int().nullable(),
 	time: z.enum(["inside", "outside", "open"]),
 	for: z.array(z.string()),
 	against: z.array(z.string()),

@@ -25,7 +25,7 @@ export interface WarrantyInput {
 export interface Warranty {
 	/** The last day: the same day of the month, or the month's last. Null where the clock has no start. */
 	readonly endsOn: CivilDate | null;
-	readonly daysFromEnd: number | null;
+	readonly leftAtFailureDays: number | null;
 	readonly time: "inside" | "outside" | "open";
 	readonly for: readonly Sentence[];
 	readonly against: readonly Sentence[];
@@ -50,7 +50,7 @@ export function warranty(input: WarrantyInput): Warranty {
 	const on = (side: Side) => told.filter((one) => one.side === side).map((one) => one.why);
 	return {
 		endsOn,
-		daysFromEnd: endsOn === null || failedOn === null ? null : daysBetween(failedOn, endsOn),
+		leftAtFailureDays: endsOn === null || failedOn === null ? null : daysBetween(failedOn, endsOn),
 		time,
 		for: on("for"),
 		against: on("against"),

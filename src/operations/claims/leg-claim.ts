@@ -80,7 +80,7 @@ function claimOf(
 	const found = periodsFor(regime, damage, noted.wilful, events, holidays);
 	const periods = found.periods.map((one) => ({
 		...one,
-		daysLeft: one.safeDate === null ? null : daysBetween(today, one.safeDate),
+		leftDays: one.safeDate === null ? null : daysBetween(today, one.safeDate),
 	}));
 	const claimants = regime === null ? undefined : CLAIMANTS[regime];
 	const { toRepairer, toOwner } = order.terms.carrierContract;
@@ -139,7 +139,7 @@ function periodsFor(
 	const judged = speak(claimPeriods({ rules, damage, wilful, events, holidays }));
 	const [notes, cautions] = [[...judged.validity.notes], [...judged.cautions]];
 	if (judged.status === "not-assessed") return { periods: [], notes: [...notes, judged.reason.message], cautions };
-	const periods = judged.result.periods as unknown as Omit<LegClaimView["periods"][number], "daysLeft">[];
+	const periods = judged.result.periods as unknown as Omit<LegClaimView["periods"][number], "leftDays">[];
 	return { periods, notes, cautions };
 }
 
@@ -179,5 +179,5 @@ function nextOf(periods: LegClaimView["periods"]): LegClaimView["periods"][numbe
 	const ours = periods
 		.filter(({ safeDate, consequence }) => safeDate !== null && !["carrier-duty", "deemed-lost"].includes(consequence))
 		.sort((a, b) => String(a.safeDate).localeCompare(String(b.safeDate)));
-	return ours.find(({ daysLeft }) => (daysLeft ?? -1) >= 0) ?? ours.at(-1) ?? null;
+	return ours.find(({ leftDays }) => (leftDays ?? -1) >= 0) ?? ours.at(-1) ?? null;
 }

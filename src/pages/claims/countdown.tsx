@@ -6,7 +6,7 @@ export function Countdown({ claim }: { readonly claim: LegClaimView }) {
 	const next = claim.periods.find(({ ruleId }) => ruleId === claim.nextRuleId);
 	if (next === undefined || next.safeDate === null) return null;
 	const key = next.standing === "published" ? "periods.countdown" : "periods.countdown-recalled";
-	const values = { what: next.what, date: next.safeDate, left: daysLeft(next.daysLeft), article: next.article };
+	const values = { what: next.what, date: next.safeDate, left: daysLeft(next.leftDays), article: next.article };
 	return (
 		<p class="note">
 			<a href={`/orders/${claim.orderId}/consignments/${claim.consignmentId}/claim`}>{say(key, values)}</a>

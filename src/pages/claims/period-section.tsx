@@ -23,7 +23,7 @@ export function PeriodSection({ period }: { readonly period: Period }) {
 						})
 					) : (
 						<>
-							<strong>{safeDate}</strong>, {daysLeft(period.daysLeft)}
+							<strong>{safeDate}</strong>, {daysLeft(period.leftDays)}
 						</>
 					)}
 				</dd>

@@ -98,7 +98,7 @@ function Terms({ found }: { readonly found: WarrantyView }) {
 				<>
 					<dt>{say("warranty.ends")}</dt>
 					<dd>
-						<strong>{found.endsOn}</strong>, {daysLeft(found.daysLeft)}
+						<strong>{found.endsOn}</strong>, {daysLeft(found.leftDays)}
 					</dd>
 				</>
 			)}

@@ -65,10 +65,10 @@ describe("the dates of a claim", () => {
 		const at = async (now: string) => readLegClaim({ ...shop.deps, now: () => new Date(now) }, caller(), scene.legId);
 		const before = await at("2025-03-08T12:00:00Z");
 		expect(before.nextRuleId).toBe("CMR-DMG-CONCEALED");
-		expect(period(before, "CMR-DMG-CONCEALED")?.daysLeft).toBe(3);
+		expect(period(before, "CMR-DMG-CONCEALED")?.leftDays).toBe(3);
 		const after = await at("2025-03-12T12:00:00Z");
 		expect(after.nextRuleId).toBe("CMR-SUIT");
-		expect(period(after, "CMR-DMG-CONCEALED")?.daysLeft).toBe(-1);
+		expect(period(after, "CMR-DMG-CONCEALED")?.leftDays).toBe(-1);
 	});
 
 	it("follow what is noted: D19 with its rolled date, D36, D27 with its other reading", async () => {

@@ -41,15 +41,15 @@ describe("the warranty", () => {
 		const at = { ...shop.deps, now: () => new Date("2026-02-27T22:30:00Z") };
 		const caller = { kind: "account", accountId: shop.accountId, via: "token" } as const;
 		// In the zone of the delivery it is 28 February already.
-		expect((await readWarranty(at, caller, orderId, {})).daysLeft).toBe(0);
+		expect((await readWarranty(at, caller, orderId, {})).leftDays).toBe(0);
 	});
 	it("says whether a failure falls inside, days and months later, with reasons on both sides", async () => {
 		const days = (await ask("?failedOn=2025-09-02&sameFault=yes&eventSince=yes")).json();
-		expect(days).toMatchObject({ time: "inside", daysFromEnd: 179 });
+		expect(days).toMatchObject({ time: "inside", leftAtFailureDays: 179 });
 		expect(days.for).toHaveLength(2);
 		expect(days.against).toHaveLength(1);
 		expect(days.open).toHaveLength(1);
-		expect((await ask("?failedOn=2026-03-01")).json()).toMatchObject({ time: "outside", daysFromEnd: -1 });
+		expect((await ask("?failedOn=2026-03-01")).json()).toMatchObject({ time: "outside", leftAtFailureDays: -1 });
 	});
 	it("tells what was read of the law, with its article and the state of the text", async () => {
 		expect((await ask()).json().floors).toEqual([
