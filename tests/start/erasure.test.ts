@@ -149,7 +149,13 @@ describe("a person's data", () => {
 		await ask("POST", `/parties/${order.owner.id}/erase`, { confirm: order.owner.id });
 		const [{ text }] = (await ask("GET", `/orders/${order.id}/positions`)).positions;
 		expect(text).toBeNull();
-		for (const path of [`/orders/${order.id}`, `/orders/${order.id}/settlement`, "/orders", `/parties/${order.owner.id}`, `/records/${recordId}`]) {
+		for (const path of [
+			`/orders/${order.id}`,
+			`/orders/${order.id}/settlement`,
+			"/orders",
+			`/parties/${order.owner.id}`,
+			`/records/${recordId}`,
+		]) {
 			expect(JSON.stringify(await ask("GET", path)), path).not.toContain(WORD);
 		}
 		const after = await ask("GET", `/orders/${order.id}`);

@@ -15,7 +15,7 @@ export function SettlingLayout(props: {
 	const path = `/orders/${order.id}`;
 	return (
 		<Layout title={props.title} crumbs={props.isShop ? [{ href: path, label: say("shop.order") }] : []}>
-			<nav aria-label={say("layout.way-back")}>
+			<nav aria-label={say("settling.pages")}>
 				<ul>
 					<li>
 						<a href={`${path}/comparison`}>{say("comparison-page.title")}</a>

@@ -1,5 +1,6 @@
 /** What both sides state, and their settlement. No sentence decides between them. */
 export const settling = {
+	"settling.pages": "Pages on which both sides settle",
 	"settling.positions": "Statements of both sides",
 	"settling.positions-link": "Statements of both sides",
 	"settling.positions-lead":
