@@ -184,6 +184,21 @@ describe("a settlement", () => {
 		expect(answers.map(({ statusCode }) => statusCode).sort()).toEqual([201, 409]);
 	});
 
+	it("is assented to once for one key, though it is sent twice at the same moment", async () => {
+		const sides = await sidesOf(shop);
+		const proposalId = lastId(await taken(sides, "owner", PROPOSAL));
+		const send = () =>
+			shop.ask(
+				"POST",
+				`/api/v1/orders/${sides.scene.orderId}/settlement`,
+				{ act: "assents", proposalId },
+				{ "idempotency-key": "assent" },
+			);
+		const answers = await Promise.all([send(), send()]);
+		expect(answers.map(({ statusCode }) => statusCode)).toEqual([201, 201]);
+		expect((await sides.as("owner", "GET", "/settlement")).json().steps).toHaveLength(2);
+	});
+
 	it("refuses what it does not know, and says where", async () => {
 		const sides = await sidesOf(shop);
 		const amount = { amount: 1, currency: "EUR", from: "owner", to: "repairer" };
