@@ -51,6 +51,7 @@ describe.skipIf(BROWSER_MISSING)("settling", () => {
 		await bench.selectOption("select[name='answers.positionId']", { label: "statement 1" });
 		await bench.selectOption("select[name='answers.stance']", "takes-no-stand");
 		await bench.selectOption("select[name='test.id']", "counted-starts");
+		await bench.selectOption("select[name='test.doneBy']", "repairer");
 		await bench.click("text=Seal this statement");
 		await bench.waitForSelector("#statement-2");
 		expect(await bench.textContent("#statement-2")).toContain("Answers statement 1: takes no stand.");

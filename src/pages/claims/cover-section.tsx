@@ -4,7 +4,14 @@ import { say, type TextKey, writeNumber } from "../../texts/say.ts";
 
 const percentOf = (share: number) => Number((100 * share).toPrecision(2));
 
-export function CoverSection({ cover }: { readonly cover: LegCover }) {
+export function CoverSection({
+	cover,
+	told,
+}: {
+	readonly cover: LegCover;
+	/** What the page has said already. */
+	readonly told: readonly string[];
+}) {
 	const { value, source, packing, expectedLoss } = cover;
 	const money = (amount: { readonly amount: number; readonly currency: string } | null) =>
 		amount === null ? say("cover.none-noted") : `${amount.amount.toFixed(2)} ${amount.currency}`;
@@ -68,11 +75,13 @@ export function CoverSection({ cover }: { readonly cover: LegCover }) {
 					</>
 				)}
 			</dl>
-			{cover.notes.map((note) => (
-				<p key={note} class="hint">
-					{note}
-				</p>
-			))}
+			{cover.notes
+				.filter((note) => !told.includes(note))
+				.map((note) => (
+					<p key={note} class="hint">
+						{note}
+					</p>
+				))}
 		</section>
 	);
 }

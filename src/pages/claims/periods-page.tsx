@@ -54,7 +54,7 @@ export function PeriodsPage({ order, leg, claim, editing, mayDraft }: PeriodsPag
 					<a href={`/orders/${order.id}/consignments/${leg.id}/notice`}>{say("notice.link")}</a>
 				</p>
 			)}
-			<CoverSection cover={claim.cover} />
+			<CoverSection cover={claim.cover} told={claim.cautions} />
 			<h2>{say("periods.known")}</h2>
 			<dl class="facts">
 				{Object.entries(claim.events).map(([name, date]) => (

@@ -34,29 +34,26 @@ export interface PositionFormState {
 /** What cannot be read stays as typed, so that the shape names it. */
 export function positionOfForm(form: Readonly<Record<string, string>>): unknown {
 	const filled = filledIn(form);
+	const { kind = "states", text, consignmentId } = filled;
 	const recordIds = Object.keys(filled).flatMap((name) => (name.startsWith("record.") ? [name.slice(7)] : []));
 	const dates = (filled["test.dates"] ?? "").split(/[\s,;]+/).filter((date) => date !== "");
-	const isTest = filled.kind !== undefined && filled.kind !== "states";
-	return {
-		kind: filled.kind ?? "states",
-		...(filled.text === undefined ? {} : { text: filled.text }),
-		...(filled.consignmentId === undefined ? {} : { consignmentId: filled.consignmentId }),
-		...(recordIds.length === 0 ? {} : { recordIds }),
-		...(filled["answers.positionId"] === undefined
-			? {}
-			: {
-					answers: { positionId: filled["answers.positionId"], stance: filled["answers.stance"] ?? "takes-no-stand" },
-				}),
-		...(isTest
-			? {
-					test: {
-						id: filled["test.id"] ?? "other",
-						doneBy: filled["test.doneBy"] ?? "neutral",
-						...(dates.length === 0 ? {} : { dates }),
-					},
-				}
-			: {}),
-	};
+	const [positionId, stance] = [filled["answers.positionId"], filled["answers.stance"]];
+	const [id, doneBy] = [filled["test.id"], filled["test.doneBy"]];
+	// Nothing is filled in for anybody and nothing is dropped: it is sealed for good.
+	const isTest = kind !== "states" || [id, doneBy].some((one) => one !== undefined) || dates.length > 0;
+	return written({
+		kind,
+		text,
+		consignmentId,
+		recordIds: recordIds.length === 0 ? undefined : recordIds,
+		answers: positionId === undefined && stance === undefined ? undefined : { positionId, stance },
+		test: isTest ? { id, doneBy, dates: dates.length === 0 ? undefined : dates } : undefined,
+	});
+}
+
+/** Without the members that are not given. */
+function written(value: object): unknown {
+	return JSON.parse(JSON.stringify(value));
 }
 
 export function PositionForm(props: {
@@ -96,7 +93,8 @@ export function PositionForm(props: {
 						{...field}
 						name="answers.stance"
 						label={say("settling.stance")}
-						choices={choices("settling.stance.", [...STANCES.options].reverse())}
+						empty={say("settling.choose")}
+						choices={choices("settling.stance.", STANCES.options)}
 					/>
 				</div>
 			)}
@@ -127,7 +125,8 @@ export function PositionForm(props: {
 					{...field}
 					name="test.doneBy"
 					label={say("settling.done-by")}
-					choices={choices("settling.by.", [...TEST.doneBy.options].reverse())}
+					empty={say("settling.choose")}
+					choices={choices("settling.by.", TEST.doneBy.options)}
 				/>
 			</div>
 			<TextField {...field} name="test.dates" label={say("settling.dates")} hint={say("settling.dates-hint")} />

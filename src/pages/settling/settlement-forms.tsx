@@ -43,13 +43,16 @@ export function stepOfForm(form: Readonly<Record<string, string>>): unknown {
 			},
 		];
 	});
-	return {
+	const { outcome, itemNext } = filled;
+	// Nothing is filled in for anybody: it is sealed for good.
+	const proposal = {
 		act: "proposes",
-		outcome: filled.outcome,
-		itemNext: filled.itemNext,
-		...(amounts.length === 0 ? {} : { amounts }),
+		outcome,
+		itemNext,
+		amounts: amounts.length === 0 ? undefined : amounts,
 		...words,
 	};
+	return JSON.parse(JSON.stringify(proposal));
 }
 
 /** Assent and decline, or retract, of one open proposal. */
@@ -118,6 +121,7 @@ export function ProposalForm({ state }: { readonly state: StepFormState }) {
 				{...field}
 				name="outcome"
 				label={say("settling.outcome")}
+				empty={say("settling.choose")}
 				choices={choices("settling.outcome.", PROPOSAL.outcome.options)}
 			/>
 			{ROWS.map((row) => (
@@ -134,13 +138,15 @@ export function ProposalForm({ state }: { readonly state: StepFormState }) {
 						{...field}
 						name={`amounts.${row}.from`}
 						label={say("settling.from")}
+						empty={say("settling.choose")}
 						choices={choices("settling.payer.", AMOUNT.from.options)}
 					/>
 					<SelectField
 						{...field}
 						name={`amounts.${row}.to`}
 						label={say("settling.to")}
-						choices={choices("settling.payer.", [...AMOUNT.to.options.slice(1), "repairer"])}
+						empty={say("settling.choose")}
+						choices={choices("settling.payer.", AMOUNT.to.options)}
 					/>
 				</div>
 			))}
@@ -148,6 +154,7 @@ export function ProposalForm({ state }: { readonly state: StepFormState }) {
 				{...field}
 				name="itemNext"
 				label={say("settling.item-next")}
+				empty={say("settling.choose")}
 				choices={choices("settling.item.", PROPOSAL.itemNext.options)}
 			/>
 			<TextArea {...field} name="text" label={say("settling.words")} rows={4} />

@@ -50,6 +50,7 @@ export const settling = {
 	"settling.by.neutral": "someone neutral",
 	"settling.dates": "Days on which it is possible",
 	"settling.dates-hint": "As 2026-03-09, several with commas between.",
+	"settling.choose": "choose",
 	"settling.seal": "Seal this statement",
 	"settling.caution-test":
 		"No test with power after a stop sign: smell, heat, a tripping supply, liquid, visible damage. Nothing is opened or changed before both sides agree on it.",

@@ -157,19 +157,13 @@ describe("the page", () => {
 		const wrong = await post({ kind: "asks-for-test", text: "keep <me>", "test.dates": "tomorrow" });
 		expect(wrong.statusCode).toBe(400);
 		expect(wrong.body).toContain("keep &lt;me>");
-		const right = await post({
-			kind: "asks-for-test",
-			text: "please",
-			"test.id": "reseat",
-			"test.dates": "2026-03-11",
-		});
+		const asked = { kind: "asks-for-test", text: "please", "test.id": "reseat", "test.dates": "2026-03-11" };
+		// Who does it is not chosen for anybody, and a test is not dropped because the kind does not fit.
+		expect((await post(asked)).statusCode).toBe(400);
+		expect((await post({ ...asked, kind: "states" })).statusCode).toBe(400);
+		const right = await post({ ...asked, "test.doneBy": "owner" });
 		expect(right.statusCode, right.body).toBe(303);
-		const again = await post({
-			kind: "asks-for-test",
-			text: "please",
-			"test.id": "reseat",
-			"test.dates": "2026-03-11",
-		});
+		const again = await post({ ...asked, "test.doneBy": "owner" });
 		expect(again.headers.location).toBe(right.headers.location);
 	});
 });
