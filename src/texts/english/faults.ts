@@ -46,7 +46,8 @@ export const faults = {
 	"fault.version-missing": "The request does not say which version it changes.",
 	"fault.version-missing.mend": "Send the ETag of what you loaded as If-Match.",
 	"fault.too-large": "That is larger than what is taken here.",
-	"fault.too-large.mend": "Send a smaller file: exhibits up to 20 MiB, diagnostic outputs and receipts up to 16 MiB.",
+	"fault.too-large.mend":
+		"Send a smaller file: exhibits up to 20 MiB, diagnostic outputs and receipts up to 16 MiB, recorded shocks up to 8 MiB.",
 	"fault.unsupported-type": "This kind of file is not taken.",
 	"fault.unsupported-type.mend":
 		"Send a picture (JPEG, PNG, WebP, HEIC), a video (MP4, WebM), a PDF or a text; in the API, JSON with its media type.",
