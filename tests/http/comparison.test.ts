@@ -96,6 +96,34 @@ it("times that can not be true together are pointed out, with the records that h
 	expect(sound.view.origin?.findings.some(({ id }) => id === "record-contradicts-itself")).toBe(false);
 });
 
+it("numbers at the edge of what a record takes give an answer and a page, never a 500", async () => {
+	const base = scenario("s12");
+	const [departure, arrival] = base.records;
+	const masses = (...values: number[]) => ({
+		check: "mass",
+		instrumentId: "meter-1",
+		values: values.map((value) => ({ value, unit: "g" })),
+	});
+	const own = [{ id: "meter-1", label: "scale", unit: "g", percentOfReading: 100, counts: 10_000, resolution: 1e15 }];
+	const with_ = (record: typeof arrival, ...values: number[]) => ({
+		...record,
+		content: { ...record.content, ownInstruments: own, readings: [masses(...values)] },
+	});
+	for (const [left, came] of [
+		[[1e15, 1e15], [5e-324]],
+		[[-1e15, 1e15], [1e15]],
+		[[1e-300, 2e-300], [0]],
+	] as const) {
+		const records = [with_(departure, ...left), with_(arrival, ...came)];
+		const { view } = await playScenario(shop, { ...base, query: {}, records });
+		expect(comparisonView.safeParse(view).success).toBe(true);
+	}
+	const draft = { stage: "arrival", content: with_(arrival, 1e16).content };
+	const refused = await shop.ask("POST", `/api/v1/consignments/${played.legIds[0]}/records`, draft);
+	expect(refused.statusCode).toBe(400);
+	expect(refused.json().errors[0].path).toBe("/content/readings/0/values/0/value");
+});
+
 it("a derived finding names the records it was read from", async () => {
 	const [departure, arrival] = recordIds();
 	const { origin } = await ask("");
