@@ -82,6 +82,13 @@ describe("findings given with the request", () => {
 		const asked = await shop.ask("GET", `/api/v1/consignments/${well.legIds[0]}/comparison?present=wetness-seen`);
 		const moisture = asked.json().origin.origins.find((one: { id: string }) => one.id === "moisture");
 		expect(moisture).toMatchObject({ support: "supports", for: [expect.objectContaining({ id: "wetness-seen" })] });
+		// What was looked for and not found says that it was not found, wherever it counts.
+		const looked = await shop.ask(
+			"GET",
+			`/api/v1/consignments/${well.legIds[0]}/comparison?present=parcel-damaged&absent=wetness-seen`,
+		);
+		const dry = looked.json().origin.origins.find((one: { id: string }) => one.id === "moisture");
+		expect(dry.against).toEqual([{ id: "wetness-seen", says: "No moisture, residue or wet indicator was found." }]);
 	});
 });
 
