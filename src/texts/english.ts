@@ -26,6 +26,7 @@ import { shock } from "./english/shock.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
 import { soak } from "./english/soak.ts";
+import { soakPage } from "./english/soak-page.ts";
 import { strength } from "./english/strength.ts";
 import { verify } from "./english/verify.ts";
 
@@ -53,6 +54,7 @@ export const english = {
 	...pack,
 	...planner,
 	...soak,
+	...soakPage,
 	...strength,
 	...retired,
 	...search,

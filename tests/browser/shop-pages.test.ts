@@ -41,6 +41,8 @@ describe.skipIf(BROWSER_MISSING)("the shop's pages", () => {
 				"/",
 				"/orders/new",
 				"/benches",
+				"/stock",
+				"/soak?hours=24&coldStarts=10&shows=3&showedInH=24&priorPercent=30&targetPercent=2&costPerH=2&costOfReturn=300",
 				order,
 				leg,
 				`${leg}/packaging`,

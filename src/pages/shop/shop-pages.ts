@@ -13,6 +13,7 @@ import { registerStockPages } from "./packing/stock-routes.tsx";
 import { registerRecordEditor } from "./record-editor-pages.tsx";
 import { registerSeal } from "./seal-pages.tsx";
 import { registerSignIn } from "./sign-in-pages.tsx";
+import { registerSoak } from "./soak/soak-routes.tsx";
 
 export function registerShopPages(app: FastifyInstance, deps: Deps, searchPacks: PackSearcher): void {
 	app.register(async (pages) => {
@@ -30,5 +31,6 @@ export function registerShopPages(app: FastifyInstance, deps: Deps, searchPacks:
 		registerBenchPages(pages, deps);
 		registerPlanner(pages, deps, searchPacks);
 		registerStockPages(pages, deps);
+		registerSoak(pages);
 	});
 }
