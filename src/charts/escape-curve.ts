@@ -70,7 +70,7 @@ export function escapeCurve({ points, now, marks, words }: EscapeCurveData): Dra
 				];
 			}),
 			{ kind: "circle", role: "point", cx: atX, cy: atY, r: 6 },
-			text(atX + (left ? -12 : 12), Math.max(atY - 10, SIZE.top + 80), left ? "end" : "start", words.now),
+			text(atX + (left ? -12 : 12), Math.max(atY - 20, SIZE.top + 80), left ? "end" : "start", words.now),
 		],
 	};
 }
