@@ -40,7 +40,7 @@ export function registerLinkEntry(app: FastifyInstance, deps: Deps): void {
 }
 
 /** Where a link leads: its record, or the order's comparison. */
-function placeOf(link: LinkView): string {
+export function placeOf(link: LinkView): string {
 	return link.recordId === null ? `/orders/${link.orderId}/comparison` : `/guided/${link.recordId}`;
 }
 

@@ -4,6 +4,7 @@ import type { Deps } from "../../operations/deps.ts";
 import { registerComparison } from "../comparison/comparison-routes.tsx";
 import { registerSealedPacks } from "../packaging/sealed-packs-routes.tsx";
 import { registerSheets } from "../sheets/sheet-routes.tsx";
+import { registerContinue } from "./continue-pages.tsx";
 import { registerLinkEntry, sendClosed } from "./entry-routes.tsx";
 import { registerGuidedRecord } from "./guided-routes.tsx";
 
@@ -11,6 +12,7 @@ export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
 	app.register(async (pages) => {
 		pages.setErrorHandler(sendClosed);
 		registerLinkEntry(pages, deps);
+		registerContinue(pages, deps);
 		registerGuidedRecord(pages, deps);
 		registerComparison(pages, deps);
 		registerSealedPacks(pages, deps);

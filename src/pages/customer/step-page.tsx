@@ -110,6 +110,9 @@ export function StepPage(props: StepPageProps) {
 				</p>
 			)}
 			<AllSteps guided={guided} step={step} />
+			<Form action={`/guided/${record.id}/continue`} formToken={props.formToken}>
+				<Submit kind="quiet" label={say("arrival.continue")} />
+			</Form>
 		</Layout>
 	);
 }

@@ -8,6 +8,8 @@ export const faults = {
 	"fault.not-signed-in.mend": "Sign in, or open the link you were given.",
 	"fault.passphrase-wrong": "The name and the passphrase do not go together.",
 	"fault.passphrase-wrong.mend": "Check both and try again.",
+	"fault.code-gone": "This code opens nothing: it was mistyped, was used before, or is older than 15 minutes.",
+	"fault.code-gone.mend": "Look at it again, or make a new one on the device on which the record is open.",
 	"fault.code-wrong": "The code is not the one that belongs to this link.",
 	"fault.code-wrong.mend": "Look at the message in which the code came. You have {left} tries left.",
 	"fault.code-locked": "The code was wrong too often.",
