@@ -93,9 +93,15 @@ export async function enterLink(deps: Deps, input: LinkEntryInput) {
 	return { sessionToken, link: linkViewOf(link), expiresAt };
 }
 
-/** Gives a short code by which the same link goes on at another device: once, within a quarter of an hour. */
-export async function offerContinuation(deps: Deps, caller: Caller): Promise<{ code: string; expiresAt: Date }> {
+/** Gives a short code by which a record's link goes on at another device: once, within a quarter of an hour. */
+export async function offerContinuation(
+	deps: Deps,
+	caller: Caller,
+	recordId: string,
+): Promise<{ code: string; expiresAt: Date }> {
 	if (caller.kind !== "link") throw fault("forbidden");
+	// A record that the link was not made for does not exist for it.
+	if (caller.recordId !== recordId) throw fault("not-found");
 	const code = makeShortCode();
 	const now = deps.now();
 	const expiresAt = new Date(now.getTime() + CONTINUE_MINUTES * 60_000);

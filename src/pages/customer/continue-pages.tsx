@@ -16,8 +16,8 @@ import { placeOf } from "./entry-routes.tsx";
 
 export function registerContinue(app: FastifyInstance, deps: Deps): void {
 	app.post("/guided/:id/continue", { ...openTo("link:record"), schema: { hide: true } }, async (request, reply) => {
-		const { code, expiresAt } = await offerContinuation(deps, callerOf(request));
-		const back = `/guided/${encodeURIComponent((request.params as { id: string }).id)}`;
+		const { id } = request.params as { id: string };
+		const { code, expiresAt } = await offerContinuation(deps, callerOf(request), id);
 		return sendPage(
 			reply,
 			<Layout title={say("arrival.continue-title")}>
@@ -31,7 +31,7 @@ export function registerContinue(app: FastifyInstance, deps: Deps): void {
 					</dd>
 				</dl>
 				<p>
-					<a href={back}>{say("arrival.continue-back")}</a>
+					<a href={`/guided/${id}`}>{say("arrival.continue-back")}</a>
 				</p>
 			</Layout>,
 		);
