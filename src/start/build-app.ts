@@ -24,6 +24,7 @@ import { faultOf, sendProblem } from "../http/problems.ts";
 import { registerRecords } from "../http/records.ts";
 import { registerShockTrace } from "../http/shock-trace.ts";
 import { registerStock } from "../http/stock.ts";
+import { registerTransitRecordings } from "../http/transit-recordings.ts";
 import { registerVerify } from "../http/verify.ts";
 import type { Deps } from "../operations/deps.ts";
 import { makePackSearcher } from "../operations/packaging-search/pack-searcher.ts";
@@ -132,6 +133,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerImports(app);
 	registerComparison(app, deps);
 	registerPackagingAssessments(app, deps);
+	registerTransitRecordings(app, deps);
 	const verifyReceipt = makeReceiptVerifier();
 	registerVerify(app, verifyReceipt);
 	registerLogMark(app, deps);
