@@ -1,6 +1,6 @@
 /** Recorders' files over the API, on the real database: brought, confirmed, placed, set against the sealed pack, and refused. */
-import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { CARD_PACK } from "../operations/packaging/pack-request.ts";
 import { inventedTable, MAPPING, READING } from "../operations/transit-recordings/invented-trip.ts";
 import { customerScene, type Scene } from "../pages/customer-scene.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
@@ -114,8 +114,7 @@ describe("an event of a recording", () => {
 		const sealed = await shop.ask("POST", `/api/v1/records/${scene.recordId}/seal`, undefined, { "if-match": '"v2"' });
 		expect(sealed.statusCode, sealed.body).toBe(200);
 		legId = scene.legId;
-		const pack = JSON.parse(readFileSync(new URL("../../demo-data/pack.json", import.meta.url), "utf8"));
-		const assessed = await shop.ask("POST", `/api/v1/consignments/${legId}/packaging-assessments`, pack);
+		const assessed = await shop.ask("POST", `/api/v1/consignments/${legId}/packaging-assessments`, CARD_PACK);
 		expect(assessed.statusCode, assessed.body).toBe(201);
 	});
 

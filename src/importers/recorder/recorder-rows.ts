@@ -75,7 +75,7 @@ export function recorderRows(options: RowOptions, rows: (block: RowBlock) => voi
 			if (byte !== separator || quoted) continue;
 			if (fieldsOfHeader > 0) {
 				const slot = field < slots.length ? (slots[field] as number) : -1;
-				if (slot >= 0) (columns[slot] as Float64Array)[length] = valueOf(bytes, start, at, field);
+				if (slot >= 0) (columns[slot] as Float64Array)[length] = numberOf(bytes, start, at, field);
 			}
 			field += 1;
 			start = at + 1;
@@ -94,7 +94,7 @@ export function recorderRows(options: RowOptions, rows: (block: RowBlock) => voi
 		if (length === BLOCK_ROWS) flush();
 	}
 
-	function valueOf(bytes: Uint8Array, from: number, to: number, place: number): number {
+	function numberOf(bytes: Uint8Array, from: number, to: number, place: number): number {
 		const value =
 			place === dateTimePlace
 				? epochOf(cellOf(bytes, from, to), offsetMinutes)
