@@ -124,6 +124,7 @@ export const DIMENSIONLESS = [
 	"rowIndex",
 	"axesSeen",
 	"samplesInPulse",
+	"velocityRatio",
 	"damageProbability",
 	"recoveryProbability",
 	"breakEvenProbability",

@@ -7,6 +7,7 @@ import { collectors } from "./english/collectors.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
+import { drops } from "./english/drops.ts";
 import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
 import { firstState } from "./english/first-state.ts";
@@ -38,6 +39,7 @@ export const english = {
 	...collectors,
 	...comparison,
 	...comparisonPage,
+	...drops,
 	...erasure,
 	...faults,
 	...firstState,

@@ -31,6 +31,7 @@ import { readOrderLine } from "../orders/order-line.ts";
 import { readAssessments } from "../packaging/assessments.ts";
 import { parseStrictJson } from "../strict-json.ts";
 import { validate } from "../validate.ts";
+import { type BoardLine, boardLineOf } from "./board-line.ts";
 import { readRecorderFile } from "./recording-reader.ts";
 import { recordingViewOf } from "./recording-view.ts";
 import { refusedFile } from "./refused-file.ts";
@@ -138,8 +139,11 @@ export async function readTransitRecording(deps: Deps, caller: Caller, id: strin
 }
 
 export interface RecordingCurves {
-	/** When second 0 of the recording's own time was, in seconds since 1970, stands in its view. */
+	/** Times are those of the recording itself. */
 	readonly series: OpenedSeries;
+	readonly startsS: number;
+	/** The board's limit on a response; null where no board is described, or the recorder did not sit on the item. */
+	readonly board: BoardLine | null;
 	readonly traces: readonly {
 		readonly number: number;
 		readonly sampleRateHz: number;
@@ -153,13 +157,17 @@ export async function readRecordingCurves(deps: Deps, caller: Caller, id: string
 	const row = await recordingById(deps.database, id);
 	if (row === null) throw fault("not-found");
 	mustReadOrder(caller, row.order_id);
-	const [curves, events] = await Promise.all([
+	const [curves, events, packs] = await Promise.all([
 		curvesOfRecording(deps.database, id),
 		eventsOfRecordings(deps.database, [id]),
+		readAssessments(deps, caller, row.consignment_id),
 	]);
 	if (curves === null) return null;
+	const trip = row.trip as StoredTrip;
 	return {
-		series: openedPyramids((row.trip as StoredTrip).levels, curves.pyramids),
+		series: openedPyramids(trip.levels, curves.pyramids),
+		startsS: trip.startsS,
+		board: (row.reading as RecordingReading).place === "on-item" ? boardLineOf(packs.at(-1) ?? null) : null,
 		traces: curves.traces.flatMap(({ number, trace }) => {
 			const stored = events.find((event) => event.number === number)?.facts as StoredEvent | undefined;
 			if (stored === undefined) return [];
