@@ -60,6 +60,22 @@ describe("a recorder's file", () => {
 		expect(file.body).toBe(TABLE);
 	});
 
+	it("is read by a link of the order, which cannot bring one", async () => {
+		const link = (await shop.ask("POST", "/api/v1/links", { scope: "reader", orderId: scene.orderId })).json();
+		const entered = await shop.app.inject({
+			method: "POST",
+			url: "/api/v1/links/enter",
+			payload: { token: link.url.split("/").at(-1), code: link.code },
+		});
+		const headers = { cookie: `link=${entered.cookies[0]?.value}` };
+		const url = `/api/v1/consignments/${scene.legId}/transit-recordings`;
+		const seen = await shop.app.inject({ method: "GET", url, headers });
+		expect(seen.statusCode, seen.body).toBe(200);
+		expect(seen.json().recordings[0].result.events).toHaveLength(1);
+		const own = await shop.app.inject({ method: "POST", url: `${url}?fileName=x`, headers, payload: "a" });
+		expect(own.statusCode).toBe(403);
+	});
+
 	it("is not placed while the order has one record, nor compared without a sealed pack", async () => {
 		const [{ result }] = await list();
 		expect(result.events[0].place).toMatchObject({ status: "cannot-be-placed", spans: [] });

@@ -17,7 +17,8 @@ export interface SeriesLevels {
 }
 
 // Our choice: from four samples to more than a hundred million; stretches of a level between a quarter of the most and it.
-const OPTIONS = { samplesPerStretch: 4, fanOut: 4, levels: 13 };
+export const FINEST_STRETCH = 4;
+const OPTIONS = { samplesPerStretch: FINEST_STRETCH, fanOut: 4, levels: 13 };
 const MOST_STRETCHES = 8192;
 
 export function seriesLevels(): SeriesLevels {

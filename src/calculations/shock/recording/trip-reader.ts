@@ -8,7 +8,7 @@
 import type { Axes } from "../trace/oscillator-responses.ts";
 import { type ImpactDetector, type ImpactEvent, impactDetector } from "./impact-detector.ts";
 import { type SamplingStep, samplingStep } from "./sampling-step.ts";
-import { type SeriesLevel, seriesLevels } from "./series-levels.ts";
+import { FINEST_STRETCH, type SeriesLevel, seriesLevels } from "./series-levels.ts";
 
 export interface TripOptions {
 	readonly axisCount: 1 | 3;
@@ -87,6 +87,7 @@ export function tripReader({ axisCount, thresholdGn }: TripOptions): TripReader 
 		humidity: seriesLevels(),
 	};
 	let [hasTemperature, hasHumidity] = [false, false];
+	let filled = 0;
 
 	function found(event: ImpactEvent): void {
 		const stepS = sampling?.stepS ?? 0;
@@ -114,8 +115,28 @@ export function tripReader({ axisCount, thresholdGn }: TripOptions): TripReader 
 	}
 
 	function takeRun(piece: TripRows, from: number, to: number): void {
+		if (to === from) return;
 		[knownIndex, knownS] = [rows + from, piece.timesS[from] as number];
-		detector?.take(piece.axes.map((samples) => samples.subarray(from, to)));
+		const axes = piece.axes.map((samples) => samples.subarray(from, to));
+		detector?.take(axes);
+		series.time.take(piece.timesS.subarray(from, to));
+		series.acceleration.take(resultants(axes as unknown as Axes));
+		series.temperature.take(piece.temperaturesDegC?.subarray(from, to) ?? new Float64Array(0));
+		series.humidity.take(piece.humiditiesPercent?.subarray(from, to) ?? new Float64Array(0));
+		hasTemperature ||= piece.temperaturesDegC !== null;
+		hasHumidity ||= piece.humiditiesPercent !== null;
+		filled = (filled + to - from) % FINEST_STRETCH;
+	}
+
+	/** Fills the finest stretch up, so that none reaches over the gap. */
+	function fillStretch(): void {
+		if (filled === 0) return;
+		const nothing = new Float64Array(FINEST_STRETCH - filled).fill(Number.NaN);
+		series.time.take(nothing);
+		series.acceleration.take(nothing);
+		if (hasTemperature) series.temperature.take(nothing);
+		if (hasHumidity) series.humidity.take(nothing);
+		filled = 0;
 	}
 
 	return {
@@ -140,22 +161,13 @@ export function tripReader({ axisCount, thresholdGn }: TripOptions): TripReader 
 					return { code: "rate-changes", rowIndex: index, values: { beforeS: stepS, afterS: difference } };
 				if (difference > 1.5 * stepS + quantumS) {
 					takeRun(piece, from, index);
+					fillStretch();
 					newStretch(rows + index);
 					gaps += 1;
 					from = index;
 				}
 			}
 			takeRun(piece, from, timesS.length);
-			series.time.take(timesS);
-			series.acceleration.take(resultants(piece.axes as unknown as Axes));
-			if (piece.temperaturesDegC !== null) {
-				hasTemperature = true;
-				series.temperature.take(piece.temperaturesDegC);
-			}
-			if (piece.humiditiesPercent !== null) {
-				hasHumidity = true;
-				series.humidity.take(piece.humiditiesPercent);
-			}
 			lastS = timesS[timesS.length - 1] as number;
 			rows += timesS.length;
 			return null;
