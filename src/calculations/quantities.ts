@@ -124,6 +124,7 @@ export const DIMENSIONLESS = [
 	"rowIndex",
 	"axesSeen",
 	"samplesInPulse",
+	"baselineSamples",
 	"velocityRatio",
 	"damageProbability",
 	"recoveryProbability",

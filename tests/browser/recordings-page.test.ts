@@ -84,6 +84,45 @@ describe.skipIf(BROWSER_MISSING)("the recordings' pages", () => {
 		}
 	}, 120_000);
 
+	it("make points of a foam out of drops, refuse a phone, and put them on the shelf", async () => {
+		// Six first drops, two energies; pulses whose change of velocity is 1.3 times that of the fall: 2AT/π.
+		const told = [...Array(3).fill([1.2, 0.5, 48.3]), ...Array(3).fill([2, 0.8, 52.3])];
+		const impacts = told.map(([, heightM, peakGn], index) => ({
+			atS: 2 + 3 * index,
+			peakGn,
+			durationMs: (1000 * 1.3 * Math.sqrt(2 * 9.80665 * heightM) * Math.PI) / (2 * peakGn * 9.80665),
+			fallS: Math.sqrt((2 * heightM) / 9.80665),
+		}));
+		const buffer = Buffer.from(inventedTable({ rateHz: 2000, lengthS: 20, impacts }));
+		const page = await open(shop.sessionCookie, 1100);
+		await page.goto(`${base}/stock`);
+		await page.click("text=A foam by drops of your own");
+		await expectSound(page);
+		const fill = async (device: string) => {
+			await page.setInputFiles("#file", { name: "drops.csv", mimeType: "text/csv", buffer });
+			await page.check(`input[name=device][value=${device}]`);
+			for (const [name, value] of Object.entries({
+				thicknessMm: "50",
+				lengthMm: "100",
+				widthMm: "100",
+				temperatureDegC: "22",
+				fullScaleGn: "200",
+				lines: told.map(([massKg, heightM]) => `${massKg}; ${heightM * 1000}; 1`).join("\n"),
+			}))
+				await page.fill(`#${name}`, value);
+			await page.click("text=Judge the drops");
+		};
+		await fill("phone");
+		expect(await page.locator(".lead").innerText()).toContain("A phone is refused");
+		await fill("recorder");
+		expect(await page.locator("#outcome tbody tr").count()).toBe(6);
+		expect(await page.locator("#outcome tbody").innerText()).not.toContain("few");
+		await expectSound(page);
+		await page.fill("#first", "own foam");
+		await page.click("text=Keep in the stock");
+		expect(await page.locator("#foams").innerText()).toContain("own foam");
+	}, 120_000);
+
 	it("take pasted lines, and name the line that is wrong", async () => {
 		const page = await open(shop.sessionCookie, 1100);
 		await page.goto(`${base}/orders/${scene.orderId}/consignments/${scene.legId}/recordings`);

@@ -22,8 +22,7 @@ import {
 } from "../../database/transit-recordings.ts";
 import { readExhibit, storeExhibit } from "../../exhibits/store.ts";
 import { fault, invalid } from "../../faults.ts";
-import { ImportRefusal } from "../../importers/import-result.ts";
-import { previewRecorderFile, type RecorderPreview } from "../../importers/recorder/recorder-preview.ts";
+import type { RecorderPreview } from "../../importers/recorder/recorder-preview.ts";
 import { sha256Hex } from "../../records/canonical.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustBeShop, mustReadOrder } from "../may.ts";
@@ -34,7 +33,7 @@ import { validate } from "../validate.ts";
 import { type BoardLine, boardLineOf } from "./board-line.ts";
 import { readRecorderFile } from "./recording-reader.ts";
 import { recordingViewOf } from "./recording-view.ts";
-import { refusedFile } from "./refused-file.ts";
+import { previewedFile } from "./previewed-file.ts";
 import { type OpenedSeries, openedPyramids, openedTrace } from "./stored-curves.ts";
 import { type StoredEvent, type StoredTrip, storedRecording } from "./stored-recording.ts";
 
@@ -57,7 +56,7 @@ export async function bringRecording(
 	if (consignment === null) throw fault("not-found");
 	if (file.bytes.length > RECORDING_MOST_BYTES) throw fault("too-large");
 	if (file.bytes.length === 0) throw invalid([{ path: "/file", code: "empty-file" }]);
-	const preview = previewed(file.bytes);
+	const preview = previewedFile(file.bytes);
 	const reading = file.reading === undefined ? null : validate(recordingReading, parseStrictJson(file.reading));
 	const read = reading === null ? null : await readRecorderFile(file.bytes, preview, reading);
 	const sha256 = sha256Hex(file.bytes);
@@ -100,7 +99,7 @@ export async function confirmReading(
 	const row = await recordingById(deps.database, id);
 	if (row === null) throw fault("not-found");
 	const bytes = await bytesOf(deps, row);
-	const preview = previewed(bytes);
+	const preview = previewedFile(bytes);
 	const read = await readRecorderFile(bytes, preview, reading);
 	await deps.database.transaction(async (transaction) => {
 		await ownerOfOrder(transaction, row.order_id);
@@ -115,7 +114,15 @@ export async function previewRecording(deps: Deps, caller: Caller, id: string): 
 	mustBeShop(caller);
 	const row = await recordingById(deps.database, id);
 	if (row === null) throw fault("not-found");
-	return previewView(deps, previewed(await bytesOf(deps, row)));
+	return previewView(deps, previewedFile(await bytesOf(deps, row)));
+}
+
+/** The columns and first rows of a file that is not kept. */
+export async function previewTable(deps: Deps, caller: Caller, bytes: Uint8Array): Promise<RecordingPreview> {
+	mustBeShop(caller);
+	if (bytes.length > RECORDING_MOST_BYTES) throw fault("too-large");
+	if (bytes.length === 0) throw invalid([{ path: "/file", code: "empty-file" }]);
+	return previewView(deps, previewedFile(bytes));
 }
 
 /** The recordings of a leg, oldest first. */
@@ -216,15 +223,6 @@ async function bytesOf(deps: Deps, row: RecordingRow): Promise<Buffer> {
 	if (row.stored_sha256 === null) throw fault("erased");
 	const stored = await readExhibit(deps.exhibitFolder, row.stored_sha256);
 	return deps.database.vault.of(row.party_id).openBytes(exhibitPlaceOf(row.sha256), stored);
-}
-
-function previewed(bytes: Uint8Array): RecorderPreview {
-	try {
-		return previewRecorderFile(bytes);
-	} catch (error) {
-		if (!(error instanceof ImportRefusal)) throw error;
-		throw refusedFile(error.line, error.reason);
-	}
 }
 
 function headerSha256({ headerLine }: RecorderPreview): string {

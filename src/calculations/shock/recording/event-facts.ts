@@ -39,6 +39,8 @@ export interface EventTrace {
 	readonly axes: Axes;
 	/** Sample of the trace with the greatest resultant. */
 	readonly peakIndex: number;
+	/** Samples whose mean is the baseline; null where none is taken off, after a free fall. */
+	readonly baselineSamples: number | null;
 }
 
 /** Amplification of the oscillators: usual for boards. Source: common practice. */
@@ -78,7 +80,12 @@ export function eventFacts(event: TripEvent, options: EventOptions): { facts: Ev
 				fallS === null ? null : [heightOf(Math.max(0, fallS - 2 / sampleRateHz)), heightOf(fallS + 2 / sampleRateHz)],
 			spectrum: result.spectrum.map(({ frequencyHz, maximaxGn }) => ({ frequencyHz, maximaxGn })),
 		},
-		trace: { sampleRateHz, axes, peakIndex: before + event.peakIndex - event.firstIndex },
+		trace: {
+			sampleRateHz,
+			axes,
+			peakIndex: before + event.peakIndex - event.firstIndex,
+			baselineSamples: pretriggerSamples ?? null,
+		},
 	};
 }
 
