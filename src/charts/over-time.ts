@@ -29,6 +29,8 @@ const SIZE = { width: 640, left: 52, right: 16, top: 46, bottom: 50 };
 const END = SIZE.width - SIZE.right;
 /** A label needs this much of the width. */
 const LABEL_ROOM = 70;
+/** No recorder tells less apart. */
+const SMALLEST = 1e-6;
 /** Stretches that are drawn: about one to a point of the width. */
 const MOST_DRAWN = 700;
 
@@ -37,9 +39,14 @@ export function overTime(data: OverTimeData, height = 320): Drawing {
 	const stretches = folded(data.stretches);
 	const base = height - SIZE.bottom;
 	const [first, last] = [stretches[0]?.from ?? 0, stretches.at(-1)?.to ?? 1];
-	const values = [...stretches.flatMap(({ least, greatest }) => [least, greatest]), ...data.events.map(({ value }) => value)];
+	const values = [
+		...stretches.flatMap(({ least, greatest }) => [least, greatest]),
+		...data.events.map(({ value }) => value),
+	];
 	const [low, high] = [data.base ?? Math.min(...values), Math.max(...values)];
-	const room = high > low ? 0.06 * (high - low) : 1;
+	// Values that lie closer than a scale can divide are drawn as one.
+	const size = Math.max(Math.abs(low), Math.abs(high), SMALLEST);
+	const room = high - low > 1e-9 * size ? 0.06 * (high - low) : size;
 	const x = scaleLinear([first, last > first ? last : first + 1], [SIZE.left, END]).clamp(true);
 	const y = scaleLinear([data.base ?? low - room, high + room], [base, SIZE.top]).clamp(true);
 	const shown = data.bands.filter(({ from, to }) => to > first && from < last);

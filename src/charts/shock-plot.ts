@@ -42,7 +42,9 @@ export function shockPlot({ over, points, limit, mark, words }: ShockPlotData): 
 	const bottom = spectrum ? Math.max(least, most / 1000) / 1.5 : Math.min(0, least);
 	const x = spectrum ? scaleLog(reach, [SIZE.left, END]) : scaleLinear(reach, [SIZE.left, END]);
 	const y = (spectrum ? scaleLog : scaleLinear)([bottom, most * (spectrum ? 2 : 1.1)], [BASE, SIZE.top]).clamp(true);
-	const inside = limit.filter(({ at, gn }) => at >= (reach[0] ?? 0) && at <= (reach[1] ?? 0) && gn <= most * 2 && gn >= bottom);
+	const inside = limit.filter(
+		({ at, gn }) => at >= (reach[0] ?? 0) && at <= (reach[1] ?? 0) && gn <= most * 2 && gn >= bottom,
+	);
 	const path = line<ShockPoint>()
 		.x(({ at }) => x(at))
 		.y(({ gn }) => y(gn))

@@ -47,7 +47,8 @@ export function registerShockTrace(
 				// The thread validates.
 				validatorCompiler: () => (value) => ({ value }),
 				schema: {
-					summary: "Instrumented drops of a dummy on a foam as points of its curve; what cannot be taken, with the reason.",
+					summary:
+						"Instrumented drops of a dummy on a foam as points of its curve; what cannot be taken, with the reason.",
 					body: dropSeriesRequest,
 					response: { 200: dropSeriesAnswer },
 				},

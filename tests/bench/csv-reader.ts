@@ -21,7 +21,8 @@ const READING: RecordingReading = {
 function* pieces(path: string): Generator<Uint8Array> {
 	const file = openSync(path, "r");
 	const buffer = Buffer.alloc(64 * 1024);
-	for (let length = readSync(file, buffer); length > 0; length = readSync(file, buffer)) yield buffer.subarray(0, length);
+	for (let length = readSync(file, buffer); length > 0; length = readSync(file, buffer))
+		yield buffer.subarray(0, length);
 	closeSync(file);
 }
 

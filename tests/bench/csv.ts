@@ -31,9 +31,13 @@ export async function benchCsv(): Promise<void> {
 		}
 		const perSecond = (seconds: readonly number[]) => COMPARED_ROWS / median(seconds);
 		const bytes = (await stat(compared)).size;
-		console.log(`${COMPARED_ROWS} rows of time, three axes and temperature, ${(bytes / 1e6).toFixed(1)} MB, median of ${ROUNDS}`);
+		console.log(
+			`${COMPARED_ROWS} rows of time, three axes and temperature, ${(bytes / 1e6).toFixed(1)} MB, median of ${ROUNDS}`,
+		);
 		console.log(`to impacts and pyramids: ${Math.round(perSecond(ours))} rows/s`);
-		console.log(`csv-parse, fields alone: ${Math.round(perSecond(theirs))} rows/s; ours ${(perSecond(ours) / perSecond(theirs)).toFixed(1)} times`);
+		console.log(
+			`csv-parse, fields alone: ${Math.round(perSecond(theirs))} rows/s; ours ${(perSecond(ours) / perSecond(theirs)).toFixed(1)} times`,
+		);
 		for (const rows of MEMORY_ROWS) {
 			const file = join(folder, `${rows}.csv`);
 			await writeTable(file, rows);

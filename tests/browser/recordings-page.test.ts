@@ -58,14 +58,14 @@ describe.skipIf(BROWSER_MISSING)("the recordings' pages", () => {
 		expect(await page.locator(".error-summary").count()).toBe(1);
 		await page.check("input[name=unitsConfirmed]");
 		await page.click("text=Read the file");
-		expect(await page.locator(".error-summary").innerText()).toContain("Where the recorder sat");
+		expect(await page.locator(".error-summary").textContent()).toContain("Where the recorder sat");
 		await expectSound(page);
 		await page.check("input[name=place][value=on-item]");
 		await page.fill("#startsAt", "2026-03-03T08:00:00");
 		await page.fill("#clockMinutes", "2");
 		await page.fill("#fullScaleGn", "200");
 		await page.click("text=Read the file");
-		expect(await page.locator("h1").innerText()).toBe("Transit recording");
+		expect(await page.locator("h1").textContent()).toBe("Transit recording");
 		expect(await page.locator("#events tbody tr").count()).toBe(2);
 		expect(await page.locator("svg.chart").count()).toBe(7);
 		await expectSound(page);
@@ -113,14 +113,14 @@ describe.skipIf(BROWSER_MISSING)("the recordings' pages", () => {
 			await page.click("text=Judge the drops");
 		};
 		await fill("phone");
-		expect(await page.locator(".lead").innerText()).toContain("A phone is refused");
+		expect(await page.locator(".lead").textContent()).toContain("A phone is refused");
 		await fill("recorder");
 		expect(await page.locator("#outcome tbody tr").count()).toBe(6);
-		expect(await page.locator("#outcome tbody").innerText()).not.toContain("few");
+		expect(await page.locator("#outcome tbody").textContent()).not.toContain("few");
 		await expectSound(page);
 		await page.fill("#first", "own foam");
 		await page.click("text=Keep in the stock");
-		expect(await page.locator("#foams").innerText()).toContain("own foam");
+		expect(await page.locator("#foams").textContent()).toContain("own foam");
 	}, 120_000);
 
 	it("take pasted lines, and name the line that is wrong", async () => {
@@ -128,10 +128,10 @@ describe.skipIf(BROWSER_MISSING)("the recordings' pages", () => {
 		await page.goto(`${base}/orders/${scene.orderId}/consignments/${scene.legId}/recordings`);
 		await page.fill("#pasted", "time [s],z [g]\n0,1\n0.1,1,5\n");
 		await page.click("text=Look at its columns");
-		expect(await page.locator(".error-summary").innerText()).toContain("line 3");
+		expect(await page.locator(".error-summary").textContent()).toContain("line 3");
 		await page.fill("#pasted", "time [s],z [g]\n0,1\n0.1,1.5\n0.2,1.5");
 		await page.click("text=Look at its columns");
-		expect(await page.locator("table").last().innerText()).toContain("1.5");
+		expect(await page.locator("table").last().textContent()).toContain("1.5");
 	}, 60_000);
 
 	it("are read by a link of the order, which brings nothing", async () => {

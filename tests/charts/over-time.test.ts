@@ -48,7 +48,10 @@ test("a spectrum is straight on its axes: ten times the frequency and the respon
 		words: { ...words, limit: "l", mark: "m" },
 	});
 	const curve = drawing.primitives.find((mark) => mark.role === "curve");
-	const places = (curve?.kind === "path" ? curve.d : "").slice(1).split("L").map((pair) => pair.split(",").map(Number));
+	const places = (curve?.kind === "path" ? curve.d : "")
+		.slice(1)
+		.split("L")
+		.map((pair) => pair.split(",").map(Number));
 	const [a, b, c] = places as [number, number][];
 	expect((b?.[0] ?? 0) - (a?.[0] ?? 0)).toBeCloseTo((c?.[0] ?? 0) - (b?.[0] ?? 0), 0);
 	expect((a?.[1] ?? 0) - (b?.[1] ?? 0)).toBeCloseTo((b?.[1] ?? 0) - (c?.[1] ?? 0), 0);

@@ -66,7 +66,11 @@ const SOURCES = [
 	MECHANICS,
 	cite("common-practice", "range over 1.5 times the peak, ten samples in the pulse", "common-practice"),
 	cite("stress-energy-study", "15 samples, five at each of three energies, are enough for a line", "published"),
-	cite("our-choice", "two energies with three drops each; change of velocity within 15 % of 1 to 2 times", "our-choice"),
+	cite(
+		"our-choice",
+		"two energies with three drops each; change of velocity within 15 % of 1 to 2 times",
+		"our-choice",
+	),
 	cite("user", "own drops", "user"),
 ];
 
@@ -78,7 +82,9 @@ export function dropSeries(input: DropSeriesInput): Judged<DropSeries> {
 			const judged = drops[index];
 			if (!belongs(drop) || judged === undefined || judged.refusal !== null || judged.peakGn === null) return [];
 			const { staticStressKPa, peakGn } = judged;
-			return [{ staticStressKPa, dropHeightM: drop.dropHeightM, thicknessM: input.thicknessM, peakGn, drop: drop.drop }];
+			return [
+				{ staticStressKPa, dropHeightM: drop.dropHeightM, thicknessM: input.thicknessM, peakGn, drop: drop.drop },
+			];
 		});
 		return { points, fit: fitOf(points) };
 	};

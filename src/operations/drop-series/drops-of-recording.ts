@@ -1,5 +1,10 @@
 /** A series of drops out of one recording that holds them all, in the order in which they were done. */
-import { type DropSeries, type DropSeriesInput, dropSeries, type SeriesDrop } from "../../calculations/cushioning/drop-series.ts";
+import {
+	type DropSeries,
+	type DropSeriesInput,
+	dropSeries,
+	type SeriesDrop,
+} from "../../calculations/cushioning/drop-series.ts";
 import type { Judged } from "../../calculations/judged.ts";
 import type { EventFacts, EventTrace } from "../../calculations/shock/recording/event-facts.ts";
 import { shockTrace } from "../../calculations/shock/trace/shock-trace.ts";

@@ -31,9 +31,9 @@ import { readAssessments } from "../packaging/assessments.ts";
 import { parseStrictJson } from "../strict-json.ts";
 import { validate } from "../validate.ts";
 import { type BoardLine, boardLineOf } from "./board-line.ts";
+import { previewedFile } from "./previewed-file.ts";
 import { readRecorderFile } from "./recording-reader.ts";
 import { recordingViewOf } from "./recording-view.ts";
-import { previewedFile } from "./previewed-file.ts";
 import { type OpenedSeries, openedPyramids, openedTrace } from "./stored-curves.ts";
 import { type StoredEvent, type StoredTrip, storedRecording } from "./stored-recording.ts";
 

@@ -82,7 +82,9 @@ function Outcome({ judged, formToken }: { readonly judged: Judged<DropSeries>; r
 							<td data-label={say("drops.stress")}>{writeNumber(drop.staticStressKPa)} kPa</td>
 							<td data-label={say("drops.peak")}>{writeNumber(drop.peakGn ?? Number.NaN)} gₙ</td>
 							<td data-label={say("drops.samples")}>{writeNumber(Math.floor(drop.samplesInPulse ?? 0))}</td>
-							<td data-label={say("drops.outcome")}>{drop.refusal === null ? say("drops.taken") : words(drop.refusal)}</td>
+							<td data-label={say("drops.outcome")}>
+								{drop.refusal === null ? say("drops.taken") : words(drop.refusal)}
+							</td>
 						</tr>
 					))}
 				</tbody>
@@ -143,6 +145,12 @@ function Group({
 	);
 }
 
-function words({ sentence, values }: { readonly sentence: string; readonly values?: Readonly<Record<string, number | string>> }) {
+function words({
+	sentence,
+	values,
+}: {
+	readonly sentence: string;
+	readonly values?: Readonly<Record<string, number | string>>;
+}) {
 	return say(sentence as TextKey, values);
 }

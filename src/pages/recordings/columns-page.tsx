@@ -84,13 +84,7 @@ export function ColumnsPage(props: {
 				</div>
 				<div class="row">
 					{AXES.map((axis) => (
-						<SelectField
-							key={axis}
-							{...choose}
-							name={axis}
-							label={say("recording.axis", { axis })}
-							choices={columns}
-						/>
+						<SelectField key={axis} {...choose} name={axis} label={say("recording.axis", { axis })} choices={columns} />
 					))}
 					<SelectField
 						{...choose}

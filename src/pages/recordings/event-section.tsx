@@ -44,7 +44,13 @@ export function EventSection({ event, trace, board }: EventProps) {
 /** Shown around the peak: this many lengths of the pulse before and after. */
 const LENGTHS_SHOWN = 4;
 
-function Trace({ event, trace }: { readonly event: RecordingEventView; readonly trace: NonNullable<EventProps["trace"]> }) {
+function Trace({
+	event,
+	trace,
+}: {
+	readonly event: RecordingEventView;
+	readonly trace: NonNullable<EventProps["trace"]>;
+}) {
 	const { axes, peakIndex, sampleRateHz } = trace;
 	const reach = Math.max(8, Math.ceil((LENGTHS_SHOWN * event.durationMs * sampleRateHz) / 1000));
 	const length = axes[0]?.length ?? 0;

@@ -40,7 +40,10 @@ export function RecordingsPage(props: {
 						, {showTime(recording.broughtAt)}:{" "}
 						{recording.result === null
 							? say("recording.waits")
-							: say("recording.in-short", { events: recording.result.eventsFound, hours: recording.result.durationS / 3600 })}
+							: say("recording.in-short", {
+									events: recording.result.eventsFound,
+									hours: recording.result.durationS / 3600,
+								})}
 					</li>
 				))}
 			</ul>

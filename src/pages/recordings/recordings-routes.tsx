@@ -19,8 +19,8 @@ import { validate } from "../../operations/validate.ts";
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault } from "../shop/form-errors.ts";
-import { ColumnsPage } from "./columns-page.tsx";
 import { columnsForm, readColumnsForm } from "./columns-form.ts";
+import { ColumnsPage } from "./columns-page.tsx";
 import { RecordingPage } from "./recording-page.tsx";
 import { RecordingsPage } from "./recordings-page.tsx";
 

@@ -27,7 +27,10 @@ export function TripFigures({
 	const scale = SCALES.find(({ from }) => result.durationS >= from) ?? SCALES[2];
 	const at = (afterS: number) => afterS / scale.seconds;
 	const startsMs = result.startsAt === null ? null : Date.parse(result.startsAt);
-	const bands = startsMs === null ? [] : bandsOf(found, startsMs).map((band) => ({ ...band, from: at(band.from), to: at(band.to) }));
+	const bands =
+		startsMs === null
+			? []
+			: bandsOf(found, startsMs).map((band) => ({ ...band, from: at(band.from), to: at(band.to) }));
 	const stretches = (series: "acceleration" | "temperature" | "humidity") => stretchesOf(curves, series, at);
 	const axis = say(`recording.axis-${scale.key}`);
 	const figure = (series: "temperature" | "humidity", ends: Result["temperatureDegC"]) =>
@@ -58,7 +61,9 @@ export function TripFigures({
 		<section id="trip">
 			<h2>{say("recording.trip")}</h2>
 			<figure>
-				<figcaption>{say(bands.length === 0 ? "recording.trip-caption-no-clock" : "recording.trip-caption")}</figcaption>
+				<figcaption>
+					{say(bands.length === 0 ? "recording.trip-caption-no-clock" : "recording.trip-caption")}
+				</figcaption>
 				<Chart
 					id="trip-acceleration"
 					drawing={overTime({

@@ -20,7 +20,8 @@ export const drops = {
 	"drops.rules":
 		"What is needed: a full scale of 1.5 times the peak, ten samples in the pulse, three drops at each of two energies at least. First drops on fresh samples and later drops on used ones are fitted apart. A phone is refused.",
 	"drops.file": "The recorder's table, all drops in order",
-	"drops.file-hint": "CSV; its header must name the units, such as time [s], z [g]. Files that were read before are known.",
+	"drops.file-hint":
+		"CSV; its header must name the units, such as time [s], z [g]. Files that were read before are known.",
 	"drops.thickness": "Thickness",
 	"drops.length": "Sample's length",
 	"drops.width": "Sample's width",

@@ -94,7 +94,8 @@ export const recording = {
 	"recording.first-rows": "First rows of {name}",
 	"recording.choose": "–",
 	"recording.place": "Where the recorder sat",
-	"recording.place-hint": "Between the outer box and the item lies the cushion: the same fall has other peaks at each place.",
+	"recording.place-hint":
+		"Between the outer box and the item lies the cushion: the same fall has other peaks at each place.",
 	"recording.where-on-item": "on the item",
 	"recording.where-on-inner-box": "on the inner box",
 	"recording.where-on-outer-box": "on the outer box",
@@ -168,7 +169,8 @@ export const recording = {
 	"recording.temperature-ends": "Temperature between {least} and {greatest} °C.",
 	"recording.humidity-ends": "Humidity between {least} and {greatest} %.",
 	"recording.events": "Impacts in figures",
-	"recording.no-events": "No impact reached the threshold. That says nothing of what the threshold or the sampling missed.",
+	"recording.no-events":
+		"No impact reached the threshold. That says nothing of what the threshold or the sampling missed.",
 	"recording.number": "No.",
 	"recording.when": "When",
 	"recording.where": "Span",
@@ -186,8 +188,7 @@ export const recording = {
 	"recording.span-unrecorded": "a span without records",
 	"recording.event": "Impact {number}",
 	"recording.peak-holds": "The sampling was fast enough for it: {samples} samples in the pulse.",
-	"recording.doubt-few-samples":
-		"A lower bound: {samples} samples in the pulse are too few, five are the least.",
+	"recording.doubt-few-samples": "A lower bound: {samples} samples in the pulse are too few, five are the least.",
 	"recording.doubt-clipped": "A lower bound: the recorder was at its full scale.",
 	"recording.doubt-phone": "Not taken: a phone recorded it.",
 	"recording.doubt-one-axis": "A lower bound: not all three axes were recorded.",

@@ -21,10 +21,20 @@ describe("an event on the custody line", () => {
 		["inside one", 5 * HOUR_MS, 600, { status: "in-span", spans: [0] }],
 		["at the border of two", 10 * HOUR_MS, 600, { status: "in-one-of", spans: [0, 1], mayLieOutside: false }],
 		["at the begin of all", 0, 600, { status: "in-one-of", spans: [0], mayLieOutside: true }],
-		["with a clock that is a day off", 5 * HOUR_MS, 86_400, { status: "in-one-of", spans: [0, 1], mayLieOutside: true }],
+		[
+			"with a clock that is a day off",
+			5 * HOUR_MS,
+			86_400,
+			{ status: "in-one-of", spans: [0, 1], mayLieOutside: true },
+		],
 		["after all", 21 * HOUR_MS, 600, { status: "outside", spans: [] }],
 		["without a clock", null, 600, { status: "cannot-be-placed", spans: [], reason: "no-clock" }],
-		["with a clock nobody vouches for", 5 * HOUR_MS, null, { status: "cannot-be-placed", spans: [], reason: "clock-not-known" }],
+		[
+			"with a clock nobody vouches for",
+			5 * HOUR_MS,
+			null,
+			{ status: "cannot-be-placed", spans: [], reason: "clock-not-known" },
+		],
 	] as const)("%s", (_, timeMs, uncertaintyS, place) => {
 		expect(eventPlace(timeMs, uncertaintyS, SPANS)).toEqual(place);
 	});
@@ -47,7 +57,11 @@ const EVENT: EventFacts = {
 	freeFallDropBandM: null,
 	spectrum: [],
 };
-const judge = (change: Partial<EventFacts>, place: (typeof RECORDER_PLACES)[number], protectedDropHeightM: number | null = 0.5) => {
+const judge = (
+	change: Partial<EventFacts>,
+	place: (typeof RECORDER_PLACES)[number],
+	protectedDropHeightM: number | null = 0.5,
+) => {
 	const { peak, drop } = eventAgainstPack({ ...EVENT, ...change }, place, { protectedDropHeightM, limitGn: 50 });
 	for (const { why } of [peak, drop]) expect(say(why.sentence as TextKey, why.values)).not.toBe("");
 	return [peak.verdict, drop.verdict];

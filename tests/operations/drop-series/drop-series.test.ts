@@ -19,7 +19,12 @@ const SERIES = {
 const RESTITUTION = 0.3;
 const PRETRIGGER = 40;
 
-function drop(massKg: number, dropHeightM: number, nth: number, { rateHz = 10_000, fullScaleGn = 500, factor = 1 } = {}) {
+function drop(
+	massKg: number,
+	dropHeightM: number,
+	nth: number,
+	{ rateHz = 10_000, fullScaleGn = 500, factor = 1 } = {},
+) {
 	const stress = (massKg * G) / SERIES.bearingAreaM2 / 1000;
 	const energy = (stress * dropHeightM) / SERIES.thicknessM;
 	const peakGn = (SET.aKPa * Math.exp(SET.bPerKPa * energy)) / stress;
@@ -90,13 +95,19 @@ describe("over the API", () => {
 		const answer = await shop.ask("POST", "/api/v1/calculations/drop-series", { ...SERIES, drops: GOOD });
 		expect(answer.statusCode, answer.body).toBe(200);
 		const { points } = answer.json().result.first;
-		const kept = await shop.ask("PUT", "/api/v1/stock/foams/own-foam", { foam: { points }, thicknessM: SERIES.thicknessM });
+		const kept = await shop.ask("PUT", "/api/v1/stock/foams/own-foam", {
+			foam: { points },
+			thicknessM: SERIES.thicknessM,
+		});
 		expect(kept.statusCode, kept.body).toBe(200);
 		expect(kept.json().foams[0]).toMatchObject({ id: "own-foam", foam: { points } });
 	});
 
 	it("refuses what is no series, naming the member", async () => {
-		const wrong = await shop.ask("POST", "/api/v1/calculations/drop-series", { ...SERIES, drops: [{ ...GOOD[0], drop: 0 }] });
+		const wrong = await shop.ask("POST", "/api/v1/calculations/drop-series", {
+			...SERIES,
+			drops: [{ ...GOOD[0], drop: 0 }],
+		});
 		expect(wrong.statusCode).toBe(400);
 		expect(wrong.json().errors[0]).toMatchObject({ path: "/drops/0/drop" });
 		expect((await shop.ask("POST", "/api/v1/calculations/drop-series", "text")).statusCode).toBe(400);
