@@ -9,10 +9,12 @@ const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?$/;
 /**
  * The number that stands from `from` up to `to`, spaces and quotes around it left out. NaN where nothing stands there, or
  * `nan` does: a missing sample; null for what is no number.
- * @param decimal byte that parts whole digits from others: a point, or a comma as well
+ * @param decimalComma a comma parts whole digits from others as well as a point
  */
 export function numberAt(bytes: Uint8Array, from: number, to: number, decimalComma: boolean): number | null {
-	let [start, end] = [from, to];
+	// Plain variables: this runs once a field, and a pattern may make an array each time.
+	let start = from;
+	let end = to;
 	while (start < end && isAround(bytes[start] as number)) start += 1;
 	while (end > start && isAround(bytes[end - 1] as number)) end -= 1;
 	if (start === end) return Number.NaN;
@@ -20,7 +22,10 @@ export function numberAt(bytes: Uint8Array, from: number, to: number, decimalCom
 	const first = bytes[at];
 	const negative = first === 0x2d;
 	if (negative || first === 0x2b) at += 1;
-	let [value, digits, fraction, inFraction] = [0, 0, 0, false];
+	let value = 0;
+	let digits = 0;
+	let fraction = 0;
+	let inFraction = false;
 	for (; at < end; at += 1) {
 		const byte = bytes[at] as number;
 		const digit = byte - ZERO;

@@ -67,7 +67,9 @@ export function recorderRows(options: RowOptions, rows: (block: RowBlock) => voi
 		line += 1;
 		const to = lineEnd > from && bytes[lineEnd - 1] === RETURN ? lineEnd - 1 : lineEnd;
 		if (to === from || bytes[from] === HASH) return;
-		let [field, start, quoted] = [0, from, false];
+		let field = 0;
+		let start = from;
+		let quoted = false;
 		for (let at = from; at <= to; at += 1) {
 			const byte = at === to ? separator : (bytes[at] as number);
 			if (byte === QUOTE) quoted = !quoted;

@@ -178,6 +178,7 @@ function Understood({ preview }: { readonly preview: RecordingPreview }) {
 
 function FirstRows({ preview, name }: { readonly preview: RecordingPreview; readonly name: string }) {
 	return (
+		// biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reached by keys to be scrolled by them.
 		<section class="scroll" tabIndex={0} aria-label={say("recording.first-rows", { name })}>
 			<table>
 				<caption>{say("recording.first-rows", { name })}</caption>
