@@ -57,4 +57,17 @@ export interface Erasure {
 }
 
 /** Prefixes of ids, one per kind of thing. */
-export type IdPrefix = "acc" | "tok" | "pty" | "itm" | "ord" | "con" | "rec" | "ins" | "ben" | "lnk" | "pka" | "log";
+export type IdPrefix =
+	| "acc"
+	| "tok"
+	| "pty"
+	| "itm"
+	| "ord"
+	| "con"
+	| "rec"
+	| "ins"
+	| "ben"
+	| "lnk"
+	| "pka"
+	| "trc"
+	| "log";

@@ -24,8 +24,10 @@ import { faultOf, sendProblem } from "../http/problems.ts";
 import { registerRecords } from "../http/records.ts";
 import { registerShockTrace } from "../http/shock-trace.ts";
 import { registerStock } from "../http/stock.ts";
+import { registerTransitRecordings } from "../http/transit-recordings.ts";
 import { registerVerify } from "../http/verify.ts";
 import type { Deps } from "../operations/deps.ts";
+import { makeDropSeriesAssessor } from "../operations/drop-series/drop-series-assessor.ts";
 import { makePackSearcher } from "../operations/packaging-search/pack-searcher.ts";
 import { makeTraceAssessor } from "../operations/shock-trace/trace-assessor.ts";
 import { parseStrictJson } from "../operations/strict-json.ts";
@@ -121,7 +123,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerCalculations(app);
 	const searchPacks = makePackSearcher();
 	registerPackagingSearch(app, searchPacks);
-	registerShockTrace(app, makeTraceAssessor());
+	registerShockTrace(app, makeTraceAssessor(), makeDropSeriesAssessor());
 	registerAccess(app, deps);
 	registerOrders(app, deps);
 	registerRecords(app, deps);
@@ -132,6 +134,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerImports(app);
 	registerComparison(app, deps);
 	registerPackagingAssessments(app, deps);
+	registerTransitRecordings(app, deps);
 	const verifyReceipt = makeReceiptVerifier();
 	registerVerify(app, verifyReceipt);
 	registerLogMark(app, deps);

@@ -7,6 +7,7 @@ import { collectors } from "./english/collectors.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
+import { drops } from "./english/drops.ts";
 import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
 import { firstState } from "./english/first-state.ts";
@@ -19,6 +20,7 @@ import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { planner } from "./english/planner.ts";
+import { recording } from "./english/recording.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
 import { search } from "./english/search.ts";
@@ -38,6 +40,7 @@ export const english = {
 	...collectors,
 	...comparison,
 	...comparisonPage,
+	...drops,
 	...erasure,
 	...faults,
 	...firstState,
@@ -56,6 +59,7 @@ export const english = {
 	...soak,
 	...soakPage,
 	...strength,
+	...recording,
 	...retired,
 	...search,
 	...shock,

@@ -1,4 +1,5 @@
 /** `npm run bench -- seal`: runs the benchmarks that are named. Each compares with a floor that is measured in the same run. */
+import { benchCsv } from "./csv.ts";
 import { benchSeal } from "./seal.ts";
 import { benchSearch } from "./search.ts";
 import { benchSpectrum } from "./spectrum.ts";
@@ -7,6 +8,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<void>>> = {
 	seal: benchSeal,
 	search: benchSearch,
 	spectrum: benchSpectrum,
+	csv: benchCsv,
 };
 
 const asked = process.argv.slice(2);

@@ -80,6 +80,9 @@ export function OrderLeg({
 				<li>
 					<a href={`${base}/comparison`}>{say("shop.comparison")}</a>
 				</li>
+				<li>
+					<a href={`${base}/recordings`}>{say("recording.title")}</a>
+				</li>
 			</ul>
 		</section>
 	);

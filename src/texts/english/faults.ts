@@ -140,6 +140,8 @@ export const faults = {
 	"bad.import-refused.mend": "Send the tool's whole output as it printed it.",
 	"bad.import-refused-at": "The file was not read, because of line {line}. {why}",
 	"bad.import-refused-at.mend": "Send the tool's whole output as it printed it.",
+	"bad.other-drops": "The file holds {found} impacts, and {told} drops were told.",
+	"bad.other-drops.mend": "Write one line for each drop, in their order; cut the file to them.",
 	"bad.not-a-number": "This is not a number.",
 	"bad.not-a-number.mend": "Type digits, with a point or a comma before the decimals.",
 	"bad.passphrase-short": "The passphrase is too short.",

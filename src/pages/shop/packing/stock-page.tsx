@@ -38,6 +38,9 @@ export function StockPage({ request, stock, ...field }: StockPageProps) {
 		<ShopLayout request={request} title={say("stock.title")} crumbs={[{ href: "/", label: say("shop.orders") }]}>
 			<ErrorSummary errors={field.errors} />
 			<p>{say("stock.text")}</p>
+			<p>
+				<a href="/foam-drops">{say("drops.title")}</a>
+			</p>
 			<Shelf kind="boxes" formToken={formToken} things={stock.boxes.map((box) => [box, boxWords(box)])}>
 				<Keep kind="boxes" formToken={formToken} {...field}>
 					<BoxFields prefix="box" {...field} />
