@@ -99,7 +99,7 @@ async function plant() {
 	const receipt = await ask("POST", `/records/${draft.id}/seal`, undefined, { "if-match": `"v${saved.version}"` });
 	const open = await ask("POST", `/consignments/${leg.id}/records`, { stage: "departure", content });
 	// A recorder may be named after its owner, in the header too.
-	const trip = Buffer.from(`time [s],${WORD} z [g],note\n${"0,1,by " + WORD}\n0.001,9,\n0.002,1,\n`);
+	const trip = Buffer.from(`time [s],${WORD} z [g],note\n0,1,by ${WORD}\n0.001,9,\n0.002,1,\n`);
 	const reading = {
 		place: "not-known",
 		device: "recorder",
