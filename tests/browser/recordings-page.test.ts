@@ -17,6 +17,12 @@ const TABLE = inventedTable({
 	],
 });
 
+const BOARD = {
+	component: { kind: "ball-grid-array", lengthM: 0.03, position: "centre", boardEdgeM: 0.25 },
+	boardThicknessM: 0.0016,
+	naturalFrequencyHz: 60,
+};
+
 describe.skipIf(BROWSER_MISSING)("the recordings' pages", () => {
 	let shop: TestApp;
 	let scene: Scene;
@@ -25,7 +31,10 @@ describe.skipIf(BROWSER_MISSING)("the recordings' pages", () => {
 	beforeAll(async () => {
 		shop = await testApp();
 		scene = await customerScene(shop);
-		await shop.ask("POST", `/api/v1/consignments/${scene.legId}/packaging-assessments`, CARD_PACK);
+		await shop.ask("POST", `/api/v1/consignments/${scene.legId}/packaging-assessments`, {
+			...CARD_PACK,
+			item: { ...CARD_PACK.item, board: BOARD },
+		});
 		await shop.app.listen({ host: "127.0.0.1", port: 0 });
 		base = `http://127.0.0.1:${(shop.app.server.address() as AddressInfo).port}`;
 		browser = await openBrowser();
@@ -68,6 +77,8 @@ describe.skipIf(BROWSER_MISSING)("the recordings' pages", () => {
 		expect(await page.locator("h1").textContent()).toBe("Transit recording");
 		expect(await page.locator("#events tbody tr").count()).toBe(2);
 		expect(await page.locator("svg.chart").count()).toBe(7);
+		expect(await page.locator("svg.chart .mark-limit-curve").count()).toBe(2);
+		expect(await page.locator("#event-1").textContent()).toContain("At the board's own 60 Hz");
 		await expectSound(page);
 		const phone = await open(shop.sessionCookie, 320);
 		await phone.goto(page.url());

@@ -24,7 +24,7 @@ export function EventSection({ event, trace, board }: EventProps) {
 				<li>
 					{say("recording.peak")}: {peakWords(event)}.{" "}
 					{say(event.peakDoubt === null ? "recording.peak-holds" : `recording.doubt-${event.peakDoubt}`, {
-						samples: event.samplesInPulse,
+						samples: Math.floor(event.samplesInPulse),
 					})}
 				</li>
 				<li>{event.peakAgainstLimit.why}</li>

@@ -1,13 +1,13 @@
 /** The impacts of a trip in figures: beside the plot, and for whoever does not see it. */
 import type { RecordingEventView } from "../../contract/transit-recordings.ts";
 import { say, writeNumber } from "../../texts/say.ts";
-import { showTime } from "../record-form/shown-time.ts";
+import { lasting, showSecond } from "./time-scale.ts";
 
 export function EventTable({ events }: { readonly events: readonly RecordingEventView[] }) {
 	if (events.length === 0) return <p>{say("recording.no-events")}</p>;
 	const heads = ["when", "where", "peak", "duration", "velocity-change", "drop"] as const;
 	return (
-		<table class="stacked" id="events">
+		<table class="stacked impacts" id="events">
 			<caption>{say("recording.events")}</caption>
 			<thead>
 				<tr>
@@ -47,7 +47,7 @@ export function EventTable({ events }: { readonly events: readonly RecordingEven
 }
 
 export function whenWords({ at, afterS }: RecordingEventView): string {
-	return at === null ? say("recording.after", { hours: afterS / 3600 }) : showTime(at);
+	return at === null ? say("recording.after", { time: lasting(afterS) }) : showSecond(at);
 }
 
 export function placeInShort({ place }: RecordingEventView): string {

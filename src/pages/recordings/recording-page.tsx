@@ -10,6 +10,7 @@ import { EventSection } from "./event-section.tsx";
 import { EventTable } from "./event-table.tsx";
 import { IndicatorNote } from "./indicator-note.tsx";
 import { RecordingLayout } from "./recording-layout.tsx";
+import { lasting } from "./time-scale.ts";
 import { TripFigures } from "./trip-figures.tsx";
 
 export function RecordingPage(props: {
@@ -42,7 +43,7 @@ export function RecordingPage(props: {
 					<p class="lead">
 						{say("recording.lead", {
 							events: result.eventsFound,
-							hours: result.durationS / 3600,
+							time: lasting(result.durationS),
 							rateHz: result.sampleRateHz,
 							where: say(`recording.where-${reading.place}`),
 						})}

@@ -16,6 +16,7 @@ import {
 import { showTime } from "../record-form/shown-time.ts";
 import { IndicatorNote } from "./indicator-note.tsx";
 import { RecordingLayout } from "./recording-layout.tsx";
+import { lasting } from "./time-scale.ts";
 
 export function RecordingsPage(props: {
 	readonly request: FastifyRequest;
@@ -42,7 +43,7 @@ export function RecordingsPage(props: {
 							? say("recording.waits")
 							: say("recording.in-short", {
 									events: recording.result.eventsFound,
-									hours: recording.result.durationS / 3600,
+									time: lasting(recording.result.durationS),
 								})}
 					</li>
 				))}

@@ -5,15 +5,9 @@ import type { OrderLine } from "../../operations/orders/order-line.ts";
 import type { RecordingCurves } from "../../operations/transit-recordings/transit-recordings.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { Chart } from "../components/chart.tsx";
+import { timeScale } from "./time-scale.ts";
 
 type Result = NonNullable<RecordingView["result"]>;
-
-/** The axis in hours, minutes or seconds, by the length of the recording. */
-const SCALES = [
-	{ key: "hours", seconds: 3600, from: 2 * 3600 },
-	{ key: "minutes", seconds: 60, from: 120 },
-	{ key: "seconds", seconds: 1, from: 0 },
-] as const;
 
 export function TripFigures({
 	found,
@@ -24,7 +18,7 @@ export function TripFigures({
 	readonly result: Result;
 	readonly curves: RecordingCurves;
 }) {
-	const scale = SCALES.find(({ from }) => result.durationS >= from) ?? SCALES[2];
+	const scale = timeScale(result.durationS);
 	const at = (afterS: number) => afterS / scale.seconds;
 	const startsMs = result.startsAt === null ? null : Date.parse(result.startsAt);
 	const bands =
@@ -93,14 +87,20 @@ export function TripFigures({
 	);
 }
 
-/** The finest level that is kept, in seconds after the begin. Levels of all series hold the same stretches. */
+/**
+ * The finest level at which most stretches hold a sample, in seconds after the begin: a recorder may note temperature seldom.
+ * Levels of all series hold the same stretches.
+ */
 function stretchesOf(
 	{ series, startsS }: RecordingCurves,
 	name: "acceleration" | "temperature" | "humidity",
 	at: (afterS: number) => number,
 ): Stretch[] {
-	const times = series.time?.[0]?.ends ?? [];
-	const ends = series[name]?.[0]?.ends ?? [];
+	const levels = series[name] ?? [];
+	const dense = levels.findIndex(({ ends }) => ends.filter(Number.isFinite).length >= ends.length / 2);
+	const level = dense < 0 ? levels.length - 1 : dense;
+	const times = series.time?.[level]?.ends ?? [];
+	const ends = levels[level]?.ends ?? [];
 	return Array.from({ length: times.length / 2 }, (_, index) => ({
 		from: at((times[2 * index] ?? 0) - startsS),
 		to: at((times[2 * index + 1] ?? 0) - startsS),

@@ -8,6 +8,8 @@ import { eventAgainstPack, RECORDER_PLACES } from "../../../src/calculations/sho
 import type { EventFacts } from "../../../src/calculations/shock/recording/event-facts.ts";
 import { eventPlace } from "../../../src/calculations/shock/recording/event-place.ts";
 import { seriesLevels } from "../../../src/calculations/shock/recording/series-levels.ts";
+import { boardStrength } from "../../../src/calculations/strength/board-strength.ts";
+import { allowedGn, spectrumAt } from "../../../src/operations/transit-recordings/board-line.ts";
 import { say, type TextKey } from "../../../src/texts/say.ts";
 
 const HOUR_MS = 3_600_000;
@@ -119,4 +121,31 @@ it("levels that grow too long are let go, and the greatest is never lost", () =>
 		expect(Math.max(...ends)).toBe(99);
 		expect(ends.length / 2).toBeLessThanOrEqual(8192);
 	}
+});
+
+describe("the board's rule on a spectrum", () => {
+	const board = {
+		component: { kind: "ball-grid-array", lengthM: 0.03, position: "centre", boardEdgeM: 0.25 },
+		boardThicknessM: 0.0016,
+		naturalFrequencyHz: 60,
+		amplification: 1.5,
+	} as const;
+	it("allows at the board's frequency the response that its allowed shock makes", () => {
+		const strength = boardStrength(board).result;
+		const line = { deflectionM: strength?.allowableShockDeflectionM ?? Number.NaN };
+		// The book rounds 9.780 to 9.8 (0.2 %).
+		expect(allowedGn(line, 60) / (1.5 * (strength?.allowableShockGn ?? Number.NaN))).toBeCloseTo(1, 2);
+		expect(allowedGn(line, 600) / allowedGn(line, 60)).toBeCloseTo(100, 9);
+	});
+	it("reads a spectrum straight between its points on logarithmic axes, and not beyond them", () => {
+		const spectrum = [
+			{ frequencyHz: 10, maximaxGn: 1 },
+			{ frequencyHz: 1000, maximaxGn: 100 },
+		];
+		expect(spectrumAt(spectrum, 100)).toBeCloseTo(10, 9);
+		expect(spectrumAt(spectrum, 10)).toBe(1);
+		expect(spectrumAt(spectrum, 1000)).toBe(100);
+		expect(spectrumAt(spectrum, 9)).toBeNull();
+		expect(spectrumAt(spectrum, 1001)).toBeNull();
+	});
 });

@@ -60,10 +60,15 @@ function compared(
 	whole: boolean,
 	basis: "fall" | "equivalent",
 ): Against {
-	const values = { lowM: low, highM: high, protectedM };
+	// Millimetres: no recorder tells a drop more finely.
+	const values = { lowM: millimetres(low), highM: millimetres(high), protectedM: millimetres(protectedM) };
 	if (low > protectedM) return against("above", `${basis}-above`, values);
 	if (whole && high <= protectedM) return against("below", `${basis}-below`, values);
 	return against("not-decided", `${basis}-open`, values);
+}
+
+function millimetres(metres: number): number {
+	return Math.round(metres * 1000) / 1000;
 }
 
 function against(verdict: Against["verdict"], key: string, values?: Record<string, number>): Against {
