@@ -19,6 +19,7 @@ import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { planner } from "./english/planner.ts";
+import { report } from "./english/report.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
 import { search } from "./english/search.ts";
@@ -54,6 +55,7 @@ export const english = {
 	...planner,
 	...soak,
 	...strength,
+	...report,
 	...retired,
 	...search,
 	...shock,
