@@ -2,7 +2,7 @@
  * Writes blocks onto pages, each inside its structure element, so that a reader that speaks, or copies, meets them in
  * order. Rows and figures never break across pages.
  */
-import { type FontName, FONTS, type ReportFont, showable } from "./fonts.ts";
+import { FONTS, type FontName, type ReportFont, showable } from "./fonts.ts";
 import { paintDrawing } from "./paint-drawing.ts";
 import type { Block, Section, Tone } from "./report.ts";
 
@@ -249,7 +249,10 @@ export class PageWriter {
 		this.#use(style);
 		return words
 			.split("\n")
-			.reduce((sum, line) => sum + this.#doc.heightOfString(this.#showable(line, style.font), { width, lineGap: 1.5 }), 0);
+			.reduce(
+				(sum, line) => sum + this.#doc.heightOfString(this.#showable(line, style.font), { width, lineGap: 1.5 }),
+				0,
+			);
 	}
 
 	#use({ font, size, color = INK }: Style): void {

@@ -67,7 +67,11 @@ function paintPrimitive(doc: PDFKit.PDFDocument, primitive: Primitive, showableT
 
 /** The given height is that of the letters' base line. */
 function paintText(doc: PDFKit.PDFDocument, primitive: Primitive & { readonly kind: "text" }, words: string): void {
-	doc.undash().font(FONTS.text).fontSize(LETTERS).fillColor(INKS.label.fill ?? DARK);
+	doc
+		.undash()
+		.font(FONTS.text)
+		.fontSize(LETTERS)
+		.fillColor(INKS.label.fill ?? DARK);
 	const wide = doc.widthOfString(words);
 	const before = { start: 0, middle: wide / 2, end: wide }[primitive.anchor];
 	doc.text(words, primitive.x - before, primitive.y, { lineBreak: false, baseline: "alphabetic" });

@@ -46,7 +46,11 @@ export async function writeReport(report: Report): Promise<Buffer> {
 	return written;
 }
 
-function attach(doc: PDFKit.PDFDocument, { asOf }: Report, { name, description, bytes }: NonNullable<Report["attachment"]>) {
+function attach(
+	doc: PDFKit.PDFDocument,
+	{ asOf }: Report,
+	{ name, description, bytes }: NonNullable<Report["attachment"]>,
+) {
 	doc.file(Buffer.from(bytes), {
 		name,
 		description,

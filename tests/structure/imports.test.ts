@@ -23,6 +23,10 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 	access: { ours: ["access", "records", "faults.ts", "database"], others: /^node:crypto$/ },
 	database: { ours: ["database", "records", "faults.ts"], others: /^(pg|pg-copy-streams|node:.*)$/ },
 	exhibits: { ours: ["exhibits", "records", "faults.ts"], others: /^node:/ },
+	reports: {
+		ours: ["reports", "records", "calculations", "catalogue", "charts", "texts"],
+		others: /^(pdfkit|fontkit|node:(fs|module))$/,
+	},
 	operations: {
 		ours: [
 			"operations",
@@ -37,6 +41,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 			"access",
 			"database",
 			"exhibits",
+			"reports",
 		],
 		others: /^(zod|date-holidays|file-type|@humanwhocodes\/momoa|node:(url|worker_threads))$/,
 	},

@@ -1,7 +1,7 @@
 /** A pack as it was entered, in words: what a sealed assessment rests on. */
 import { FACES, type PackagingRequest } from "../../contract/packaging.ts";
-import { say, type TextKey, writeNumber } from "../../texts/say.ts";
 import { inMillimetres } from "../../texts/millimetres.ts";
+import { say, type TextKey, writeNumber } from "../../texts/say.ts";
 import { bagWords, kindWords } from "./pack-words.ts";
 
 type Item = PackagingRequest["item"];

@@ -5,16 +5,16 @@ import type { ComparisonView } from "../../contract/comparison.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import type { Edition } from "../../contract/report.ts";
+import { entriesOfOrder } from "../../database/sealed.ts";
 import { timeStampsFor } from "../../database/time-stamps.ts";
 import { checkpointsOf, logKeys, newestCheckpoint } from "../../database/tree.ts";
-import { entriesOfOrder } from "../../database/sealed.ts";
 import { fault, invalid } from "../../faults.ts";
 import { type Checkpoint, type LogKey, rootOf, signersOf } from "../../records/log/checkpoint.ts";
 import type { LoggedEntry } from "../../records/receipt.ts";
 import { type ConsignmentComparison, compareLeg, lineOf } from "../comparison/compare-consignment.ts";
 import { comparisonViewOf } from "../comparison/comparison-view.ts";
 import type { Deps } from "../deps.ts";
-import { mustReadOrder } from "../may.ts";
+import { mustBeShop, mustReadOrder } from "../may.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readAssessments } from "../packaging/assessments.ts";
 import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
@@ -49,7 +49,7 @@ export interface ReportFacts {
 	readonly publicUrl: string;
 }
 
-/** @throws not-found; not-sealed before anything is logged; bad-input where `at` is beyond the log */
+/** @throws not-found; forbidden for the carrier's edition through a link; not-sealed before anything is logged; bad-input where `at` is beyond the log */
 export async function readReportFacts(
 	deps: Deps,
 	caller: Caller,
@@ -58,6 +58,8 @@ export async function readReportFacts(
 	at: number | undefined,
 ): Promise<ReportFacts> {
 	mustReadOrder(caller, orderId);
+	// Who notifies a carrier, and with what, is the affair of whoever made the contract: the shop hands it on.
+	if (edition === "carrier") mustBeShop(caller);
 	const order = await readOrder(deps, caller, orderId);
 	const checkpoint = await checkpointAt(deps, at);
 	const entries = (await entriesOfOrder(deps.database, orderId)).filter(({ index }) => index < checkpoint.size);

@@ -21,6 +21,10 @@ export async function handOut(
 	}
 	const comparison = await shop.fetchText(`/api/v1/consignments/${played.consignmentId}/comparison`);
 	await writeFile(join(folder, "comparison.json"), comparison);
+	for (const edition of ["parties", "expert", "carrier"]) {
+		const report = await shop.fetchBytes(`/api/v1/orders/${played.orderId}/report.pdf?edition=${edition}`);
+		await writeFile(join(folder, `report-${edition}.pdf`), report);
+	}
 	const style = await pages.fetchText("/assets/style.css");
 	for (const sheet of ["slip", "paper-form", "pack", "comparison"]) {
 		const page = await pages.fetchText(`/orders/${played.orderId}/consignments/${played.consignmentId}/${sheet}`);

@@ -22,16 +22,19 @@ export const report = {
 	"report.summary-left-out": "What this edition leaves out, and why",
 	"report.summary-not": "This report decides nothing between the parties. Its first sections say how to read it.",
 
-	"report.left-out.planning": "Plans of packs that were tried and not shipped: nobody sealed them, and they are not kept.",
+	"report.left-out.planning":
+		"Plans of packs that were tried and not shipped: nobody sealed them, and they are not kept.",
 	"report.left-out.damage-probability":
 		"A probability that this parcel would be damaged: it rests on studies of other parcels and says nothing about this one.",
 	"report.left-out.drafts": "Drafts: nobody has stood by them. That they were opened or discarded stands in the log.",
 	"report.left-out.method": "The rule by which each check is compared: it is in the edition for an expert.",
-	"report.left-out.comparison": "Comparisons and what findings fit: they are judgements, and facts are what a notice needs.",
+	"report.left-out.comparison":
+		"Comparisons and what findings fit: they are judgements, and facts are what a notice needs.",
 	"report.left-out.positions": "What the parties say to each other about an outcome: it is theirs.",
 	"report.left-out.plans-carrier": "Plans and checks of the pack: what was shipped stands here as it was entered.",
 	"report.left-out.readings": "Readings of the tests: the state at each end is told in one line.",
-	"report.left-out.files": "Photos and files themselves: they are listed by number and fingerprint, and handed out apart.",
+	"report.left-out.files":
+		"Photos and files themselves: they are listed by number and fingerprint, and handed out apart.",
 	"report.left-out.addresses": "Addresses of persons: who hands this report on adds what the carrier needs.",
 
 	"report.question": "The question",
@@ -45,7 +48,8 @@ export const report = {
 		"Where a number has an interval, the true value lies in it with 95 % confidence as far as instruments and repeats tell. Two readings differ only where the interval of their difference leaves out zero.",
 	"report.reading-not":
 		"This is no expert opinion, no finding of cause and no legal advice. It does not say who has to pay. A seal shows that words were not changed since; it does not show that they are true.",
-	"report.reading-numbers": "Exhibits are quoted by their number, such as [E3]. Times are UTC unless their difference stands beside them.",
+	"report.reading-numbers":
+		"Exhibits are quoted by their number, such as [E3]. Times are UTC unless their difference stands beside them.",
 
 	"report.server": "Who ran the server",
 	"report.server-text":
@@ -134,7 +138,8 @@ export const report = {
 		"Readings of shock recorders on the way are not part of this report. That none is told here does not say that there was none.",
 
 	"report.comparison": "What left and what arrived",
-	"report.comparison-text": "Each check with what both ends say, the difference with its interval, and the verdict. Computed from the sealed records.",
+	"report.comparison-text":
+		"Each check with what both ends say, the difference with its interval, and the verdict. Computed from the sealed records.",
 	"report.comparison-certain": "Certain",
 	"report.comparison-uncertain": "Not certain",
 	"report.comparison-placed": "Where the changes lie",
@@ -147,7 +152,8 @@ export const report = {
 	"report.comparison-open": "…",
 
 	"report.support": "What the findings support, and what they do not",
-	"report.support-none": "Nothing became worse between two records, and nothing is at odds, so there is nothing to explain.",
+	"report.support-none":
+		"Nothing became worse between two records, and nothing is at odds, so there is nothing to explain.",
 	"report.support-leg": "Leg {leg}",
 
 	"report.missing": "What is missing, on either side",
@@ -162,7 +168,8 @@ export const report = {
 	"report.periods-safe": "Whoever may have a claim gives notice at once, and keeps the proof of sending.",
 
 	"report.exhibits": "Exhibits",
-	"report.exhibits-text": "Photos and files that sealed records name, by the SHA-256 of their bytes as they were brought.",
+	"report.exhibits-text":
+		"Photos and files that sealed records name, by the SHA-256 of their bytes as they were brought.",
 	"report.exhibits-none": "No sealed record names a photo or file.",
 	"report.exhibits-number": "No.",
 	"report.exhibits-what": "What, and of which record",
@@ -194,7 +201,8 @@ export const report = {
 
 	"report.seal": "What a seal does not prove",
 	"report.seal.true": "That what was recorded is true.",
-	"report.seal.who": "Who held the device: it shows through which link or account something was sealed, and where a device signed, that the same device did.",
+	"report.seal.who":
+		"Who held the device: it shows through which link or account something was sealed, and where a device signed, that the same device did.",
 	"report.seal.when":
 		"When the item was seen: that time is its holder's claim. The time of sealing is the server's, bounded by a time stamp where there is one.",
 	"report.seal.all": "That everything was recorded. What nobody recorded leaves no trace.",
