@@ -13,6 +13,8 @@ const BOTTOM = PAGE.height - PAGE.foot;
 const INK = "#1d2730";
 const QUIET = "#4d5861";
 const RULE = "#c3cbd1";
+/** So that a SHA-256 stands on one line. */
+const FACT_WIDTHS = [2.5, 7.5];
 const CELL = { x: 4, y: 3.5 } as const;
 
 interface Style {
@@ -77,6 +79,8 @@ export class PageWriter {
 		const { start, count } = this.#doc.bufferedPageRange();
 		for (let page = start; page < start + count; page++) {
 			this.#doc.switchToPage(page);
+			// A text below the margin would turn the page.
+			this.#doc.page.margins.bottom = 0;
 			this.#doc.markContent("Artifact", { type: "Pagination", attached: ["Bottom"] });
 			this.#use({ font: "text", size: 7.5, color: QUIET });
 			const words = this.#showable(footOf(page + 1, count), "text");
@@ -88,19 +92,25 @@ export class PageWriter {
 	#block(part: Structure, block: Block): void {
 		switch (block.kind) {
 			case "paragraph":
-				return this.#paragraph(part, block.text, block.tone);
+				this.#paragraph(part, block.text, block.tone);
+				break;
 			case "subheading":
 				this.#room(40);
 				this.#y += 3;
-				return this.#element(part, "H3", (at) => this.#text(block.text, { font: "bold", size: 10.5, after: 4 }, at));
+				this.#element(part, "H3", (at) => this.#text(block.text, { font: "bold", size: 10.5, after: 4 }, at));
+				break;
 			case "list":
-				return this.#list(part, block.items);
+				this.#list(part, block.items);
+				break;
 			case "facts":
-				return this.#table(part, null, block.rows, [3, 7]);
+				this.#table(part, null, block.rows, FACT_WIDTHS);
+				break;
 			case "table":
-				return this.#table(part, block.head, block.rows, block.widths);
+				this.#table(part, block.head, block.rows, block.widths);
+				break;
 			case "figure":
-				return this.#figure(part, block);
+				this.#figure(part, block);
+				break;
 		}
 	}
 
@@ -190,16 +200,18 @@ export class PageWriter {
 			this.#text(cells[index] ?? "", style, { x: x + CELL.x, width: width - 2 * CELL.x });
 		};
 		if (as === "again") {
-			this.#artifact(() => columns.forEach((_, index) => paint(index)));
+			this.#artifact(() => {
+				for (const index of columns.keys()) paint(index);
+			});
 		} else {
 			const row = this.#doc.struct("TR");
 			table.add(row);
-			columns.forEach((_, index) => {
+			for (const index of columns.keys()) {
 				const isHeader = as === "head" || index === 0;
 				const cell = this.#doc.struct(isHeader ? "TH" : "TD", {}, () => paint(index));
 				row.add(cell);
 				cell.end();
-			});
+			}
 			row.end();
 		}
 		this.#y = y + height;

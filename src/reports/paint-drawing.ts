@@ -52,7 +52,10 @@ export function paintDrawing(
 }
 
 function paintPrimitive(doc: PDFKit.PDFDocument, primitive: Primitive, showableText: (text: string) => string): void {
-	if (primitive.kind === "text") return paintText(doc, primitive, showableText(primitive.text));
+	if (primitive.kind === "text") {
+		paintText(doc, primitive, showableText(primitive.text));
+		return;
+	}
 	const { stroke, fill, width = 1, dash } = INKS[primitive.role];
 	doc.lineWidth(width);
 	if (dash === undefined) doc.undash();

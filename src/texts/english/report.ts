@@ -215,7 +215,7 @@ export const report = {
 	"report.carrier-item": "The item",
 	"report.carrier-hand-over": "The hand-over",
 	"report.carrier-contract": "Contract with the carrier, as the order says",
-	"report.carrier-contract-by": "made by {name}, who is also whom the carrier may ask",
+	"report.carrier-contract-by": "made by {name}",
 	"report.carrier-consignor": "Sender",
 	"report.carrier-consignee": "Addressee",
 	"report.carrier-declared": "Declared value",

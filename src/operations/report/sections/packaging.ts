@@ -47,7 +47,10 @@ function lead(answer: Spoken<SealedPack["result"]>): Block[] {
 	const { verdict, protectedDropHeightM: dropM, protectedBandM: band, checks: made } = answer.result;
 	const design = made.find(({ id }) => id === "drop-height")?.limit;
 	return [
-		paragraph(`${say(`pack.verdict.${verdict}` as TextKey)} ${say(`pack.verdict-text.${verdict}` as TextKey)}`, "note"),
+		paragraph(
+			`${say("report.pack-verdict")}: ${say(`pack.verdict.${verdict}` as TextKey)}. ${say(`pack.verdict-text.${verdict}` as TextKey)}`,
+			"note",
+		),
 		...(dropM === null || band === null
 			? []
 			: [

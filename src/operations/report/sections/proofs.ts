@@ -16,7 +16,7 @@ export function exhibits({ exhibits: all, order }: ReportFacts): Section {
 			number,
 			say("report.exhibits-of", { view: shown, record: titleOf(order, record) }),
 			say("report.exhibits-size", { type: mediaType, size: sizeWords(sizeBytes) }),
-			sha256,
+			`${sha256.slice(0, 32)}\n${sha256.slice(32)}`,
 		];
 	});
 	return {
@@ -24,7 +24,7 @@ export function exhibits({ exhibits: all, order }: ReportFacts): Section {
 		blocks:
 			rows.length === 0
 				? [paragraph(say("report.exhibits-none"))]
-				: [paragraph(say("report.exhibits-text")), table(head, [1, 5, 3, 5], rows)],
+				: [paragraph(say("report.exhibits-text")), table(head, [1, 4.5, 2.8, 6], rows)],
 	};
 }
 
