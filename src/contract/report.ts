@@ -5,13 +5,13 @@ import { z } from "zod";
 export const EDITIONS = ["parties", "expert", "carrier"] as const;
 export type Edition = (typeof EDITIONS)[number];
 
+/** The sealed bytes hold every reading, so a dossier is for those who may see them; the carrier gets the report alone. */
+export const DOSSIER_EDITIONS = ["parties", "expert"] as const;
+export type DossierEdition = (typeof DOSSIER_EDITIONS)[number];
+
 /** `at`: the size of the log's tree, that is how many entries count; the newest where none is given. */
 export const reportQuery = z.strictObject({
 	edition: z.enum(EDITIONS).optional(),
-	at: z
-		.string()
-		.regex(/^[1-9]\d{0,14}$/)
-		.transform(Number)
-		.optional(),
+	at: z.coerce.number().int().min(1).max(Number.MAX_SAFE_INTEGER).optional(),
 });
-export type ReportQuery = z.infer<typeof reportQuery>;
+export const dossierQuery = reportQuery.extend({ edition: z.enum(DOSSIER_EDITIONS).optional() });

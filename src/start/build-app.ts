@@ -12,6 +12,7 @@ import { registerAccess } from "../http/access.ts";
 import { registerBenches } from "../http/benches.ts";
 import { registerCalculations } from "../http/calculations.ts";
 import { registerComparison } from "../http/comparison.ts";
+import { registerDossier } from "../http/dossier.ts";
 import { enforceCallers } from "../http/enforce-callers.ts";
 import { registerExhibits } from "../http/exhibits.ts";
 import { registerHealth } from "../http/health.ts";
@@ -134,7 +135,9 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerImports(app);
 	registerComparison(app, deps);
 	registerPackagingAssessments(app, deps);
-	registerReport(app, deps, makeReportWriter());
+	const writeReport = makeReportWriter();
+	registerReport(app, deps, writeReport);
+	registerDossier(app, deps, writeReport);
 	const verifyReceipt = makeReceiptVerifier();
 	registerVerify(app, verifyReceipt);
 	registerLogMark(app, deps);

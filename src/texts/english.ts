@@ -7,6 +7,7 @@ import { collectors } from "./english/collectors.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
+import { dossier } from "./english/dossier.ts";
 import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
 import { firstState } from "./english/first-state.ts";
@@ -18,6 +19,7 @@ import { log } from "./english/log.ts";
 import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
+import { papers } from "./english/papers.ts";
 import { planner } from "./english/planner.ts";
 import { report } from "./english/report.ts";
 import { retired } from "./english/retired.ts";
@@ -38,6 +40,7 @@ export const english = {
 	...collectors,
 	...comparison,
 	...comparisonPage,
+	...dossier,
 	...erasure,
 	...faults,
 	...firstState,
@@ -52,6 +55,7 @@ export const english = {
 	...origin,
 	...packaging,
 	...pack,
+	...papers,
 	...planner,
 	...soak,
 	...strength,

@@ -67,8 +67,6 @@ const NOT_BUILT_YET = new Set([
 	"/api/v1/consignments/{id}/transit-recordings",
 	"/api/v1/orders/{id}/positions",
 	"/api/v1/orders/{id}/settlement",
-	"/api/v1/orders/{id}/dossier.zip",
-	"/api/v1/orders/{id}/report.pdf",
 ]);
 
 interface Operation {

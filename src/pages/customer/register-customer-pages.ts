@@ -3,6 +3,7 @@ import type { FastifyInstance } from "fastify";
 import type { Deps } from "../../operations/deps.ts";
 import { registerComparison } from "../comparison/comparison-routes.tsx";
 import { registerSealedPacks } from "../packaging/sealed-packs-routes.tsx";
+import { registerPapers } from "../papers/papers-routes.tsx";
 import { registerSheets } from "../sheets/sheet-routes.tsx";
 import { registerLinkEntry, sendClosed } from "./entry-routes.tsx";
 import { registerGuidedRecord } from "./guided-routes.tsx";
@@ -15,5 +16,6 @@ export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
 		registerComparison(pages, deps);
 		registerSealedPacks(pages, deps);
 		registerSheets(pages, deps);
+		registerPapers(pages, deps);
 	});
 }

@@ -9,7 +9,8 @@ import { itemTitle, nameOfParty } from "../report-words.ts";
 import { showClaimedTime } from "./comparison.ts";
 
 /** Sentences of one kind on the first page: it is one page. */
-const MOST = 4;
+const MOST = 3;
+const LONGEST = 220;
 
 export function summary(report: ReportFacts): Section {
 	const { order, records, legs, checkpoint, root, asOf } = report;
@@ -66,5 +67,5 @@ function some(title: TextKey, sentences: readonly string[]): Block[] {
 
 /** A sentence that names dozens of checks stands whole further on. */
 function shortened(sentence: string): string {
-	return sentence.length > 330 ? `${sentence.slice(0, 320).replace(/\s+\S*$/, "")} …` : sentence;
+	return sentence.length > LONGEST ? `${sentence.slice(0, LONGEST).replace(/\s+\S*$/, "")} …` : sentence;
 }
