@@ -15,7 +15,8 @@ export function registerDossier(app: FastifyInstance, deps: Deps, writeReport: R
 		{
 			...openTo("account", "link:settle", "link:reader"),
 			schema: {
-				summary: "The dossier of an order: sealed statements, proofs, exhibits, report, in a bag that anyone can verify.",
+				summary:
+					"The dossier of an order: sealed statements, proofs, exhibits, report, in a bag that anyone can verify.",
 				querystring: dossierQuery,
 			},
 		},

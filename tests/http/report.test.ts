@@ -45,16 +45,24 @@ const link = async (scope: string) => {
 	return { cookie: `link=${entered.cookies[0]?.value}` };
 };
 const asLink = async (headers: Record<string, string>, edition: string) =>
-	(await shop.app.inject({ method: "GET", url: `/api/v1/orders/${played.orderId}/report.pdf?edition=${edition}`, headers }))
-		.statusCode;
+	(
+		await shop.app.inject({
+			method: "GET",
+			url: `/api/v1/orders/${played.orderId}/report.pdf?edition=${edition}`,
+			headers,
+		})
+	).statusCode;
 
 describe("who may have it", () => {
-	it.each(["settle", "reader"])("a link of scope %s: the editions for parties and expert, not the carrier's", async (scope) => {
-		const headers = await link(scope);
-		expect(await asLink(headers, "parties")).toBe(200);
-		expect(await asLink(headers, "expert")).toBe(200);
-		expect(await asLink(headers, "carrier")).toBe(403);
-	});
+	it.each(["settle", "reader"])(
+		"a link of scope %s: the editions for parties and expert, not the carrier's",
+		async (scope) => {
+			const headers = await link(scope);
+			expect(await asLink(headers, "parties")).toBe(200);
+			expect(await asLink(headers, "expert")).toBe(200);
+			expect(await asLink(headers, "carrier")).toBe(403);
+		},
+	);
 	it("nobody else", async () => {
 		expect(await asLink({}, "parties")).toBe(401);
 	});
@@ -93,11 +101,29 @@ describe.skipIf(lacks("pdftotext"))("its words", () => {
 	});
 	it("stand in the order in which an expert uses them", () => {
 		const titles = [
-			"question", "reading", "server", "item", "custody", "records", "pack", "transit", "comparison", "support",
-			"missing", "periods", "exhibits", "method", "sources", "verify", "seal",
+			"question",
+			"reading",
+			"server",
+			"item",
+			"custody",
+			"records",
+			"pack",
+			"transit",
+			"comparison",
+			"support",
+			"missing",
+			"periods",
+			"exhibits",
+			"method",
+			"sources",
+			"verify",
+			"seal",
 		] as const;
 		const at = titles.map((title, index) => words.expert?.indexOf(`${index + 1} ${english[`report.${title}`]}`) ?? -1);
-		expect(at.every((place) => place > 0), String(at)).toBe(true);
+		expect(
+			at.every((place) => place > 0),
+			String(at),
+		).toBe(true);
 		expect(at).toEqual([...at].sort((a, b) => a - b));
 	});
 	it("begin with one summary page", () => {

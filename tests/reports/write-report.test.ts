@@ -15,7 +15,10 @@ const report: Report = {
 	asOf: new Date("2026-03-02T10:00:00Z"),
 	language: "en",
 	footer: "as of entry 27",
-	summary: { title: "Summary", blocks: [paragraph(SENTENCE, "note"), list([SENTENCE, "Größe ≤ 3 µm, Łódź, Ωμέγα, 名前"])] },
+	summary: {
+		title: "Summary",
+		blocks: [paragraph(SENTENCE, "note"), list([SENTENCE, "Größe ≤ 3 µm, Łódź, Ωμέγα, 名前"])],
+	},
 	sections: [
 		{
 			title: "A table over pages",
@@ -82,9 +85,22 @@ describe("a report", () => {
 	});
 	it.skipIf(lacks("pdfinfo"))("has its structure in reading order", () => {
 		const { said } = runTool("pdfinfo", ["-struct-text", pdf]);
-		const places = ["H1", "Summary", "LBody", "A table over pages", "row 0", "row 89", "Long words", "BlockQuote", "Figure"];
+		const places = [
+			"H1",
+			"Summary",
+			"LBody",
+			"A table over pages",
+			"row 0",
+			"row 89",
+			"Long words",
+			"BlockQuote",
+			"Figure",
+		];
 		const at = places.map((place) => said.indexOf(place));
-		expect(at.every((place) => place >= 0), said.slice(0, 500)).toBe(true);
+		expect(
+			at.every((place) => place >= 0),
+			said.slice(0, 500),
+		).toBe(true);
 		expect(at).toEqual([...at].sort((a, b) => a - b));
 	});
 	it.skipIf(lacks("pdffonts"))("holds every font it uses", () => {

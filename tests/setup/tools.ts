@@ -7,7 +7,11 @@ export function lacks(program: string): boolean {
 }
 
 /** What a program says on both of its outputs, and its status. */
-export function runTool(program: string, args: readonly string[], cwd?: string): { status: number | null; said: string } {
+export function runTool(
+	program: string,
+	args: readonly string[],
+	cwd?: string,
+): { status: number | null; said: string } {
 	const { status, stdout, stderr, error } = spawnSync(program, args, {
 		encoding: "utf8",
 		maxBuffer: 64 * 1024 * 1024,

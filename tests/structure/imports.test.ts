@@ -101,7 +101,13 @@ function importsOf(file: string): Import[] {
 }
 
 /** Rooms inside a room, whose imports are narrower. */
-const INNER_ROOMS = ["calculations/statistics", "operations/dossier", "operations/time-stamps", "pages/browser", "records/verify"];
+const INNER_ROOMS = [
+	"calculations/statistics",
+	"operations/dossier",
+	"operations/time-stamps",
+	"pages/browser",
+	"records/verify",
+];
 const roomOf = (file: string) => INNER_ROOMS.find((room) => file.startsWith(`${room}/`)) ?? file.split("/")[0] ?? "";
 const files = readdirSync(SRC, { recursive: true, encoding: "utf8" }).filter((file) => /\.tsx?$/.test(file));
 const imports = files.flatMap(importsOf);

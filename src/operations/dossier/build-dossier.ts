@@ -57,11 +57,16 @@ export async function buildDossier(
 		...(await exhibitFiles(deps, orderId, exhibits)),
 	];
 	const folder = `dossier-${edition}-${checkpoint.size}-${orderId}`;
-	const bag = bagOf(folder, payload, [fileOf("VERIFY.txt", say("dossier.verify-text"))], [
-		["Bagging-Date", asOf.toISOString().slice(0, 10)],
-		["External-Identifier", orderId],
-		["External-Description", say("dossier.description", { size: String(checkpoint.size), edition })],
-	]);
+	const bag = bagOf(
+		folder,
+		payload,
+		[fileOf("VERIFY.txt", say("dossier.verify-text"))],
+		[
+			["Bagging-Date", asOf.toISOString().slice(0, 10)],
+			["External-Identifier", orderId],
+			["External-Description", say("dossier.description", { size: String(checkpoint.size), edition })],
+		],
+	);
 	const zip = storedZip(bag, asOf);
 	const manifests = bag.filter(({ path }) => path.endsWith("manifest-sha256.txt"));
 	return {

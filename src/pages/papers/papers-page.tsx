@@ -16,7 +16,10 @@ export interface Papers {
 export function PapersPage({ orderId, itemName, size, isShop }: Papers) {
 	const editions = EDITIONS.filter((edition) => isShop || edition !== "carrier");
 	return (
-		<Layout title={say("papers.title")} crumbs={[{ href: `/orders/${orderId}${isShop ? "" : "/comparison"}`, label: itemName }]}>
+		<Layout
+			title={say("papers.title")}
+			crumbs={[{ href: `/orders/${orderId}${isShop ? "" : "/comparison"}`, label: itemName }]}
+		>
 			<p>{say("papers.text")}</p>
 			{size === null ? (
 				<p class="note">{say("papers.none-sealed")}</p>

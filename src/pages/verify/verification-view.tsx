@@ -86,7 +86,9 @@ function outcomeText({ outcome, format, checks }: Verification): string {
 
 /** What could not be looked at stands beside the outcome, so that nobody takes it for more than it is. */
 function LeftOut({ checks }: { readonly checks: readonly Finding[] }) {
-	const left = ALL_CHECK_IDS.filter((id) => checks.some((check) => check.id === id && check.outcome === "not-possible"));
+	const left = ALL_CHECK_IDS.filter((id) =>
+		checks.some((check) => check.id === id && check.outcome === "not-possible"),
+	);
 	if (left.length === 0) return null;
 	return (
 		<p>{verifyWords("verify.left-out", { checks: left.map((id) => verifyWords(`verify.check.${id}`)).join(", ") })}</p>

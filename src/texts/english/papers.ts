@@ -3,8 +3,10 @@ export const papers = {
 	"papers.title": "Reports and dossiers",
 	"papers.text":
 		"A report is a PDF to read. A dossier is an archive that proves itself: the sealed records with their proofs, photos and files, the report, and a page that verifies all of it without a network.",
-	"papers.as-of": "They tell of the log as it stands now, {size} entries. Their addresses hold this number: later entries do not change them.",
-	"papers.none-sealed": "Nothing of this order is sealed yet. A report tells of sealed records only, and a dossier needs one.",
+	"papers.as-of":
+		"They tell of the log as it stands now, {size} entries. Their addresses hold this number: later entries do not change them.",
+	"papers.none-sealed":
+		"Nothing of this order is sealed yet. A report tells of sealed records only, and a dossier needs one.",
 	"papers.edition": "Edition",
 	"papers.who": "Who gets it, and what they see",
 	"papers.files": "Files",
@@ -23,6 +25,7 @@ export const papers = {
 	"papers.no-dossier": "No dossier: the sealed bytes hold every reading.",
 	"papers.caution":
 		"Photos and files go into a dossier as they were brought. They may say where and with what device they were taken: look at them before you hand a dossier on.",
-	"papers.verify": "Any dossier can be verified on the page {page}, with the page inside it, or with sha256sum and openssl, as its VERIFY.txt tells.",
+	"papers.verify":
+		"Any dossier can be verified on the page {page}, with the page inside it, or with sha256sum and openssl, as its VERIFY.txt tells.",
 	"papers.link": "Reports and dossiers",
 } as const;

@@ -47,7 +47,7 @@ export const report = {
 	"report.reading-intervals":
 		"Where a number has an interval, the true value lies in it with 95 % confidence as far as instruments and repeats tell. Two readings differ only where the interval of their difference leaves out zero.",
 	"report.reading-not":
-		"This is no expert opinion, no finding of cause and no legal advice. It does not say who has to pay. A seal shows that words were not changed since; it does not show that they are true.",
+		"This is no expert opinion, no finding of cause and no legal advice. It decides nothing between the parties. A seal shows that words were not changed since; it does not show that they are true.",
 	"report.reading-numbers":
 		"Exhibits are quoted by their number, such as [E3]. Times are UTC unless their difference stands beside them.",
 

@@ -1,7 +1,8 @@
 /** Verification of a receipt: on its page, at the command line, in the offline file. */
 export const verify = {
 	"verify.check.bag": "Bag",
-	"verify.check.bag.about": "Every byte of the dossier's archive has its place, and every file the hash that its manifest says.",
+	"verify.check.bag.about":
+		"Every byte of the dossier's archive has its place, and every file the hash that its manifest says.",
 	"verify.check.bag-files": "Files of the log",
 	"verify.check.bag-files.about": "The files for standard programs are those that the receipt inside holds.",
 	"verify.cut-meanwhile": "The file became shorter while it was read.",

@@ -8,7 +8,11 @@ import { fileOf } from "../../../src/operations/dossier/dossier-file.ts";
 import { storedZip, zipBytes } from "../../../src/operations/dossier/stored-zip.ts";
 import { lacks, runTool } from "../../setup/tools.ts";
 
-const files = [fileOf("bag/a.txt", "first\n"), fileOf("bag/data/empty.bin", ""), fileOf("bag/data/b.bin", Buffer.alloc(5000, 7))];
+const files = [
+	fileOf("bag/a.txt", "first\n"),
+	fileOf("bag/data/empty.bin", ""),
+	fileOf("bag/data/b.bin", Buffer.alloc(5000, 7)),
+];
 const TIME = new Date("2026-03-02T23:59:58Z");
 const bytesOf = async (start: number, end: number) => {
 	const chunks: Uint8Array[] = [];

@@ -1,6 +1,7 @@
 /** Verifies a dossier of any size without the server: its bag, the receipt in it, and that all its files say the same. */
-import { ALL_CHECK_IDS, type Finding, Unreadable, why } from "../finding.ts";
+
 import { readForm } from "../checks/form.ts";
+import { ALL_CHECK_IDS, type Finding, Unreadable, why } from "../finding.ts";
 import { type Given, NOTHING_GIVEN } from "../given.ts";
 import { type Verification, verifyReceipt } from "../verify-receipt.ts";
 import { checkBagFiles } from "./bag-files.ts";
