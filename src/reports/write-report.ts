@@ -12,7 +12,6 @@ const MAKER = "handover-risk";
 
 export async function writeReport(report: Report): Promise<Buffer> {
 	const fonts = readFonts();
-	const text = fonts.find(({ name }) => name === "text");
 	const doc = new PDFDocument({
 		size: [PAGE.width, PAGE.height],
 		margins: { top: PAGE.margin, left: PAGE.margin, right: PAGE.margin, bottom: PAGE.foot },
@@ -23,7 +22,8 @@ export async function writeReport(report: Report): Promise<Buffer> {
 		displayTitle: true,
 		bufferPages: true,
 		autoFirstPage: false,
-		font: text?.bytes as unknown as string,
+		// None by default: the standard fonts are not embedded, and a font that is known by two names is read anew each time.
+		font: null as unknown as string,
 		info: {
 			Title: `${report.title}. ${report.lead}`,
 			Creator: MAKER,
