@@ -73,6 +73,12 @@ export class PageWriter {
 		this.#y = PAGE.margin;
 	}
 
+	/** Turns the page inside an element, which goes on there. */
+	#newPageWithin(): void {
+		this.#doc.continueOnNewPage();
+		this.#y = PAGE.margin;
+	}
+
 	/** Ends the structure, and writes a foot onto every page. */
 	finish(footOf: (page: number, pages: number) => string): void {
 		this.#root.end();
@@ -141,10 +147,12 @@ export class PageWriter {
 		this.#y += 3;
 	}
 
-	#figure(part: Structure, { drawing }: Block & { readonly kind: "figure" }): void {
+	/** Its caption above it, on the same page. */
+	#figure(part: Structure, { drawing, caption }: Block & { readonly kind: "figure" }): void {
 		const width = Math.min(WIDTH, drawing.width * 0.62);
 		const height = (drawing.height * width) / drawing.width;
-		this.#room(height + 10);
+		this.#room(this.#heightOf(caption, TONES.plain, WIDTH) + height + 20);
+		this.#paragraph(part, caption, "plain");
 		const alt = `${drawing.title}. ${drawing.description}`;
 		const figure = this.#doc.struct("Figure", { alt }, () => {
 			const place = { x: PAGE.margin, y: this.#y, width };
@@ -172,7 +180,11 @@ export class PageWriter {
 		}
 		const table = this.#doc.struct("Table");
 		part.add(table);
-		if (head !== null) this.#row(table, head, columns, "head");
+		// A head never stands alone at the foot of a page.
+		if (head !== null) {
+			this.#room(this.#rowHeight(head, columns) + this.#rowHeight(rows[0] ?? [], columns));
+			this.#row(table, head, columns, "head");
+		}
 		for (const row of rows) {
 			const broke = this.#room(this.#rowHeight(row, columns));
 			if (broke && head !== null) this.#row(table, head, columns, "again");
@@ -250,7 +262,7 @@ export class PageWriter {
 		const shown = this.#showable(line, style.font);
 		this.#use(style);
 		const height = this.#doc.heightOfString(shown, { width, lineGap: 1.5 });
-		if (this.#y + Math.min(height, 30) > BOTTOM) this.newPage();
+		if (this.#y + Math.min(height, 30) > BOTTOM) this.#newPageWithin();
 		this.#use(style);
 		this.#doc.text(shown, x, this.#y, { width, lineGap: 1.5 });
 		// The document's own pen has turned the page where the text did.

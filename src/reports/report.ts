@@ -16,7 +16,7 @@ export type Block =
 			/** Of the columns, relative to each other. */
 			readonly widths: readonly number[];
 	  }
-	| { readonly kind: "figure"; readonly drawing: Drawing };
+	| { readonly kind: "figure"; readonly drawing: Drawing; readonly caption: string };
 
 export interface Section {
 	readonly title: string;

@@ -35,9 +35,14 @@ const report: Report = {
 			title: "Long words and a drawing",
 			blocks: [
 				facts([["SHA-256", "0123456789abcdef".repeat(4)]]),
+				...Array.from({ length: 40 }, (_, n) =>
+					paragraph(SENTENCE.repeat(1 + (n % 5)), n % 2 === 0 ? "small" : "plain"),
+				),
+				list(Array.from({ length: 60 }, (_, n) => SENTENCE.repeat(1 + (n % 3)))),
 				paragraph(SENTENCE.repeat(80), "quote"),
 				{
 					kind: "figure",
+					caption: "What was tried",
 					drawing: {
 						width: 640,
 						height: 200,
@@ -123,6 +128,12 @@ describe("a report", () => {
 		runTool("pdfdetach", ["-save", "1", "-o", out, pdf]);
 		expect(runTool("cat", [out]).said).toBe('{"a":1}');
 	});
+	it.skipIf(lacks("pdftoppm"))(
+		"is drawn without a complaint: what is marked is closed on the page where it was opened",
+		() => {
+			expect(runTool("pdftoppm", ["-r", "20", "-png", pdf, join(folder, "page")])).toEqual({ status: 0, said: "" });
+		},
+	);
 	it.skipIf(lacks("qpdf"))("is whole for qpdf", () => {
 		const { status, said } = runTool("qpdf", ["--check", pdf]);
 		expect(status, said).toBe(0);

@@ -29,12 +29,10 @@ function packBlocks(leg: number, pack: AssessmentView): Block[] {
 		...lead(answer),
 		facts(factsOfPack(statement)),
 		...(curves.length === 0 ? [] : [paragraph(say("report.pack-curves"), "small")]),
-		...curves.flatMap((curve): Block[] => {
+		...curves.map((curve): Block => {
 			const { drawing } = cushionDrawing(curve);
-			return [
-				paragraph(`${drawing.title}. ${drawing.description} ${say("pack.curve-legend")}`),
-				{ kind: "figure", drawing },
-			];
+			const caption = `${drawing.title}. ${drawing.description} ${say("pack.curve-legend")}`;
+			return { kind: "figure", drawing, caption };
 		}),
 		...checks(answer),
 	];
