@@ -7,6 +7,7 @@ import { collectors } from "./english/collectors.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cushion } from "./english/cushion.ts";
+import { dossier } from "./english/dossier.ts";
 import { drops } from "./english/drops.ts";
 import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
@@ -19,8 +20,10 @@ import { log } from "./english/log.ts";
 import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
+import { papers } from "./english/papers.ts";
 import { planner } from "./english/planner.ts";
 import { recording } from "./english/recording.ts";
+import { report } from "./english/report.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
 import { search } from "./english/search.ts";
@@ -41,6 +44,7 @@ export const english = {
 	...comparison,
 	...comparisonPage,
 	...drops,
+	...dossier,
 	...erasure,
 	...faults,
 	...firstState,
@@ -55,11 +59,13 @@ export const english = {
 	...origin,
 	...packaging,
 	...pack,
+	...papers,
 	...planner,
 	...soak,
 	...soakPage,
 	...strength,
 	...recording,
+	...report,
 	...retired,
 	...search,
 	...shock,

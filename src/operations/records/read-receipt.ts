@@ -8,7 +8,7 @@ import { checkpointsOf, logKeys, newestCheckpoint } from "../../database/tree.ts
 import { fault } from "../../faults.ts";
 import { type Checkpoint, signersOf } from "../../records/log/checkpoint.ts";
 import { consistencyRanges, inclusionRanges } from "../../records/log/proofs.ts";
-import { makeReceipt, type Receipt } from "../../records/receipt.ts";
+import { type LoggedEntry, makeReceipt, type Receipt } from "../../records/receipt.ts";
 import type { Deps } from "../deps.ts";
 import { proverOf } from "../log/read-log.ts";
 import { mustReadOrder } from "../may.ts";
@@ -28,11 +28,22 @@ export async function readReceipt(deps: Deps, caller: Caller, recordId: string):
 	const entries = (await entriesOfOrder(deps.database, row.order_id)).filter((entry) => entry.index < checkpoint.size);
 	const sealedAt = entries.find((entry) => entry.subject === recordId && entry.kind === "record-sealed");
 	if (sealedAt === undefined) throw new Error(`record ${recordId} is sealed and not in the log`);
-	const older = (await checkpointsOf(deps.database, [sealedAt.index + 1])).filter(({ size }) => size < checkpoint.size);
+	return receiptAt(deps.database, recordId, entries, checkpoint, [sealedAt.index + 1]);
+}
+
+/** The receipt about a record or an order from its entries, against a checkpoint; the older ones of `olderSizes` beside it. */
+export async function receiptAt(
+	database: Queryable,
+	about: string,
+	entries: readonly LoggedEntry[],
+	checkpoint: Checkpoint,
+	olderSizes: readonly number[],
+): Promise<Receipt> {
+	const older = (await checkpointsOf(database, olderSizes)).filter(({ size }) => size < checkpoint.size);
 	const indexes = entries.map((entry) => entry.index);
-	const stamps = await timeStampsFor(deps.database, checkpoint.size, indexes);
+	const stamps = await timeStampsFor(database, checkpoint.size, indexes);
 	const sizes = [...older, ...stamps].map(({ size }) => size);
-	const prove = await proverOf(deps.database, [
+	const prove = await proverOf(database, [
 		...indexes.flatMap((index) => inclusionRanges(index, checkpoint.size)),
 		...sizes.flatMap((size) => consistencyRanges(size, checkpoint.size)),
 	]);
@@ -42,10 +53,10 @@ export async function readReceipt(deps: Deps, caller: Caller, recordId: string):
 	});
 	return makeReceipt(
 		{
-			about: recordId,
+			about,
 			checkpoint: checkpoint.note,
 			earlier: older.map(before),
-			keys: await keysOf(deps.database, [checkpoint, ...older]),
+			keys: await keysOf(database, [checkpoint, ...older]),
 			timeStamps: stamps.map((stamp) => ({ ...before(stamp), token: stamp.token.toString("base64") })),
 		},
 		entries.map((entry) => ({ entry, proof: prove(inclusionRanges(entry.index, checkpoint.size)) })),

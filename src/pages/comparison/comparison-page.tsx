@@ -19,6 +19,8 @@ export function ComparisonPage(props: {
 	readonly view: ComparisonView;
 	readonly shown: Shown;
 	readonly href: (shown: Shown) => string;
+	/** Whether the reader may have the order's reports and dossiers. */
+	readonly hasPapers: boolean;
 }) {
 	const { found, view } = props;
 	const { order, departure, arrival, comparison } = found;
@@ -58,6 +60,11 @@ export function ComparisonPage(props: {
 				</p>
 				<Fingerprints found={found} />
 			</section>
+			{props.hasPapers && (
+				<p class="no-print">
+					<a href={`/orders/${order.id}/papers`}>{say("papers.link")}</a>
+				</p>
+			)}
 			<p class="note">{say("comparison-page.disclaimer")}</p>
 			<p class="hint">{say("comparison-page.both-see")}</p>
 			<p class="hint no-print">{say("comparison-page.print")}</p>

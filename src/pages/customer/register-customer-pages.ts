@@ -3,6 +3,7 @@ import type { FastifyInstance } from "fastify";
 import type { Deps } from "../../operations/deps.ts";
 import { registerComparison } from "../comparison/comparison-routes.tsx";
 import { registerSealedPacks } from "../packaging/sealed-packs-routes.tsx";
+import { registerPapers } from "../papers/papers-routes.tsx";
 import { registerRecordings } from "../recordings/recordings-routes.tsx";
 import { registerSheets } from "../sheets/sheet-routes.tsx";
 import { registerContinue } from "./continue-pages.tsx";
@@ -19,5 +20,6 @@ export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
 		registerSealedPacks(pages, deps);
 		registerRecordings(pages, deps);
 		registerSheets(pages, deps);
+		registerPapers(pages, deps);
 	});
 }

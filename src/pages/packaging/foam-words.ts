@@ -1,19 +1,2 @@
-/** A foam as people read it: material and density, how its curve was taken, and how well it is known. */
-import { fillerById } from "../../catalogue/fillers.ts";
-import { FOAMS, foamById } from "../../catalogue/foams.ts";
-import { say, type TextKey } from "../../texts/say.ts";
-
-export function foamWords(id: string): string {
-	if (fillerById(id) !== null) return say(`pack.filler.${id}` as TextKey);
-	const foam = foamById(id);
-	if (foam === null) return id;
-	const density = foam.densityKgPerM3 === null ? "" : `, ${foam.densityKgPerM3} kg/m³`;
-	const drops = say(`pack.drop-number.${foam.dropNumber}` as TextKey);
-	const model = say(foam.model.kind === "stress-energy" ? "pack.model-curve" : "pack.model-gas");
-	return `${foam.material}${density} (${drops}, ${model})`;
-}
-
-/** Every foam that is built in, as choices of a form. */
-export function foamChoices(): { value: string; label: string }[] {
-	return FOAMS.map(({ id }) => ({ value: id, label: foamWords(id) }));
-}
+/** A foam as people read it; reports use the same words. */
+export { foamChoices, foamWords } from "../../operations/packaging/foam-words.ts";

@@ -1,4 +1,2 @@
-/** Metres as millimetres to fill a field with, without the digits that only arithmetic made. */
-export function inMillimetres(metres: number): string {
-	return String(Number((metres * 1000).toPrecision(12)));
-}
+/** Lengths as people read them; reports write them alike. */
+export { inMillimetres } from "../../texts/millimetres.ts";

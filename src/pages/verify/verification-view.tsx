@@ -1,5 +1,5 @@
 /** A verification in words: outcome, checks, entries, and what it means. The same on the server's page and offline. */
-import { CHECK_IDS, type CheckId, type CheckOutcome, type Finding } from "../../records/verify/finding.ts";
+import { ALL_CHECK_IDS, type AnyCheckId, type CheckOutcome, type Finding } from "../../records/verify/finding.ts";
 import type { EntrySummary, Verification } from "../../records/verify/verify-receipt.ts";
 import { verifyWords, verifyWordsIfAny } from "./words.ts";
 
@@ -86,7 +86,9 @@ function outcomeText({ outcome, format, checks }: Verification): string {
 
 /** What could not be looked at stands beside the outcome, so that nobody takes it for more than it is. */
 function LeftOut({ checks }: { readonly checks: readonly Finding[] }) {
-	const left = CHECK_IDS.filter((id) => checks.some((check) => check.id === id && check.outcome === "not-possible"));
+	const left = ALL_CHECK_IDS.filter((id) =>
+		checks.some((check) => check.id === id && check.outcome === "not-possible"),
+	);
 	if (left.length === 0) return null;
 	return (
 		<p>{verifyWords("verify.left-out", { checks: left.map((id) => verifyWords(`verify.check.${id}`)).join(", ") })}</p>
@@ -122,7 +124,7 @@ function ChecksTable({ checks }: { readonly checks: readonly Finding[] }) {
 	);
 }
 
-function CheckName({ id }: { readonly id: CheckId }) {
+function CheckName({ id }: { readonly id: AnyCheckId }) {
 	return (
 		<th scope="row">
 			{verifyWords(`verify.check.${id}`)}
