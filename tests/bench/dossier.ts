@@ -20,25 +20,24 @@ const FILES_PER_RECORD = 100;
 export async function benchDossier(): Promise<void> {
 	const count = Math.ceil(Number(process.env.DOSSIER_MIB ?? 2048) / FILE_MIB);
 	const folder = await mkdtemp(join(tmpdir(), "handover-bench-"));
-	const files = join(folder, "files");
+	const files = await mkdtemp(join(tmpdir(), "handover-bench-files-"));
 	const service = await startServiceProcess({
 		program: new URL("../dist/start/server.js", import.meta.url).pathname,
 		variables: {
 			PATH: process.env.PATH,
-			DATA_DIR: join(folder, "data"),
+			DATA_DIR: folder,
 			PORT: String(await freePort()),
 			LOG_LEVEL: "silent",
 		},
 	});
 	try {
-		spawnSync("mkdir", [files]);
 		const access = { url: service.url, token: await setUp(service.url, service.setUpLink ?? "") };
 		const orderId = await fillOrder(access, count, files);
 		const idle = peakMib(service);
 		resetPeak(service);
 		const first = await fetchDossier(access, orderId);
 		const again = await fetchDossier(access, orderId);
-		const zip = timed(() => spawnSync("zip", ["-0", "-q", "-r", join(folder, "floor.zip"), files]));
+		const zip = timed(() => spawnSync("zip", ["-0", "-q", "-r", `${files}.zip`, files]));
 		const rate = (seconds: number) => `${(first.bytes / MIB / seconds).toFixed(0)} MiB/s`;
 		console.log(`a dossier of ${(first.bytes / MIB).toFixed(0)} MiB, ${count} files of ${FILE_MIB} MiB`);
 		console.log(`first request, every file read twice: ${rate(first.seconds)}, first byte after ${first.firstMs} ms`);
@@ -47,7 +46,7 @@ export async function benchDossier(): Promise<void> {
 		console.log(`peak memory of the service: ${peakMib(service)} MiB (before, with the uploads: ${idle} MiB)`);
 	} finally {
 		await service.stop();
-		await rm(folder, { recursive: true, force: true });
+		for (const made of [folder, files, `${files}.zip`]) await rm(made, { recursive: true, force: true });
 	}
 }
 

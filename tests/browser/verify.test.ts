@@ -114,7 +114,7 @@ describe.skipIf(BROWSER_MISSING)("verifying in a browser", () => {
 			execFileSync("dd", ["if=/dev/zero", `of=${large}`, "bs=1M", "count=64", "status=none"]);
 			await offline({}, async (page) => {
 				await page.click("button");
-				expect(await page.textContent("[role=status]")).toBe("Choose a receipt first.");
+				expect(await page.textContent("[role=status]")).toBe("Choose a receipt or a dossier first.");
 				await page.setInputFiles("#receipt", fileOf("receipt.json"));
 				await page.setInputFiles("#exhibits", large);
 				await page.click("button");
@@ -156,7 +156,7 @@ describe.skipIf(BROWSER_MISSING)("verifying in a browser", () => {
 			await sound.goto(`${base}/verify`);
 			await expectSound(sound);
 			await page.click("button:has-text('Verify')");
-			expect(await page.textContent(".error-summary")).toContain("Choose a receipt first.");
+			expect(await page.textContent(".error-summary")).toContain("Choose a receipt or a dossier first.");
 			for (const [file, outcome] of [
 				["receipt.json", "Verified"],
 				["altered.json", "Not verified"],

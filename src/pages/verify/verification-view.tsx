@@ -3,6 +3,9 @@ import { ALL_CHECK_IDS, type AnyCheckId, type CheckOutcome, type Finding } from 
 import type { EntrySummary, Verification } from "../../records/verify/verify-receipt.ts";
 import { verifyWords, verifyWordsIfAny } from "./words.ts";
 
+/** Why nothing else could be looked at. */
+const FIRST = ["verify.bag-first", "verify.form-first"] as const;
+
 export interface VerifiedFile {
 	readonly name: string;
 	readonly sha256: string;
@@ -16,8 +19,9 @@ export function VerificationView({
 	readonly file: VerifiedFile;
 }) {
 	const { outcome, checks, about, format, entries } = verification;
-	// Without its form nothing else of a receipt can be looked at; that is said once.
-	const told = checks.filter(({ why }) => why?.sentence !== "verify.form-first");
+	// Without its form nothing else of a receipt can be looked at, nor of a dossier without its bag; that is said once.
+	const first = FIRST.find((sentence) => checks.some(({ why }) => why?.sentence === sentence));
+	const told = checks.filter(({ why }) => why === undefined || why.sentence !== first);
 	return (
 		<section class={`verification ${outcome}`} aria-labelledby="outcome">
 			<h2 id="outcome" tabIndex={-1}>
@@ -51,7 +55,7 @@ export function VerificationView({
 			</dl>
 			<h2>{verifyWords("verify.checks")}</h2>
 			<ChecksTable checks={told} />
-			{told.length < checks.length ? <p>{verifyWords("verify.form-first-all")}</p> : null}
+			{first === undefined ? null : <p>{verifyWords(`${first}-all`)}</p>}
 			{entries.length === 0 ? null : <EntriesTable entries={entries} />}
 			{outcome === "verified" ? <Meaning isSigned={format !== "handover-risk/receipt/1"} /> : null}
 		</section>

@@ -8,6 +8,7 @@ export const verify = {
 	"verify.cut-meanwhile": "The file became shorter while it was read.",
 	"verify.bag-passed": "{count} files, {bytes} bytes.",
 	"verify.bag-first": "The bag has to be right before anything in it can be looked at.",
+	"verify.bag-first-all": "The bag has to be right before anything in it can be looked at.",
 	"verify.zip-end": "The archive does not end as it must: something was cut off, or added.",
 	"verify.zip-header": "A header of the archive is not in the one form that it can have.",
 	"verify.zip-name": "A file has a name that cannot stand here, or that stands twice.",
