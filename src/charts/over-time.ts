@@ -63,9 +63,7 @@ export function overTime(data: OverTimeData, height = 320): Drawing {
 				...(index % 2 === 0
 					? [{ kind: "path", role: "band", d: rectangle(x(band.from), SIZE.top, x(band.to), base) } as const]
 					: []),
-				...(x(band.to) - x(band.from) < LABEL_ROOM
-					? []
-					: [text(x(band.from) + 4, SIZE.top - 26 + 14 * (index % 2), "start", band.label)]),
+				...bandLabel(x(band.from), x(band.to), SIZE.top - 26 + 14 * (index % 2), band.label),
 			]),
 			...y
 				.ticks(5)
@@ -91,6 +89,12 @@ export function overTime(data: OverTimeData, height = 320): Drawing {
 			text(4, 14, "start", words.valueAxis),
 		],
 	};
+}
+
+/** Inside the drawing: from the band's left edge, in the right half up to its right edge. Left out where the band is narrow. */
+function bandLabel(from: number, to: number, y: number, label: string): Primitive[] {
+	if (to - from < LABEL_ROOM) return [];
+	return from < (SIZE.left + END) / 2 ? [text(from + 4, y, "start", label)] : [text(to - 4, y, "end", label)];
 }
 
 /** Stretches that begin within one point of the width are joined, so that none reaches over a gap; those without samples left out. */
