@@ -1,5 +1,6 @@
 /** What was recorded over a trip: the least and the greatest of every stretch, bands of custody behind, events on top. */
 import { scaleLinear } from "d3-scale";
+import { line } from "d3-shape";
 import type { Drawing, Primitive } from "./drawing.ts";
 
 export interface Stretch {
@@ -15,6 +16,8 @@ export interface OverTimeData {
 	/** Neighbours are shaded in turn; what lies beside the recording is cut. */
 	readonly bands: readonly { readonly from: number; readonly to: number; readonly label: string }[];
 	readonly events: readonly { readonly at: number; readonly value: number; readonly label: string }[];
+	/** Of what changes slowly and is noted seldom: a line leads from stretch to stretch. */
+	readonly joined: boolean;
 	/** Null: the scale follows the values; otherwise it begins there. */
 	readonly base: number | null;
 	readonly words: {
@@ -60,9 +63,7 @@ export function overTime(data: OverTimeData, height = 320): Drawing {
 				...(index % 2 === 0
 					? [{ kind: "path", role: "band", d: rectangle(x(band.from), SIZE.top, x(band.to), base) } as const]
 					: []),
-				...(x(band.to) - x(band.from) < LABEL_ROOM
-					? []
-					: [text(x(band.from) + 4, SIZE.top - 26 + 14 * (index % 2), "start", band.label)]),
+				...bandLabel(x(band.from), x(band.to), SIZE.top - 26 + 14 * (index % 2), band.label),
 			]),
 			...y
 				.ticks(5)
@@ -79,6 +80,7 @@ export function overTime(data: OverTimeData, height = 320): Drawing {
 			{ kind: "line", role: "axis", x1: SIZE.left, x2: END, y1: base, y2: base },
 			{ kind: "line", role: "axis", x1: SIZE.left, x2: SIZE.left, y1: SIZE.top, y2: base },
 			{ kind: "path", role: "envelope", d: envelope(stretches, x, y) },
+			...(data.joined ? [{ kind: "path", role: "curve-outside", d: through(stretches, x, y) } as const] : []),
 			...data.events.flatMap(({ at, value, label }): Primitive[] => [
 				{ kind: "circle", role: "point", cx: x(at), cy: y(value), r: 5 },
 				text(x(at) + (x(at) > END - 40 ? -8 : 8), y(value) + 4, x(at) > END - 40 ? "end" : "start", label),
@@ -89,22 +91,31 @@ export function overTime(data: OverTimeData, height = 320): Drawing {
 	};
 }
 
-/** Neighbours joined until few enough are left; stretches without samples left out. */
+/** Inside the drawing: from the band's left edge, in the right half up to its right edge. Left out where the band is narrow. */
+function bandLabel(from: number, to: number, y: number, label: string): Primitive[] {
+	if (to - from < LABEL_ROOM) return [];
+	return from < (SIZE.left + END) / 2 ? [text(from + 4, y, "start", label)] : [text(to - 4, y, "end", label)];
+}
+
+/** Stretches that begin within one point of the width are joined, so that none reaches over a gap; those without samples left out. */
 function folded(stretches: readonly Stretch[]): Stretch[] {
-	let kept = stretches.filter(({ least, greatest }) => least <= greatest);
-	while (kept.length > MOST_DRAWN)
-		kept = kept.flatMap((one, index) => {
-			if (index % 2 === 1) return [];
-			const next = kept[index + 1] ?? one;
-			return [
-				{
-					from: one.from,
-					to: next.to,
-					least: Math.min(one.least, next.least),
-					greatest: Math.max(one.greatest, next.greatest),
-				},
-			];
-		});
+	const [first, last] = [stretches[0]?.from ?? 0, stretches.at(-1)?.to ?? 1];
+	const kept: Stretch[] = [];
+	let open = -1;
+	for (const stretch of stretches) {
+		if (!(stretch.least <= stretch.greatest)) continue;
+		const point = Math.min(MOST_DRAWN - 1, Math.floor((MOST_DRAWN * (stretch.from - first)) / (last - first || 1)));
+		const before = kept.at(-1);
+		if (before === undefined || point !== open) kept.push(stretch);
+		else
+			kept[kept.length - 1] = {
+				from: before.from,
+				to: stretch.to,
+				least: Math.min(before.least, stretch.least),
+				greatest: Math.max(before.greatest, stretch.greatest),
+			};
+		open = point;
+	}
 	return kept;
 }
 
@@ -116,6 +127,15 @@ function envelope(stretches: readonly Stretch[], x: (at: number) => number, y: (
 			return rectangle(x(from), top, Math.max(x(to), x(from) + 0.8), Math.max(bottom, top + 1));
 		})
 		.join("");
+}
+
+/** A line through the middle of each stretch. */
+function through(stretches: readonly Stretch[], x: (at: number) => number, y: (value: number) => number): string {
+	const middle = line<Stretch>()
+		.x(({ from }) => x(from))
+		.y(({ least, greatest }) => y((least + greatest) / 2))
+		.digits(1);
+	return middle(stretches) ?? "";
 }
 
 function rectangle(x1: number, y1: number, x2: number, y2: number): string {

@@ -51,7 +51,7 @@ export const recordingReading = z
 		mapping: recorderMapping,
 		/** Units that were told from the file are a proposal. */
 		unitsConfirmed: z.literal(true),
-		/** Where the file counts from its own beginning: when that was. */
+		/** Where the file only counts its time: when the first row was recorded. */
 		startsAt: dateTime.optional(),
 		/** How far the recorder's clock may be off, either way. Without it no event is placed. */
 		clockUncertaintyS: z.number().min(0).max(1e7).optional(),

@@ -24,7 +24,7 @@ test("property: a trip of any values lies inside its drawing, empty stretches le
 				return { from: at, to: at + 1, least, greatest: least + height };
 			});
 			const bands = [{ from: -5, to: made.length / 2, label: "b" }];
-			const drawing = overTime({ stretches, bands, events: [], base: null, words });
+			const drawing = overTime({ stretches, bands, events: [], joined: true, base: null, words });
 			for (const one of numbersOf(drawing)) {
 				expect(Number.isFinite(one)).toBe(true);
 				expect(one).toBeGreaterThanOrEqual(0);
@@ -36,6 +36,26 @@ test("property: a trip of any values lies inside its drawing, empty stretches le
 		}),
 		{ numRuns: 200 },
 	);
+});
+
+test("no stretch reaches over a gap, and the greatest of those that are joined is drawn", () => {
+	const made = (from: number) =>
+		Array.from({ length: 2000 }, (_, index): Stretch => {
+			const at = from + index / 10_000;
+			return { from: at, to: at + 1e-4, least: 0, greatest: index === 777 ? 50 : 1 };
+		});
+	const stretches = [...made(0), ...made(10)];
+	const drawing = overTime({ stretches, bands: [], events: [], joined: false, base: 0, words });
+	const path = drawing.primitives.find((mark) => mark.role === "envelope");
+	const boxes = (path?.kind === "path" ? path.d : "").split("M").slice(1);
+	const widths = boxes.map((box) => {
+		const [, left = 0, , right = 0] = (/^([\d.]+),([\d.]+)H([\d.]+)/.exec(box) ?? []).map(Number);
+		return right - left;
+	});
+	expect(Math.max(...widths)).toBeLessThan(2);
+	const tops = boxes.map((box) => Number(/,([\d.]+)H/.exec(box)?.[1]));
+	// 50 of 53 on a scale of 224 points: near the top.
+	expect(Math.min(...tops)).toBeLessThan(62);
 });
 
 test("a spectrum is straight on its axes: ten times the frequency and the response are one length each", () => {

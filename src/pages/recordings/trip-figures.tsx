@@ -38,6 +38,7 @@ export function TripFigures({
 							stretches: stretches(series),
 							bands,
 							events: [],
+							joined: true,
 							base: null,
 							words: {
 								title: say(`recording.${series}-over-time`),
@@ -68,6 +69,7 @@ export function TripFigures({
 							value: peakGn,
 							label: String(number),
 						})),
+						joined: false,
 						base: 0,
 						words: {
 							title: say("recording.trip"),
@@ -87,20 +89,14 @@ export function TripFigures({
 	);
 }
 
-/**
- * The finest level at which most stretches hold a sample, in seconds after the begin: a recorder may note temperature seldom.
- * Levels of all series hold the same stretches.
- */
+/** The finest level that is kept, in seconds after the begin. Levels of all series hold the same stretches. */
 function stretchesOf(
 	{ series, startsS }: RecordingCurves,
 	name: "acceleration" | "temperature" | "humidity",
 	at: (afterS: number) => number,
 ): Stretch[] {
-	const levels = series[name] ?? [];
-	const dense = levels.findIndex(({ ends }) => ends.filter(Number.isFinite).length >= ends.length / 2);
-	const level = dense < 0 ? levels.length - 1 : dense;
-	const times = series.time?.[level]?.ends ?? [];
-	const ends = levels[level]?.ends ?? [];
+	const times = series.time?.[0]?.ends ?? [];
+	const ends = series[name]?.[0]?.ends ?? [];
 	return Array.from({ length: times.length / 2 }, (_, index) => ({
 		from: at((times[2 * index] ?? 0) - startsS),
 		to: at((times[2 * index + 1] ?? 0) - startsS),

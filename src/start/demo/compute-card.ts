@@ -28,7 +28,7 @@ const TRIP_READING = {
 		humidity: { column: 6 },
 	},
 	unitsConfirmed: true,
-	startsAt: "2026-10-06T14:30:00+02:00",
+	startsAt: "2026-10-06T15:00:00+02:00",
 	clockUncertaintyS: 120,
 	fullScaleGn: 200,
 };

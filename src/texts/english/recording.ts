@@ -33,7 +33,7 @@ export const recording = {
 	"recording.equivalent-open":
 		"The change of velocity equals a drop of {lowM} m with full rebound to {highM} m with none, and what was recorded may be a lower bound; it is not decided against the {protectedM} m that the pack protects from.",
 
-	"recording.place-no-clock": "The file counts from its own beginning, and nobody said when that was.",
+	"recording.place-no-clock": "The file only counts its time, and nobody said when its first row was recorded.",
 	"recording.place-clock-not-known": "Nobody said how far the recorder's clock may be off.",
 	"recording.place-no-line": "The order has no two records yet between which it could lie.",
 	"recording.place-in-span": "It lies in this span, whatever the clock's error.",
@@ -132,8 +132,8 @@ export const recording = {
 	"recording.confirm": "I have looked at the units, and they are those of the recorder.",
 	"recording.not-confirmed": "Look at the units and confirm them.",
 	"recording.no-axis": "Choose at least one column of acceleration.",
-	"recording.starts": "When the recording began, UTC",
-	"recording.starts-hint": "Only where the file counts from its own beginning. Without it impacts cannot be placed.",
+	"recording.starts": "When the first row was recorded, UTC",
+	"recording.starts-hint": "Only where the file counts its time and has no dates. Without it impacts cannot be placed.",
 	"recording.clock": "The clock may be off by",
 	"recording.clock-hint": "Either way. Compare it with a clock that is right. Without it impacts cannot be placed.",
 	"recording.full-scale": "Full scale",
