@@ -273,3 +273,12 @@ it("there is none for the carrier, and none before something is sealed", async (
 	expect(carrier.statusCode).toBe(400);
 	expect(carrier.json().errors[0].path).toBe("/edition");
 });
+
+it("of an erased owner leaves out photos and words, and still verifies", async () => {
+	const erased = await shop.ask("POST", `/api/v1/parties/${played.ownerId}/erase`, { confirm: played.ownerId });
+	expect(erased.statusCode, erased.body).toBeLessThan(300);
+	const answer = await shop.ask("GET", `/api/v1/orders/${played.orderId}/dossier.zip`);
+	expect(answer.statusCode, answer.body.slice(0, 300)).toBe(200);
+	expect(answer.rawPayload.includes("exhibits/E1.png")).toBe(false);
+	expect((await verify(answer.rawPayload)).outcome).toBe("verified");
+});
