@@ -4,11 +4,11 @@ import type { ConsignmentComparison } from "../../operations/comparison/compare-
 import { isTested, leadScreen, rowName } from "../../operations/comparison/lead-screen.ts";
 import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { isTextKey, say, speak, type TextKey } from "../../texts/say.ts";
+import { groupsOfFour, offsetOf, showTime } from "../../texts/shown-time.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErasedNote } from "../components/erased-note.tsx";
 import { PlatformNote } from "../customer/platform-note.tsx";
 import { Layout } from "../layout.tsx";
-import { groupsOfFour, offsetOf, showTime } from "../record-form/shown-time.ts";
 import { CheckTable, type Shown } from "./check-table.tsx";
 import { ChooseRecords } from "./choose-records.tsx";
 import { FirstStateSection } from "./first-state-section.tsx";

@@ -7,10 +7,10 @@ import { continueHere, offerContinuation } from "../../operations/access/links.t
 import type { Deps } from "../../operations/deps.ts";
 import { faultWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
+import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { ErrorSummary, type FieldErrors, Form, Submit, TextField } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
 import { readBody } from "../record-form/read-body.ts";
-import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
 import { sendPage } from "../render.ts";
 import { placeOf } from "./entry-routes.tsx";
 

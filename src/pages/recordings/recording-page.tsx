@@ -5,7 +5,7 @@ import type { RecordingView } from "../../contract/transit-recordings.ts";
 import type { OrderLine } from "../../operations/orders/order-line.ts";
 import type { RecordingCurves } from "../../operations/transit-recordings/transit-recordings.ts";
 import { say, writeNumber } from "../../texts/say.ts";
-import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
+import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { EventSection } from "./event-section.tsx";
 import { EventTable } from "./event-table.tsx";
 import { IndicatorNote } from "./indicator-note.tsx";

@@ -4,6 +4,7 @@ import { callerOf, formTokenFor } from "../../access/callers.ts";
 import type { OrderView } from "../../contract/orders.ts";
 import type { RecordingView } from "../../contract/transit-recordings.ts";
 import { say } from "../../texts/say.ts";
+import { showTime } from "../../texts/shown-time.ts";
 import {
 	ErrorSummary,
 	type FieldErrors,
@@ -13,7 +14,6 @@ import {
 	Submit,
 	TextArea,
 } from "../components/form.tsx";
-import { showTime } from "../record-form/shown-time.ts";
 import { IndicatorNote } from "./indicator-note.tsx";
 import { RecordingLayout } from "./recording-layout.tsx";
 import { lasting } from "./time-scale.ts";

@@ -1,6 +1,6 @@
 /** Hours, minutes or seconds, by how long something lasted. */
 import { say, writeNumber } from "../../texts/say.ts";
-import { showTime } from "../record-form/shown-time.ts";
+import { showTime } from "../../texts/shown-time.ts";
 
 const SCALES = [
 	{ key: "hours", seconds: 3600, from: 2 * 3600 },

@@ -3,9 +3,9 @@ import type { ConsignmentView } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import type { OrderLine } from "../../operations/orders/order-line.ts";
 import { say, type TextKey } from "../../texts/say.ts";
+import { showTime } from "../../texts/shown-time.ts";
 import { Form, Submit } from "../components/form.tsx";
 import { sealedLine } from "../packaging/sealed-packs.tsx";
-import { showTime } from "../record-form/shown-time.ts";
 
 export function OrderLeg({
 	leg,

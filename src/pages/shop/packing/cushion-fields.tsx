@@ -2,10 +2,10 @@
 import { FILLERS } from "../../../catalogue/fillers.ts";
 import { FACES } from "../../../contract/packaging.ts";
 import type { StockView } from "../../../contract/stock.ts";
+import { foamChoices, foamWords } from "../../../operations/packaging/foam-words.ts";
+import { inMillimetres } from "../../../texts/millimetres.ts";
 import { say, type TextKey } from "../../../texts/say.ts";
 import { SelectField, TextField } from "../../components/form.tsx";
-import { foamChoices, foamWords } from "../../packaging/foam-words.ts";
-import { inMillimetres } from "../../record-form/millimetres.ts";
 import { type CushionPlace, FROM_STOCK, NO_CUSHION, OWN_FOAM, UNKNOWN_FOAM } from "./cushion-names.ts";
 import { type Fields, touched } from "./field-parts.ts";
 

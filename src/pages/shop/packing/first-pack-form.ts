@@ -1,7 +1,7 @@
 /** What the planner shows first: the item as the order knows it, one foam on all faces, a bag of which nothing is said. */
 import type { ConsignmentView, ItemView } from "../../../contract/orders.ts";
+import { inMillimetres } from "../../../texts/millimetres.ts";
 import type { Form } from "../../record-form/field.ts";
-import { inMillimetres } from "../../record-form/millimetres.ts";
 
 export function firstPackForm(item: ItemView, leg: ConsignmentView): Form {
 	const millimetres = (metres: number | undefined) => (metres === undefined ? undefined : inMillimetres(metres));

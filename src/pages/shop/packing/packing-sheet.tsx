@@ -4,13 +4,13 @@ import { type FoamInput, foamInput } from "../../../contract/cushion.ts";
 import type { OrderView } from "../../../contract/orders.ts";
 import { FACES, type PackagingRequest } from "../../../contract/packaging.ts";
 import type { StockView } from "../../../contract/stock.ts";
+import { bagWords, kindWords } from "../../../operations/packaging/pack-words.ts";
 import type { PackPlan } from "../../../operations/packaging/plan-pack.ts";
+import { inMillimetres } from "../../../texts/millimetres.ts";
 import { say, speak, type TextKey, writeNumber } from "../../../texts/say.ts";
 import { Layout } from "../../layout.tsx";
-import { bagWords, kindWords } from "../../packaging/pack-words.ts";
 import { Lead, type SpokenPackaging } from "../../packaging/packaging-result.tsx";
 import { SectionFigures } from "../../packaging/section-figures.tsx";
-import { inMillimetres } from "../../record-form/millimetres.ts";
 
 const CAUTIONS = ["static", "cut", "cell", "mains", "lift"] as const;
 const STEPS = 8;

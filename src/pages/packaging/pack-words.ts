@@ -1,2 +1,0 @@
-/** Parts of a pack in words; reports use the same. */
-export { bagWords, kindWords } from "../../operations/packaging/pack-words.ts";

@@ -1,2 +1,0 @@
-/** Symbols of units; reports use the same. */
-export { unitSymbol } from "../../texts/unit-symbol.ts";
