@@ -100,8 +100,42 @@ function Outcome({ judged, formToken }: { readonly judged: Judged<DropSeries>; r
 	);
 }
 
-/** A field in which nothing was typed. */
-const OPEN = { values: {}, errors: {} };
+/** Names of the field for a foam's name: two stand on one page. */
+export type FoamName = "first" | "later";
+
+interface KeepFoamProps {
+	readonly sheet: string;
+	readonly name: FoamName;
+	readonly values: FormValues;
+	readonly errors: FieldErrors;
+}
+
+/** The foam that was judged, while its name is not one that the stock takes. */
+export function KeepFoamPage(props: KeepFoamProps & { readonly request: FastifyRequest }) {
+	return (
+		<ShopLayout
+			request={props.request}
+			title={say("drops.keep")}
+			crumbs={[
+				{ href: "/stock", label: say("stock.title") },
+				{ href: "/foam-drops", label: say("drops.title") },
+			]}
+		>
+			<ErrorSummary errors={props.errors} />
+			<KeepFoam {...props} formToken={formTokenFor(props.request)} />
+		</ShopLayout>
+	);
+}
+
+function KeepFoam({ sheet, name, formToken, ...field }: KeepFoamProps & { readonly formToken: string }) {
+	return (
+		<Form action="/foam-drops/keep" formToken={formToken}>
+			<input type="hidden" name="sheet" value={sheet} />
+			<TextField {...field} name={name} label={say("stock.name")} hint={say("stock.name-hint")} />
+			<Submit label={say("drops.keep")} kind="quiet" />
+		</Form>
+	);
+}
 
 function Group({
 	group,
@@ -113,7 +147,6 @@ function Group({
 	readonly formToken: string;
 }) {
 	const { fit, points } = group;
-	const field = title === "drops.first" ? "first" : "later";
 	const [point] = points;
 	return (
 		<section>
@@ -130,15 +163,13 @@ function Group({
 							least: fit.result.minimumCushionFactor,
 						})}
 					</p>
-					<Form action="/foam-drops/keep" formToken={formToken}>
-						<input
-							type="hidden"
-							name="sheet"
-							value={JSON.stringify({ foam: { points }, thicknessM: point.thicknessM })}
-						/>
-						<TextField {...OPEN} name={field} label={say("stock.name")} hint={say("stock.name-hint")} />
-						<Submit label={say("drops.keep")} kind="quiet" />
-					</Form>
+					<KeepFoam
+						sheet={JSON.stringify({ foam: { points }, thicknessM: point.thicknessM })}
+						name={title === "drops.first" ? "first" : "later"}
+						formToken={formToken}
+						values={{}}
+						errors={{}}
+					/>
 				</>
 			)}
 		</section>

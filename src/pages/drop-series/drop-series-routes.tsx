@@ -12,7 +12,7 @@ import { readBody } from "../record-form/read-body.ts";
 import { columnsForm, readColumnsForm } from "../recordings/columns-form.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault } from "../shop/form-errors.ts";
-import { DropSeriesPage } from "./drop-series-page.tsx";
+import { DropSeriesPage, type FoamName, KeepFoamPage } from "./drop-series-page.tsx";
 import { readDropsForm } from "./read-drops-form.ts";
 
 export function registerDropSeriesPages(app: FastifyInstance, deps: Deps): void {
@@ -45,13 +45,18 @@ export function registerDropSeriesPages(app: FastifyInstance, deps: Deps): void 
 	});
 	app.post("/foam-drops/keep", shop, async (request, reply) => {
 		const { form } = await readBody(request.body);
+		const name: FoamName = form.later === undefined ? "first" : "later";
 		try {
 			const thing = parseStrictJson(form.sheet ?? "");
-			await keepInStock(deps, callerOf(request), "foams", { id: (form.first ?? form.later ?? "").trim(), thing });
+			await keepInStock(deps, callerOf(request), "foams", { id: (form[name] ?? "").trim(), thing });
 			return reply.redirect("/stock#foams", 303);
 		} catch (error) {
-			const page = <DropSeriesPage request={request} judged={null} values={{}} errors={errorsOfFault(error)} />;
-			return sendPage(reply, page, 400);
+			const errors = errorsOfFault(error, { "": name, "/id": name });
+			return sendPage(
+				reply,
+				<KeepFoamPage {...{ request, name, errors }} sheet={form.sheet ?? ""} values={form} />,
+				400,
+			);
 		}
 	});
 }

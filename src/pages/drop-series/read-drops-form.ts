@@ -20,7 +20,8 @@ export function readDropsForm(form: Form): ReadDrops {
 	const reader = formReader(form);
 	const above = (field: string, factor = 1, least = 0) => {
 		const value = reader.number(field, `/${field}`, factor);
-		if (value === undefined || !(value > least)) reader.wrong(field, say("bad.missing"));
+		if (value === undefined) reader.wrong(field, say("bad.missing"));
+		else if (!(value > least)) reader.wrong(field, say("drops.not-above", { least }));
 		return value ?? Number.NaN;
 	};
 	const series = {

@@ -26,7 +26,7 @@ export function PapersPage({ orderId, itemName, size, isShop }: Papers) {
 			) : (
 				<>
 					<p class="hint">{say("papers.as-of", { size: String(size) })}</p>
-					<table class="stacked">
+					<table class="stacked papers">
 						<thead>
 							<tr>
 								{(["edition", "who", "files"] as const).map((column) => (

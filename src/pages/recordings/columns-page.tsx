@@ -180,7 +180,7 @@ function FirstRows({ preview, name }: { readonly preview: RecordingPreview; read
 	return (
 		// biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reached by keys to be scrolled by them.
 		<section class="scroll" tabIndex={0} aria-label={say("recording.first-rows", { name })}>
-			<table>
+			<table class="rows">
 				<caption>{say("recording.first-rows", { name })}</caption>
 				<thead>
 					<tr>

@@ -115,13 +115,14 @@ export function registerRecordings(app: FastifyInstance, deps: Deps): void {
 			const page = <ColumnsPage {...{ request, order, recording, preview, address, errors }} values={form} />;
 			return sendPage(reply, page, 400);
 		};
-		if (Object.keys(read.errors).length > 0) return again(read.errors);
 		try {
+			// The shape is asked even where a field is wrong already, so that all is told at once.
 			const reading = validate(recordingReading, read.reading);
+			if (Object.keys(read.errors).length > 0) return await again(read.errors);
 			await confirmReading(deps, callerOf(request), recording.id, reading);
 			return reply.redirect(address, 303);
 		} catch (error) {
-			return again(errorsOfFault(error, read.fieldOf));
+			return again({ ...errorsOfFault(error, read.fieldOf), ...read.errors });
 		}
 	});
 }

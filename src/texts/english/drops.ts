@@ -41,5 +41,6 @@ export const drops = {
 	"drops.first": "First drops",
 	"drops.later": "Later drops",
 	"drops.fit": "{count} points: a = {a} kPa, b = {b} 1/kPa, least cushion factor {least}.",
+	"drops.not-above": "This must be greater than {least}.",
 	"drops.keep": "Keep in the stock",
 } as const;
