@@ -78,7 +78,9 @@ describe("planning with the stock", () => {
 	it("takes a design of the search back into the planner, with the verdict and the margin that the search gave", async () => {
 		const found = await post({ ...CARD, act: "search", "search.objective": "margin" });
 		expect(found.statusCode, wordsOf(found.body).slice(0, 400)).toBe(200);
-		expect(wordsOf(found.body)).toMatch(/packs were considered; the best by margin stand first/);
+		expect(wordsOf(found.body)).toMatch(
+			/packs were considered; the best by margin stand first, those that hold more surely/,
+		);
 		const takes = [...found.body.matchAll(/name="take" value="([^"]+)"/g)].map(([, take]) => unescaped(take ?? ""));
 		const answer = await shop.ask("POST", "/api/v1/calculations/packaging-search", {
 			...STOCK_REQUEST,

@@ -17,6 +17,7 @@ import {
 	TextArea,
 	TextField,
 } from "../components/form.tsx";
+import { numberFields } from "../components/number-fields.tsx";
 import { ShopLayout } from "../shop/shop-layout.tsx";
 
 export function DropSeriesPage(props: {
@@ -26,9 +27,7 @@ export function DropSeriesPage(props: {
 	readonly errors: FieldErrors;
 }) {
 	const { request, judged, ...field } = props;
-	const number = (name: string, label: TextKey, unit: string) => (
-		<TextField {...field} name={name} label={say(label)} unit={unit} inputMode="decimal" width="short" />
-	);
+	const number = numberFields(field, { width: "short" });
 	return (
 		<ShopLayout request={request} title={say("drops.title")} crumbs={[{ href: "/stock", label: say("stock.title") }]}>
 			<ErrorSummary errors={field.errors} />

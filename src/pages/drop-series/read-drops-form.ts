@@ -2,8 +2,8 @@
 import type { ToldDrop } from "../../operations/drop-series/drops-of-recording.ts";
 import { say } from "../../texts/say.ts";
 import type { Form } from "../record-form/field.ts";
+import { FROM_MILLIMETRES, formReader } from "../record-form/form-reader.ts";
 import { readNumber } from "../record-form/read-number.ts";
-import { FROM_MILLIMETRES, formReader } from "../shop/packing/form-reader.ts";
 
 export interface ReadDrops {
 	readonly series: {

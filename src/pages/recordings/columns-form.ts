@@ -3,7 +3,7 @@ import type { RecorderMapping, RecordingPreview, RecordingReading } from "../../
 import { say } from "../../texts/say.ts";
 import type { FormValues } from "../components/form.tsx";
 import type { Form } from "../record-form/field.ts";
-import { formReader, given } from "../shop/packing/form-reader.ts";
+import { formReader, given } from "../record-form/form-reader.ts";
 
 export const AXES = ["x", "y", "z"] as const;
 const MINUTE_S = 60;

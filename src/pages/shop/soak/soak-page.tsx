@@ -3,9 +3,10 @@ import type { FastifyRequest } from "fastify";
 import { escapeCurve } from "../../../charts/escape-curve.ts";
 import type { SoakRequest } from "../../../contract/soak.ts";
 import type { SoakPlan } from "../../../operations/screening/plan-soak.ts";
-import { say, speak, type TextKey, writeNumber } from "../../../texts/say.ts";
+import { say, speak, writeNumber } from "../../../texts/say.ts";
 import { Chart } from "../../components/chart.tsx";
-import { Caution, ErrorSummary, type FieldErrors, type FormValues, Submit, TextField } from "../../components/form.tsx";
+import { Caution, ErrorSummary, type FieldErrors, type FormValues, Submit } from "../../components/form.tsx";
+import { numberFields } from "../../components/number-fields.tsx";
 import { ShopLayout } from "../shop-layout.tsx";
 
 export interface SoakPageProps {
@@ -16,16 +17,7 @@ export interface SoakPageProps {
 }
 
 export function SoakPage({ request, outcome, ...field }: SoakPageProps) {
-	const number = (name: string, label: TextKey, unit?: string, hint?: TextKey) => (
-		<TextField
-			{...field}
-			name={name}
-			label={say(label)}
-			inputMode="decimal"
-			{...(unit === undefined ? {} : { unit })}
-			{...(hint === undefined ? {} : { hint: say(hint) })}
-		/>
-	);
+	const number = numberFields(field);
 	return (
 		<ShopLayout request={request} title={say("soak-page.title")} crumbs={[{ href: "/", label: say("shop.orders") }]}>
 			<ErrorSummary errors={field.errors} />
