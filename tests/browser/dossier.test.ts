@@ -1,6 +1,5 @@
 /** A dossier from the page that offers it to the page inside it, which verifies it from a disk without a network. */
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
@@ -21,8 +20,7 @@ describe.skipIf(BROWSER_MISSING)("a dossier in a browser", () => {
 	beforeAll(async () => {
 		browser = await openBrowser();
 		shop = await testApp();
-		await shop.app.listen({ host: "127.0.0.1", port: 0 });
-		base = `http://127.0.0.1:${(shop.app.server.address() as AddressInfo).port}`;
+		base = await shop.listen();
 		played = await playScenario(shop, scenario);
 		folder = mkdtempSync(join(tmpdir(), "handover-risk-dossier-"));
 	}, 60_000);

@@ -1,12 +1,11 @@
 /** A recorder's file in a real browser: brought, its columns confirmed, looked at on a phone, on a desk and by a link. */
-import type { AddressInfo } from "node:net";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { CARD_PACK } from "../operations/packaging/pack-request.ts";
 import { inventedTable } from "../operations/transit-recordings/invented-trip.ts";
 import { customerScene, type Scene } from "../pages/customer-scene.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
-import { BROWSER_MISSING, expectSound, openBrowser } from "./chromium.ts";
+import { BROWSER_MISSING, enterWith, expectSound, openBrowser } from "./chromium.ts";
 
 const TABLE = inventedTable({
 	rateHz: 1000,
@@ -35,8 +34,7 @@ describe.skipIf(BROWSER_MISSING)("the recordings' pages", () => {
 			...CARD_PACK,
 			item: { ...CARD_PACK.item, board: BOARD },
 		});
-		await shop.app.listen({ host: "127.0.0.1", port: 0 });
-		base = `http://127.0.0.1:${(shop.app.server.address() as AddressInfo).port}`;
+		base = await shop.listen();
 		browser = await openBrowser();
 	});
 	afterAll(async () => {
@@ -44,9 +42,7 @@ describe.skipIf(BROWSER_MISSING)("the recordings' pages", () => {
 		await shop?.close();
 	});
 	const open = async (cookie: string, width: number) => {
-		const [name = "", value = ""] = cookie.split("=");
-		const context = await browser.newContext({ viewport: { width, height: 800 } });
-		await context.addCookies([{ name, value, url: base }]);
+		const context = await enterWith(browser, base, cookie, { viewport: { width, height: 800 } });
 		return context.newPage();
 	};
 

@@ -4,7 +4,6 @@
  */
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
@@ -143,8 +142,7 @@ describe.skipIf(BROWSER_MISSING)("verifying in a browser", () => {
 		let base: string;
 		beforeAll(async () => {
 			test = await testApp();
-			await test.app.listen({ host: "127.0.0.1", port: 0 });
-			base = `http://127.0.0.1:${(test.app.server.address() as AddressInfo).port}`;
+			base = await test.listen();
 		});
 		afterAll(() => test?.close());
 

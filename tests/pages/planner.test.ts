@@ -195,6 +195,14 @@ describe("every field", () => {
 		expect((await get(`${path}/pka_00000000000000000000/sheet`)).statusCode).toBe(404);
 	});
 
+	it("cuts sheets so that together they line the box: ends from wall to wall, front and back between, top and bottom between all", async () => {
+		const sheet = wordsOf((await post({ ...CARD, act: "sheet" })).body);
+		// 390 × 240 × 160 mm inside, 50 mm of foam on every side.
+		expect(sheet).toMatch(/left, right [^×]* 2 240 × 160 × 50 mm/);
+		expect(sheet).toMatch(/front, back [^×]* 2 290 × 160 × 50 mm/);
+		expect(sheet).toMatch(/top, bottom [^×]* 2 290 × 140 × 50 mm/);
+	});
+
 	it("takes an inner box with cushions in the gap", async () => {
 		const inner = {
 			"inner.lengthMm": "390",
