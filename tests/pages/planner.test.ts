@@ -198,9 +198,9 @@ describe("every field", () => {
 	it("cuts sheets so that together they line the box: ends from wall to wall, front and back between, top and bottom between all", async () => {
 		const sheet = wordsOf((await post({ ...CARD, act: "sheet" })).body);
 		// 390 × 240 × 160 mm inside, 50 mm of foam on every side.
-		expect(sheet).toMatch(/left, right [^×]* 2 240 × 160 × 50 mm/);
-		expect(sheet).toMatch(/front, back [^×]* 2 290 × 160 × 50 mm/);
-		expect(sheet).toMatch(/top, bottom [^×]* 2 290 × 140 × 50 mm/);
+		expect(sheet).toMatch(/left, right 1 × plank-50 2 240 × 160 × 50 mm/);
+		expect(sheet).toMatch(/front, back 1 × plank-50 2 290 × 160 × 50 mm/);
+		expect(sheet).toMatch(/top, bottom 1 × plank-50 2 290 × 140 × 50 mm/);
 	});
 
 	it("takes an inner box with cushions in the gap", async () => {
