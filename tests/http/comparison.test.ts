@@ -43,6 +43,46 @@ it("better in a later record of one holder is no conflict: work can have been do
 	expect(answer.json()).toMatchObject({ outcome: "compared", betterOnArrival: ["state-of-item", "starts-cold"] });
 });
 
+describe("a later record that is good", () => {
+	const starts = (successes: number) => ({ check: "starts-cold", condition: "cold", trials: 10, successes });
+	const state = (at: string, successes: number, host?: string) => ({
+		observedAt: `2026-03-${at}:00+01:00`,
+		state: successes === 10 ? "good" : "does-not-start",
+		readings: [starts(successes)],
+		identity: { serialNumber: "BM12-40118", maker: "Brookmere", model: "Heron 12" },
+		...(host === undefined ? {} : { setUp: { host } }),
+	});
+	const findingsOf = async (leg: string, records: readonly object[]) => {
+		const legs = ["to-repairer", "to-owner"];
+		const { view } = await playScenario(shop, {
+			...{ id: "own", title: "own", benches: [], instruments: {}, expect: {} },
+			legs: leg === "to-repairer" ? legs : ["to-owner"],
+			records,
+		} as never);
+		return view.origin?.findings.filter(({ id, state: told }) => id === "good-on-other-computer" && told === "present");
+	};
+	it("of the repairer's was mended, and tells nothing of another computer", async () => {
+		const records = [
+			{ leg: 1, stage: "departure", content: state("02T10:00", 10, "owner's computer") },
+			{ leg: 1, stage: "arrival", content: state("05T10:00", 0, "test host 1") },
+			{ leg: 2, stage: "departure", content: state("12T10:00", 10, "test host 2") },
+		];
+		expect(await findingsOf("to-repairer", records)).toEqual([]);
+	});
+	it.each([
+		["a computer of another name", "a friend's computer", 1],
+		["the same computer", "owner's computer", 0],
+		["a computer that is not named", undefined, 0],
+	])("of the owner's tells it for %s", async (_, host, count) => {
+		const records = [
+			{ leg: 1, stage: "departure", content: state("02T10:00", 10) },
+			{ leg: 1, stage: "arrival", content: state("05T10:00", 0, "owner's computer") },
+			{ leg: 1, stage: "arrival", content: state("06T10:00", 10, host) },
+		];
+		expect(await findingsOf("to-owner", records)).toHaveLength(count);
+	});
+});
+
 describe("refused, with the member named", () => {
 	it.each([
 		["an id of another form", () => "from=rec_1", "/from"],

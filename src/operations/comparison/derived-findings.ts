@@ -128,19 +128,21 @@ function controlOf({ arrival }: ConsignmentComparison, setUp: SealedRecord["stat
 }
 
 /** What records after the first arrival tell. */
-function laterFindings({ arrival, departure, records }: ConsignmentComparison, first: SealedRecord): Told {
+function laterFindings({ order, departure, records }: ConsignmentComparison, first: SealedRecord): Told {
 	const told: Told = [];
 	const since = (record: SealedRecord) => hoursBetween(first.statement.observed.at, record.statement.observed.at);
 	const later = records.filter((record) => record.view.id !== first.view.id && since(record) > 0);
 	const both = (record: SealedRecord) => [first.view.id, record.view.id];
 	const isBad = ({ statement }: SealedRecord) =>
 		["does-not-start", "partly-good", "intermittent"].includes(statement.state) || errorsIn(statement) > 0;
-	// Someone who works on it may mend it: only the holder's own later tries say something of another computer.
+	// What the repairer finds good was mended; and only a computer that is named, and another one, is another computer.
 	const elsewhere = later.find(
 		({ statement, view }) =>
-			view.holderId === arrival?.view.holderId &&
+			view.holderId === first.view.holderId &&
+			view.holderId !== order.repairer.id &&
 			statement.state === "good" &&
-			statement.firstPowerOn?.workDoneBefore !== true,
+			statement.firstPowerOn?.workDoneBefore !== true &&
+			isOtherComputer(first.statement.setUp, statement.setUp),
 	);
 	if (first.statement.state !== "good" && elsewhere !== undefined && sameHolderThroughout(later, elsewhere)) {
 		told.push(["good-on-other-computer", "present", both(elsewhere)]);
@@ -162,6 +164,11 @@ function laterFindings({ arrival, departure, records }: ConsignmentComparison, f
 /** Whether no other holder had it between the first arrival and this record. */
 function sameHolderThroughout(later: readonly SealedRecord[], last: SealedRecord): boolean {
 	return later.slice(0, later.indexOf(last)).every(({ view }) => view.holderId === last.view.holderId);
+}
+
+/** Both are named, and not the same. */
+function isOtherComputer(one: SealedRecord["statement"]["setUp"], other: SealedRecord["statement"]["setUp"]): boolean {
+	return typeof one.host === "string" && typeof other.host === "string" && one.host.trim() !== other.host.trim();
 }
 
 function errorsIn({ readings }: SealedRecord["statement"]): number {
