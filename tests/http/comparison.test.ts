@@ -43,6 +43,51 @@ it("better in a later record of one holder is no conflict: work can have been do
 	expect(answer.json()).toMatchObject({ outcome: "compared", betterOnArrival: ["state-of-item", "starts-cold"] });
 });
 
+describe("a long clean test before dispatch", () => {
+	it.each([
+		["hours under load without an error", "load", 0, 14, 24, "present"],
+		["hours of an idle machine", "idle", 0, 14, 24, "absent"],
+		["errors in them", "load", 1, 14, 24, "absent"],
+		["too few starts", "load", 0, 13, 24, "absent"],
+		["too few hours", "load", 0, 14, 1.9, "absent"],
+	])("%s", async (_, condition, count, trials, hours, told) => {
+		const identity = { serialNumber: "BM12-40118", maker: "Brookmere", model: "Heron 12" };
+		const starts = (well: number, of: number) => ({
+			check: "starts-cold",
+			condition: "cold",
+			trials: of,
+			successes: well,
+		});
+		const errors = { check: "memory-errors", condition, count, exposure: { value: hours, unit: "h" } };
+		const { view } = await playScenario(shop, {
+			...{ id: "own", title: "own", benches: [], instruments: {}, legs: ["to-owner"], expect: {} },
+			records: [
+				{
+					leg: 1,
+					stage: "departure",
+					content: {
+						observedAt: "2026-03-02T10:00:00+01:00",
+						state: "good",
+						identity,
+						readings: [starts(trials, trials), errors],
+					},
+				},
+				{
+					leg: 1,
+					stage: "arrival",
+					content: {
+						observedAt: "2026-03-05T10:00:00+01:00",
+						state: "does-not-start",
+						identity,
+						readings: [starts(0, 3)],
+					},
+				},
+			],
+		} as never);
+		expect(view.origin?.findings.find(({ id }) => id === "long-clean-test-before")?.state).toBe(told);
+	});
+});
+
 describe("a later record that is good", () => {
 	const starts = (successes: number) => ({ check: "starts-cold", condition: "cold", trials: 10, successes });
 	const state = (at: string, successes: number, host?: string) => ({

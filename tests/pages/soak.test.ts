@@ -56,9 +56,9 @@ describe("how long to test", () => {
 	it("never adds hours of checks that ran side by side, and counts no hours without load", () => {
 		const hours = (value: number, condition: "load" | "idle") =>
 			({ check: "memory-errors", condition, count: 1, exposure: { value, unit: "h" } }) as const;
-		expect(soakSoFar({ readings: [hours(3, "load"), hours(5, "load"), hours(50, "idle")] })).toMatchObject({
+		expect(soakSoFar([hours(3, "load"), hours(5, "load"), hours(50, "idle")])).toMatchObject({
 			hours: 5,
 		});
-		expect(soakSoFar({})).toEqual({ hours: 0, failures: 0, coldStarts: 0, coldStartFailures: 0 });
+		expect(soakSoFar([])).toEqual({ hours: 0, failures: 0, coldStarts: 0, coldStartFailures: 0 });
 	});
 });

@@ -3,6 +3,7 @@ import { goodnessFrom } from "../../calculations/comparison/goodness.ts";
 import type { ComparisonRow } from "../../calculations/comparison/types.ts";
 import type { Finding, FindingState } from "../../calculations/origin/types.ts";
 import type { SealedRecord } from "../records/record-views.ts";
+import { soakSoFar } from "../records/soak-so-far.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 import { contradictions } from "./contradictions.ts";
 
@@ -56,19 +57,12 @@ function departureFindings(departure: SealedRecord): Told {
 	if (starts.length === 0) return [];
 	const missed = starts.some(({ trials = 0, successes = 0 }) => successes < trials);
 	const cold = starts.find(({ check }) => check === "starts-cold");
-	const soak = readings.filter(({ count, exposure }) => count === 0 && exposure?.unit === "s");
-	const hours = Math.max(0, ...soak.map(({ exposure }) => (exposure?.value ?? 0) / 3600), ...hoursOf(readings));
-	const long = !missed && (cold?.trials ?? 0) >= LONG_STARTS && hours >= LONG_SOAK_H;
+	const { hours, failures } = soakSoFar(readings);
+	const long = !missed && (cold?.trials ?? 0) >= LONG_STARTS && failures === 0 && hours >= LONG_SOAK_H;
 	return [
 		["start-missed-before", missed ? "present" : "absent", at],
 		["long-clean-test-before", long ? "present" : "absent", at],
 	];
-}
-
-function hoursOf(readings: SealedRecord["statement"]["readings"]): number[] {
-	return readings
-		.filter(({ count, exposure }) => count === 0 && exposure?.unit === "h")
-		.map(({ exposure }) => exposure?.value ?? 0);
 }
 
 function arrivalFindings(found: ConsignmentComparison, arrival: SealedRecord): Told {

@@ -212,7 +212,7 @@ function ShopCheck({
 function OpenQuestions({ guided }: { readonly guided: GuidedRecord }) {
 	const content = guided.record.content ?? {};
 	const { bounds, untested } = openQuestions(content, guided.allChecks);
-	const soFar = Object.entries(soakSoFar(content)).map(([name, value]) => [name, String(value)]);
+	const soFar = Object.entries(soakSoFar(content.readings ?? [])).map(([name, value]) => [name, String(value)]);
 	return (
 		<div class="note">
 			<h3>{say("open.title")}</h3>
