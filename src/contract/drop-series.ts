@@ -1,7 +1,7 @@
 /** `drop-series`: a foam characterised by the shop's own drops. */
 import { z } from "zod";
-import { STANDINGS } from "../calculations/sources.ts";
 import { cushionFitResult, thicknessM } from "./cushion.ts";
+import { judged } from "./judged.ts";
 import { RECORDER_DEVICES } from "./transit-recordings.ts";
 
 const MOST_SAMPLES = 20_000;
@@ -43,19 +43,6 @@ export const dropSeriesRequest = z.strictObject({
 export type DropSeriesRequest = z.infer<typeof dropSeriesRequest>;
 
 const number = z.number().nullable();
-const support = {
-	cautions: z.array(z.string()),
-	validity: z.strictObject({ within: z.boolean(), notes: z.array(z.string()) }),
-	sources: z.array(
-		z.strictObject({ id: z.string(), document: z.string(), locator: z.string(), standing: z.enum(STANDINGS) }),
-	),
-};
-const notAssessed = z.strictObject({
-	status: z.literal("not-assessed"),
-	result: z.null(),
-	reason: z.strictObject({ code: z.string(), message: z.string() }),
-	...support,
-});
 const group = z.strictObject({
 	/** As the stock takes them: `{ "foam": { "points": … }, "thicknessM": … }`. */
 	points: z.array(
@@ -67,30 +54,22 @@ const group = z.strictObject({
 			drop: z.number().int(),
 		}),
 	),
-	fit: z.discriminatedUnion("status", [
-		z.strictObject({ status: z.literal("assessed"), result: cushionFitResult, ...support }),
-		notAssessed,
-	]),
+	fit: judged(cushionFitResult),
 });
-export const dropSeriesAnswer = z.discriminatedUnion("status", [
+export const dropSeriesAnswer = judged(
 	z.strictObject({
-		status: z.literal("assessed"),
-		result: z.strictObject({
-			drops: z.array(
-				z.strictObject({
-					staticStressKPa: z.number(),
-					energyDensityKJPerM3: z.number(),
-					peakGn: number,
-					samplesInPulse: number,
-					velocityRatio: number,
-					refusal: z.string().nullable(),
-				}),
-			),
-			first: group,
-			later: group,
-		}),
-		...support,
+		drops: z.array(
+			z.strictObject({
+				staticStressKPa: z.number(),
+				energyDensityKJPerM3: z.number(),
+				peakGn: number,
+				samplesInPulse: number,
+				velocityRatio: number,
+				refusal: z.string().nullable(),
+			}),
+		),
+		first: group,
+		later: group,
 	}),
-	notAssessed,
-]);
+);
 export type DropSeriesAnswer = z.infer<typeof dropSeriesAnswer>;
