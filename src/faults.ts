@@ -10,6 +10,7 @@ const STATUS_OF_FAULT = {
 	"not-signed-in": 401,
 	"passphrase-wrong": 401,
 	"code-wrong": 401,
+	"code-gone": 401,
 	forbidden: 403,
 	"cross-site": 403,
 	"form-expired": 403,

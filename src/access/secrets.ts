@@ -20,6 +20,21 @@ export function makeCode(): string {
 	return String(randomInt(0, 1_000_000)).padStart(6, "0");
 }
 
+/** Letters and digits that nobody mistakes for each other. */
+const SHORT_ALPHABET = "23456789ABCDEFGHJKMNPQRSTVWXYZ";
+const SHORT_LENGTH = 8;
+
+/** A short code to type on another device: 39 random bits, so only for minutes and one use. */
+export function makeShortCode(): string {
+	return Array.from({ length: SHORT_LENGTH }, () => SHORT_ALPHABET[randomInt(SHORT_ALPHABET.length)]).join("");
+}
+
+/** A short code as it was made, whatever was typed between its letters; null for what is none. */
+export function readShortCode(typed: string): string | null {
+	const code = typed.toUpperCase().replaceAll(/[\s-]/g, "");
+	return code.length === SHORT_LENGTH && [...code].every((letter) => SHORT_ALPHABET.includes(letter)) ? code : null;
+}
+
 /** What is kept of a passphrase or code: `scrypt$N$r$p$salt$key`, hex. */
 export async function hashSecret(secret: string, salt: Buffer): Promise<string> {
 	const { N, r, p } = PASSPHRASE_COST;

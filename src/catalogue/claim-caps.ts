@@ -12,7 +12,7 @@ const PLAIN = {
 	agreedSdr: null,
 	lifted: true,
 } as const;
-/** No date is known before which the amount was another. */
+/** From when the amount holds was not read: it is taken for every date that can be entered. */
 const ALWAYS = "1970-01-01";
 
 export const CLAIM_CAPS: readonly CapRule[] = [

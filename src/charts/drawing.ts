@@ -8,6 +8,8 @@ export type Role =
 	| "curve"
 	| "curve-outside"
 	| "limit"
+	| "limit-curve"
+	| "envelope"
 	| "point"
 	| "point-guide"
 	| "optimum"

@@ -10,8 +10,8 @@ export const instrumentFacts = z.strictObject({
 	percentOfReading: z.number().min(0).max(100).optional(),
 	counts: z.number().min(0).max(10_000).optional(),
 	/** Size of one count, in `unit`, in the range used. */
-	resolution: z.number().positive().optional(),
-	rangeHigh: z.number().positive().optional(),
+	resolution: z.number().positive().max(1e15).optional(),
+	rangeHigh: z.number().positive().max(1e15).optional(),
 	unit: typedUnit,
 	calibratedOn: civilDate.optional(),
 });

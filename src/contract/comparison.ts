@@ -1,32 +1,12 @@
 /** `/consignments/{id}/comparison`. */
 import { z } from "zod";
 import { ORIGINS } from "../calculations/origin/origins.ts";
-import { STANDINGS } from "../calculations/sources.ts";
 import { ITEM_STATES, STAGES } from "../catalogue/codes.ts";
 import { FINDING_RULES } from "../catalogue/origins/findings.ts";
 import { id } from "./common.ts";
+import { judged, sources } from "./judged.ts";
 import { linkJudgementResult } from "./link-judgement.ts";
 import { readingComparisonResult } from "./reading-comparison.ts";
-
-const sources = z.array(
-	z.strictObject({ id: z.string(), document: z.string(), locator: z.string(), standing: z.enum(STANDINGS) }),
-);
-const support = {
-	cautions: z.array(z.string()),
-	validity: z.strictObject({ within: z.boolean(), notes: z.array(z.string()) }),
-	sources,
-};
-/** A judged value, its sentences in words. */
-export const judged = (result: z.ZodType) =>
-	z.discriminatedUnion("status", [
-		z.strictObject({ status: z.literal("assessed"), result, ...support }),
-		z.strictObject({
-			status: z.literal("not-assessed"),
-			result: z.null(),
-			reason: z.strictObject({ code: z.string(), message: z.string() }),
-			...support,
-		}),
-	]);
 
 const names = z.array(z.string());
 const some = z.number().nullable();

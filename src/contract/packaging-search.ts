@@ -1,8 +1,8 @@
 /** `packaging-search`. */
 import { z } from "zod";
 import { EXCLUSIONS, type Exclusion, OBJECTIVES } from "../calculations/packaging/search/search-types.ts";
-import { STANDINGS } from "../calculations/sources.ts";
 import { money } from "./common.ts";
+import { judged } from "./judged.ts";
 import { packagingResult, packedItem, packRoute } from "./packaging.ts";
 import { MOST_STOCK, stockView } from "./stock.ts";
 
@@ -20,19 +20,6 @@ export const packagingSearchRequest = z.strictObject({
 });
 export type PackagingSearchRequest = z.infer<typeof packagingSearchRequest>;
 
-const support = {
-	cautions: z.array(z.string()),
-	validity: z.strictObject({ within: z.boolean(), notes: z.array(z.string()) }),
-	sources: z.array(
-		z.strictObject({ id: z.string(), document: z.string(), locator: z.string(), standing: z.enum(STANDINGS) }),
-	),
-};
-const notAssessed = z.strictObject({
-	status: z.literal("not-assessed"),
-	result: z.null(),
-	reason: z.strictObject({ code: z.string(), message: z.string() }),
-	...support,
-});
 const cushion = z
 	.strictObject({
 		sheets: z.array(z.strictObject({ id: z.string(), count: z.number().int() })),
@@ -43,36 +30,28 @@ const cushion = z
 	.nullable();
 const axis = z.strictObject({ around: cushion, gap: cushion });
 
-export const packagingSearchAnswer = z.discriminatedUnion("status", [
+export const packagingSearchAnswer = judged(
 	z.strictObject({
-		status: z.literal("assessed"),
-		result: z.strictObject({
-			designs: z.array(
-				z.strictObject({
-					boxId: z.string(),
-					innerBoxId: z.string().nullable(),
-					bagId: z.string().nullable(),
-					/** Left and right, front and back, top and bottom. */
-					axes: z.strictObject({ length: axis, width: axis, height: axis }),
-					margin: z.number(),
-					cost: money.nullable(),
-					volumeM3: z.number(),
-					packaging: z.discriminatedUnion("status", [
-						z.strictObject({ status: z.literal("assessed"), result: packagingResult, ...support }),
-						notAssessed,
-					]),
-				}),
-			),
-			considered: z.number(),
-			excluded: z.strictObject(
-				Object.fromEntries(EXCLUSIONS.map((reason) => [reason, z.number().optional()])) as Record<
-					Exclusion,
-					z.ZodOptional<z.ZodNumber>
-				>,
-			),
-		}),
-		...support,
+		designs: z.array(
+			z.strictObject({
+				boxId: z.string(),
+				innerBoxId: z.string().nullable(),
+				bagId: z.string().nullable(),
+				/** Left and right, front and back, top and bottom. */
+				axes: z.strictObject({ length: axis, width: axis, height: axis }),
+				margin: z.number(),
+				cost: money.nullable(),
+				volumeM3: z.number(),
+				packaging: judged(packagingResult),
+			}),
+		),
+		considered: z.number(),
+		excluded: z.strictObject(
+			Object.fromEntries(EXCLUSIONS.map((reason) => [reason, z.number().optional()])) as Record<
+				Exclusion,
+				z.ZodOptional<z.ZodNumber>
+			>,
+		),
 	}),
-	notAssessed,
-]);
+);
 export type PackagingSearchAnswer = z.infer<typeof packagingSearchAnswer>;

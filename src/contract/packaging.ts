@@ -9,6 +9,7 @@ import { ITEM_CLASSES } from "../catalogue/codes.ts";
 import { id, money, sha256, text } from "./common.ts";
 import { checkVerdict, foamInput, thicknessM } from "./cushion.ts";
 import { dropBasis } from "./handling.ts";
+import { sources } from "./judged.ts";
 import { boardInput, dunnageInput } from "./strength.ts";
 
 /** The faces of a pack; top and bottom are ± height. */
@@ -180,12 +181,6 @@ export const packagingRequest = z.strictObject({
 });
 export type PackagingRequest = z.infer<typeof packagingRequest>;
 
-const source = z.strictObject({
-	id: z.string(),
-	document: z.string(),
-	locator: z.string(),
-	standing: z.enum(STANDINGS),
-});
 export const packagingCheck = z.strictObject({
 	id: z.string(),
 	verdict: checkVerdict,
@@ -195,7 +190,7 @@ export const packagingCheck = z.strictObject({
 	margin: number,
 	why: z.string(),
 	mend: z.string().nullable(),
-	sources: z.array(source),
+	sources,
 });
 export const packagingResult = z.strictObject({
 	verdict: checkVerdict,

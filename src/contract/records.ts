@@ -23,9 +23,12 @@ import { linkJudgementRequest } from "./link-judgement.ts";
 /** Digits as typed, with a point or a comma. */
 export const typedDigits = z.string().regex(/^-?[0-9]+([.,][0-9]+)?([eE][+-]?[0-9]+)?$/);
 
+/** Larger than any reading, small enough that no square of it overflows. */
+const readingNumber = z.number().min(-1e15).max(1e15);
+
 /** A number in the unit it was typed in; `typed` keeps the digits and must say the same number. */
 export const typedQuantity = z
-	.strictObject({ value: z.number(), unit: typedUnit, typed: typedDigits.max(40).optional() })
+	.strictObject({ value: readingNumber, unit: typedUnit, typed: typedDigits.max(40).optional() })
 	.refine((quantity) => quantity.typed === undefined || Number(quantity.typed.replace(",", ".")) === quantity.value, {
 		path: ["typed"],
 		error: "the digits typed and the value must be the same number",
@@ -37,9 +40,9 @@ export const ownCheck = z.strictObject({
 	unit: typedUnit,
 	comparability: z.enum(["any-bench", "stated-uncertainty", "same-instrument", "same-bench"]),
 	betterIs: z.enum(["higher", "lower", "neither"]),
-	limitLow: z.number().optional(),
-	limitHigh: z.number().optional(),
-	equivalenceMargin: z.number().positive().optional(),
+	limitLow: readingNumber.optional(),
+	limitHigh: readingNumber.optional(),
+	equivalenceMargin: readingNumber.positive().optional(),
 });
 
 /** How readings name an instrument that is described in the record itself. */
@@ -51,7 +54,7 @@ export const ownInstrument = z.strictObject({
 	unit: typedUnit,
 	percentOfReading: z.number().min(0).max(100).optional(),
 	counts: z.number().min(0).max(10_000).optional(),
-	resolution: z.number().positive().optional(),
+	resolution: readingNumber.positive().optional(),
 });
 
 export const readingInput = z
@@ -70,8 +73,8 @@ export const readingInput = z
 		exposure: typedQuantity.optional(),
 		trials: z.number().int().min(1).max(10_000).optional(),
 		successes: z.number().int().min(0).max(10_000).optional(),
-		limitLow: z.number().optional(),
-		limitHigh: z.number().optional(),
+		limitLow: readingNumber.optional(),
+		limitHigh: readingNumber.optional(),
 		notTested: z.strictObject({ reason: z.enum(NOT_TESTED_REASONS), note: text(500).optional() }).optional(),
 		importSha256: sha256.optional(),
 		remark: text(1000).optional(),

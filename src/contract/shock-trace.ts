@@ -1,7 +1,7 @@
 /** `shock-trace`. */
 import { z } from "zod";
 import { FILTER_CLASSES, type FilterClass } from "../calculations/shock/trace/low-pass.ts";
-import { STANDINGS } from "../calculations/sources.ts";
+import { judged } from "./judged.ts";
 
 const MOST_SAMPLES = 200_000;
 /** A lower frequency would need too many zeros after the trace, and loses digits in the recursion's coefficients. */
@@ -79,25 +79,7 @@ const signalMembers = {
 		}),
 	),
 };
-const support = {
-	cautions: z.array(z.string()),
-	validity: z.strictObject({ within: z.boolean(), notes: z.array(z.string()) }),
-	sources: z.array(
-		z.strictObject({ id: z.string(), document: z.string(), locator: z.string(), standing: z.enum(STANDINGS) }),
-	),
-};
-
-export const shockTraceAnswer = z.discriminatedUnion("status", [
-	z.strictObject({
-		status: z.literal("assessed"),
-		result: z.strictObject({ ...signalMembers, axes: z.array(z.strictObject(signalMembers)).nullable() }),
-		...support,
-	}),
-	z.strictObject({
-		status: z.literal("not-assessed"),
-		result: z.null(),
-		reason: z.strictObject({ code: z.string(), message: z.string() }),
-		...support,
-	}),
-]);
+export const shockTraceAnswer = judged(
+	z.strictObject({ ...signalMembers, axes: z.array(z.strictObject(signalMembers)).nullable() }),
+);
 export type ShockTraceAnswer = z.infer<typeof shockTraceAnswer>;

@@ -1,6 +1,6 @@
-/** `verify`: a receipt's checks, each by its id. */
+/** `verify`: the checks of a receipt or dossier, each by its id. */
 import { z } from "zod";
-import { CHECK_IDS, CHECK_OUTCOMES } from "../records/verify/finding.ts";
+import { ALL_CHECK_IDS, CHECK_OUTCOMES } from "../records/verify/finding.ts";
 import { sha256, text } from "./common.ts";
 
 /** The log's key as the reader knows it, 64 hex digits or PEM; a printed checkpoint, `ENTRIES ROOT`. */
@@ -11,9 +11,9 @@ export const verificationView = z.strictObject({
 	outcome: z.enum(["verified", "not-verified"]),
 	checks: z.array(
 		z.strictObject({
-			id: z.enum(CHECK_IDS),
+			id: z.enum(ALL_CHECK_IDS),
 			outcome: z.enum(CHECK_OUTCOMES),
-			/** JSON Pointer, or byte offset. */
+			/** JSON Pointer, name of a file in a dossier, or byte offset. */
 			where: z.string().optional(),
 			expected: z.string().optional(),
 			found: z.string().optional(),

@@ -208,6 +208,31 @@ export async function deleteLinkSession(database: Queryable, tokenSha256: string
 	await database.query("DELETE FROM link_session WHERE token_sha256 = $1", [tokenSha256]);
 }
 
+/** Keeps the code of a link by which another device may go on; codes that were made before or are over are gone. */
+export async function insertContinuation(
+	transaction: Queryable,
+	codeSha256: string,
+	linkId: string,
+	{ now, expiresAt }: { readonly now: Date; readonly expiresAt: Date },
+): Promise<void> {
+	await transaction.query("DELETE FROM continuation WHERE link_id = $1 OR expires_at <= $2", [linkId, now]);
+	await transaction.query("INSERT INTO continuation (code_sha256, link_id, expires_at) VALUES ($1, $2, $3)", [
+		codeSha256,
+		linkId,
+		expiresAt,
+	]);
+}
+
+/** Takes a code, which is gone then, and gives its link; null for one that is over or was none. */
+export async function useContinuation(transaction: Queryable, codeSha256: string, now: Date): Promise<LinkRow | null> {
+	const [row] = await transaction.query<LinkRow>(
+		`WITH taken AS (DELETE FROM continuation WHERE code_sha256 = $1 AND expires_at > $2 RETURNING link_id)
+		 SELECT ${LINK_COLUMNS} FROM link WHERE id = (SELECT link_id FROM taken)`,
+		[codeSha256, now],
+	);
+	return row ?? null;
+}
+
 /**
  * Takes one try of a limited number, in one statement, so that tries made at once are counted one after another.
  * Gives the tries left after this one, or null while the key is locked.

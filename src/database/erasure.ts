@@ -40,6 +40,7 @@ export async function erasePersonal(transaction: Queryable, partyId: string, lef
 		left.facts,
 	);
 	await replace("UPDATE exhibit_use SET personal = $2 WHERE party_id = $1", left.fileName);
+	await replace("UPDATE transit_recording SET personal = $2 WHERE party_id = $1", left.fileName);
 	await transaction.query("DELETE FROM opening WHERE party_id = $1", [partyId]);
 	await transaction.query("UPDATE link SET revoked_at = clock_timestamp() WHERE party_id = $1 AND revoked_at IS NULL", [
 		partyId,

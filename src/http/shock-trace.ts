@@ -1,7 +1,9 @@
-/** Recorded shocks: stateless, open to everyone, limited in rate. The body is checked and judged on a thread. */
+/** Recorded shocks, and series of drops on a foam: stateless, open to everyone, limited in rate. Bodies are checked and judged on a thread. */
 import type { FastifyInstance } from "fastify";
 import { OPEN_TO_ALL } from "../access/callers.ts";
+import { dropSeriesAnswer, dropSeriesRequest } from "../contract/drop-series.ts";
 import { shockTraceAnswer, shockTraceRequest } from "../contract/shock-trace.ts";
+import type { DropSeriesAssessor } from "../operations/drop-series/drop-series-assessor.ts";
 import { TRACE_LIMIT, type TraceAssessor } from "../operations/shock-trace/trace-assessor.ts";
 
 /** A short trace, for the OpenAPI document: a half sine of 4 ms. */
@@ -14,7 +16,11 @@ const EXAMPLE = {
 	frequenciesHz: [50, 100, 200],
 };
 
-export function registerShockTrace(app: FastifyInstance, assessTrace: TraceAssessor): void {
+export function registerShockTrace(
+	app: FastifyInstance,
+	assessTrace: TraceAssessor,
+	assessDropSeries: DropSeriesAssessor,
+): void {
 	app.register(async (scope) => {
 		scope.removeAllContentTypeParsers();
 		scope.addContentTypeParser("application/json", { parseAs: "string" }, (_request, body, done) => done(null, body));
@@ -32,6 +38,22 @@ export function registerShockTrace(app: FastifyInstance, assessTrace: TraceAsses
 				},
 			},
 			async (request) => assessTrace(typeof request.body === "string" ? request.body : ""),
+		);
+		scope.post(
+			"/api/v1/calculations/drop-series",
+			{
+				...OPEN_TO_ALL,
+				bodyLimit: TRACE_LIMIT,
+				// The thread validates.
+				validatorCompiler: () => (value) => ({ value }),
+				schema: {
+					summary:
+						"Instrumented drops of a dummy on a foam as points of its curve; what cannot be taken, with the reason.",
+					body: dropSeriesRequest,
+					response: { 200: dropSeriesAnswer },
+				},
+			},
+			async (request) => assessDropSeries(typeof request.body === "string" ? request.body : ""),
 		);
 	});
 }

@@ -33,7 +33,7 @@ export function readCsv(text: string, separator: "," | ";" | "\t"): CsvTable {
 		}) as never;
 	} catch (fault) {
 		if (!(fault instanceof CsvError)) throw fault;
-		const line = typeof fault["lines"] === "number" ? fault["lines"] : null;
+		const line = typeof fault.lines === "number" ? fault.lines : null;
 		throw new ImportRefusal("csv-row", line, { why: fault.code });
 	}
 	const [first, ...others] = read;

@@ -102,9 +102,10 @@ function readLink(device: Reader, line: string, number: number): void {
 	const width = Number(lanes);
 	const state = { speedGTPerS: speed === "unknown" ? 0 : Number.parseFloat(speed), width };
 	if (!Number.isFinite(state.speedGTPerS)) throw refused();
-	// 0: no link; 63: all ones. Any other width, and a speed near none that exists, is a damaged line.
+	// 0: no link; 63: all ones. Any other width, and a speed that no version prints, is a damaged line. 128 GT/s is printed
+	// and has no published rate here; 20 and 25 GT/s are other buses' speeds.
 	if (linkWidth(width) === null && width !== 0 && width !== 63) throw refused();
-	if (speed !== "unknown" && linkSpeed(state.speedGTPerS) === null && !/^(20|25)GT/.test(speed)) throw refused();
+	if (speed !== "unknown" && linkSpeed(state.speedGTPerS) === null && !/^(20|25|128)GT/.test(speed)) throw refused();
 	if (device.expressCapabilities > 1) return;
 	if (which === "Cap" && device.capability === null) {
 		device.capability = state;

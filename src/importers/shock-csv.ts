@@ -4,7 +4,7 @@
  * its resultant at rest: about 1 is gₙ, 9.5 to 10.1 m/s², 9,500 to 10,100 mm/s². About 0 means that gravity was taken out,
  * and the unit must be asked.
  */
-import { readCsv } from "./csv-rows.ts";
+import { type CsvTable, readCsv } from "./csv-rows.ts";
 import {
 	type FormatResult,
 	type ImportCondition,
@@ -13,7 +13,7 @@ import {
 	type ImportWarning,
 	warning,
 } from "./import-result.ts";
-import { separatorOf } from "./table-separator.ts";
+import { type Separator, separatorOf } from "./table-separator.ts";
 
 /** Rows that are looked at to tell a unit. Source: our choice. */
 const LOOKED_AT = 500;
@@ -24,7 +24,8 @@ const ACCELERATION = /^((a|acc|accel|acceleration)?[ _.-]?([xyz]|mag|res|resulta
 const TEMPERATURE = /^(temp|temperature|t_amb)$/i;
 const HUMIDITY = /^(rh|humidity|relative humidity)$/i;
 
-function headerOf(text: string): string {
+/** The first line that is neither empty nor a comment. */
+export function headerOf(text: string): string {
 	return text.split("\n", 60).find((line) => line.trim() !== "" && !line.startsWith("#")) ?? "";
 }
 
@@ -54,24 +55,7 @@ export function importShockCsv(text: string, _condition: ImportCondition): Forma
 	const table = readCsv(beginningOf(text), separator);
 	if (!table.header.some((cell) => quantityOf(cell) === "acceleration"))
 		throw new ImportRefusal("no-header", table.headerLine, { cell: (table.header[0] ?? "").slice(0, 60) });
-	const decimal = separator === "," ? /^-?\d+(\.\d+)?([eE][+-]?\d+)?$/ : /^-?\d+([.,]\d+)?([eE][+-]?\d+)?$/;
-	const value = (field: string | undefined) =>
-		field !== undefined && decimal.test(field) ? Number(field.replace(",", ".")) : Number.NaN;
-	const axes = table.header.flatMap((cell, place) =>
-		/[xyz]\b/i.test(NAMED.exec(cell)?.[1] ?? "") && quantityOf(cell) === "acceleration" ? [place] : [],
-	);
-	const resultants = table.rows
-		.map(({ fields }) => Math.hypot(...axes.map((place) => value(fields[place]))))
-		.filter((resultant) => Number.isFinite(resultant))
-		.sort((a, b) => a - b);
-	const atRest = axes.length === 3 ? unitAtRest(resultants[Math.floor(resultants.length / 2)]) : null;
-	const columns = table.header.map((cell): ImportedColumn => {
-		const quantity = quantityOf(cell);
-		const printed = NAMED.exec(cell)?.[2]?.trim() ?? null;
-		if (printed !== null) return { name: cell, quantity, unit: printed, unitFrom: "header" };
-		const unit = quantity === "acceleration" ? atRest : null;
-		return { name: cell, quantity, unit, unitFrom: unit === null ? null : "rest" };
-	});
+	const columns = columnsOf(table, separator);
 	const unknown = columns.filter((column) => column.quantity === "acceleration" && column.unit === null).length;
 	if (unknown > 0) warnings.push(warning("unit-to-be-asked", table.headerLine, { count: unknown }));
 	return {
@@ -87,8 +71,30 @@ export function importShockCsv(text: string, _condition: ImportCondition): Forma
 	};
 }
 
+/** What each column is, as far as its name and the first rows tell. */
+export function columnsOf(table: CsvTable, separator: Separator): ImportedColumn[] {
+	const decimal = separator === "," ? /^-?\d+(\.\d+)?([eE][+-]?\d+)?$/ : /^-?\d+([.,]\d+)?([eE][+-]?\d+)?$/;
+	const value = (field: string | undefined) =>
+		field !== undefined && decimal.test(field) ? Number(field.replace(",", ".")) : Number.NaN;
+	const axes = table.header.flatMap((cell, place) =>
+		/[xyz]\b/i.test(NAMED.exec(cell)?.[1] ?? "") && quantityOf(cell) === "acceleration" ? [place] : [],
+	);
+	const resultants = table.rows
+		.map(({ fields }) => Math.hypot(...axes.map((place) => value(fields[place]))))
+		.filter((resultant) => Number.isFinite(resultant))
+		.sort((a, b) => a - b);
+	const atRest = axes.length === 3 ? unitAtRest(resultants[Math.floor(resultants.length / 2)]) : null;
+	return table.header.map((cell): ImportedColumn => {
+		const quantity = quantityOf(cell);
+		const printed = NAMED.exec(cell)?.[2]?.trim() ?? null;
+		if (printed !== null) return { name: cell, quantity, unit: printed, unitFrom: "header" };
+		const unit = quantity === "acceleration" ? atRest : null;
+		return { name: cell, quantity, unit, unitFrom: unit === null ? null : "rest" };
+	});
+}
+
 /** The comment lines, the header and the first rows, whole lines only. */
-function beginningOf(text: string): string {
+export function beginningOf(text: string): string {
 	const lines = text.split("\n", LOOKED_AT + 60);
 	if (lines.length < LOOKED_AT + 60) return text;
 	return `${lines.join("\n")}\n`;

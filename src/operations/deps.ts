@@ -71,4 +71,5 @@ export type IdPrefix =
 	| "pka"
 	| "pos"
 	| "stl"
+	| "trc"
 	| "log";

@@ -11,7 +11,7 @@ import { readLinkSignatures } from "../operations/access/party-signatures.ts";
 import type { Deps } from "../operations/deps.ts";
 import { type CheckpointFacts, readCheckpointFacts } from "../operations/log/read-log.ts";
 import { say } from "../texts/say.ts";
-import { groupsOfFour, showTime } from "./record-form/shown-time.ts";
+import { groupsOfFour, showTime } from "../texts/shown-time.ts";
 
 /** Hex digits of the root at the foot of a page; sheets and receipts hold all of them. Our choice: 64 bits. */
 const SHORT = 16;

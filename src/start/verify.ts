@@ -1,15 +1,17 @@
 /**
- * `npm run verify -- FILE [--key HEX-or-FILE]… [--printed 'ENTRIES ROOT']… [--earlier FILE]… [--file FILE]…`: verifies a receipt without the service.
+ * `npm run verify -- FILE [--key HEX-or-FILE]… [--printed 'ENTRIES ROOT']… [--earlier FILE]… [--file FILE]…`: verifies a receipt or a dossier without the service.
  * Ends with 0 where it is verified, 1 where it is not, 2 where it cannot be read or the command is not understood.
  */
 import { createReadStream } from "node:fs";
-import { readFile } from "node:fs/promises";
+import { type FileHandle, open, readFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { parseArgs } from "node:util";
+import type { ByteSource } from "../records/verify/dossier/byte-source.ts";
+import { verifyFile } from "../records/verify/dossier/verify-file.ts";
 import type { Finding } from "../records/verify/finding.ts";
 import type { GivenFile, HashedFile } from "../records/verify/given.ts";
-import { runningHash, sha256Of } from "../records/verify/hashes.ts";
-import { type Verification, verifyReceipt } from "../records/verify/verify-receipt.ts";
+import { runningHash } from "../records/verify/hashes.ts";
+import type { Verification } from "../records/verify/verify-receipt.ts";
 import { say, type TextKey } from "../texts/say.ts";
 
 try {
@@ -28,15 +30,32 @@ async function verifyByArguments(args: readonly string[]): Promise<number> {
 	});
 	const [path, ...more] = positionals;
 	if (path === undefined || more.length > 0) throw new Error(say("verify.one-file"));
-	const bytes = await readFile(path);
-	const verification = verifyReceipt(bytes, {
+	const given = {
 		keys: await Promise.all(values.key.map(keyText)),
 		printed: values.printed,
 		earlier: await Promise.all(values.earlier.map(readGiven)),
 		files: await Promise.all(values.file.map(hashFile)),
-	});
-	console.log(report(verification, basename(path), sha256Of(bytes)));
-	return verification.outcome === "verified" ? 0 : 1;
+	};
+	const file = await open(path);
+	try {
+		const verification = await verifyFile(await sourceOn(file), given, () => readFile(path));
+		console.log(report(verification, basename(path), (await hashFile(path)).sha256));
+		return verification.outcome === "verified" ? 0 : 1;
+	} finally {
+		await file.close();
+	}
+}
+
+/** A dossier may be larger than memory, so it is read in places. */
+async function sourceOn(file: FileHandle): Promise<ByteSource> {
+	return {
+		size: (await file.stat()).size,
+		read: async (start, length) => {
+			const { buffer, bytesRead } = await file.read(Buffer.alloc(length), 0, length, start);
+			if (bytesRead !== length) throw new Error(say("verify.cut-meanwhile"));
+			return buffer;
+		},
+	};
 }
 
 /** A key given in digits is itself; anything else names a file. */

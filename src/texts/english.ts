@@ -8,6 +8,8 @@ import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
 import { cover } from "./english/cover.ts";
 import { cushion } from "./english/cushion.ts";
+import { dossier } from "./english/dossier.ts";
+import { drops } from "./english/drops.ts";
 import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
 import { firstState } from "./english/first-state.ts";
@@ -20,8 +22,11 @@ import { notice } from "./english/notice.ts";
 import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
+import { papers } from "./english/papers.ts";
 import { periods } from "./english/periods.ts";
 import { planner } from "./english/planner.ts";
+import { recording } from "./english/recording.ts";
+import { report } from "./english/report.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
 import { search } from "./english/search.ts";
@@ -30,6 +35,7 @@ import { shock } from "./english/shock.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
 import { soak } from "./english/soak.ts";
+import { soakPage } from "./english/soak-page.ts";
 import { strength } from "./english/strength.ts";
 import { verify } from "./english/verify.ts";
 import { warranty } from "./english/warranty.ts";
@@ -42,6 +48,8 @@ export const english = {
 	...collectors,
 	...comparison,
 	...comparisonPage,
+	...drops,
+	...dossier,
 	...erasure,
 	...faults,
 	...firstState,
@@ -59,9 +67,13 @@ export const english = {
 	...packaging,
 	...pack,
 	...periods,
+	...papers,
 	...planner,
 	...soak,
+	...soakPage,
 	...strength,
+	...recording,
+	...report,
 	...retired,
 	...search,
 	...settling,

@@ -38,7 +38,7 @@ export function spectraOf({ axes, frequenciesHz }: SpectrumTask): ResponseSpectr
 /** Prints the figures. */
 export async function benchSpectrum(): Promise<void> {
 	const axes = traces();
-	const [one, two, scipy] = [[] as number[], [] as number[], [] as Scipy[]];
+	const [one, two, cpu, scipy] = [[] as number[], [] as number[], [] as number[][], [] as Scipy[]];
 	const peer = await startScipy(axes);
 	const threads = [0, 1].map(() => new Worker(new URL("spectrum-worker.js", import.meta.url)));
 	const halves = [0, 1].map((half) => FREQUENCIES_HZ.filter((_, index) => index % 2 === half));
@@ -58,6 +58,7 @@ export async function benchSpectrum(): Promise<void> {
 			if (round === 0) continue;
 			one.push(alone.seconds);
 			two.push(both.seconds);
+			cpu.push([alone.cpuS, both.cpuS]);
 			if (theirs !== undefined) scipy.push(theirs);
 			if (round === ROUNDS && theirs !== undefined) holdTogether(alone.answer, theirs.greatest);
 		}
@@ -72,10 +73,19 @@ export async function benchSpectrum(): Promise<void> {
 	console.log(
 		`one thread: ${ours.toFixed(2)} s; two threads: ${onTwo.toFixed(2)} s, ${(ours / onTwo).toFixed(2)} times as fast`,
 	);
+	const [cpuOne, cpuTwo] = [0, 1].map((index) => median(cpu.map((round) => round[index] ?? Number.NaN))) as [
+		number,
+		number,
+	];
+	console.log(`processor time: ${cpuOne.toFixed(2)} s on one thread, ${cpuTwo.toFixed(2)} s on two together`);
 	if (scipy.length === 0) return;
 	const [filter, whole] = [median(scipy.map((round) => round.filterS)), median(scipy.map((round) => round.wholeS))];
 	console.log(
 		`SciPy: lfilter alone ${filter.toFixed(2)} s, ${(filter / ours).toFixed(2)} times one thread of ours, ${(filter / onTwo).toFixed(2)} times two (aims: 2 and 4)`,
+	);
+	const filterCpu = median(scipy.map((round) => round.filterCpuS));
+	console.log(
+		`SciPy: processor time of lfilter alone ${filterCpu.toFixed(2)} s, ${(filterCpu / cpuOne).toFixed(2)} times one thread of ours; where others use the machine this is what to go by`,
 	);
 	console.log(
 		`SciPy: with the extremes of each axis ${whole.toFixed(2)} s, ${(whole / ours).toFixed(2)} and ${(whole / onTwo).toFixed(2)} times`,
@@ -98,6 +108,7 @@ function traces(): SharedArrayBuffer[] {
 
 interface Scipy {
 	readonly filterS: number;
+	readonly filterCpuS: number;
 	readonly wholeS: number;
 	/** Greatest size of each axis at each frequency. */
 	readonly greatest: readonly (readonly number[])[];
@@ -110,15 +121,16 @@ from scipy.signal import lfilter
 axes = numpy.fromfile(sys.argv[1]).reshape(3, -1)
 filters = json.loads(open(sys.argv[2]).read())
 for _ in sys.stdin:
-    filter_s, greatest = 0.0, []
+    filter_s, filter_cpu_s, greatest = 0.0, 0.0, []
     begun = time.perf_counter()
     for b0, b1, b2, a1, a2 in filters:
-        before = time.perf_counter()
+        before, cpu_before = time.perf_counter(), time.process_time()
         responses = lfilter([b0, b1, b2], [1.0, a1, a2], axes)
         filter_s += time.perf_counter() - before
+        filter_cpu_s += time.process_time() - cpu_before
         greatest.append(numpy.maximum(responses.max(axis=1), -responses.min(axis=1)).tolist())
     whole_s = time.perf_counter() - begun
-    print(json.dumps({"filterS": filter_s, "wholeS": whole_s, "greatest": greatest}), flush=True)
+    print(json.dumps({"filterS": filter_s, "filterCpuS": filter_cpu_s, "wholeS": whole_s, "greatest": greatest}), flush=True)
 `;
 
 async function startScipy(axes: readonly SharedArrayBuffer[]) {
@@ -160,10 +172,14 @@ function holdTogether(ours: ResponseSpectra, theirs: Scipy["greatest"]): void {
 	if (!(worst < 1e-9)) process.exitCode = 1;
 }
 
-async function secondsOf<Answer>(act: () => Promise<Answer>): Promise<{ seconds: number; answer: Answer }> {
+async function secondsOf<Answer>(
+	act: () => Promise<Answer>,
+): Promise<{ seconds: number; cpuS: number; answer: Answer }> {
 	const begun = performance.now();
+	const cpu = process.cpuUsage();
 	const answer = await act();
-	return { seconds: (performance.now() - begun) / 1000, answer };
+	const { user, system } = process.cpuUsage(cpu);
+	return { seconds: (performance.now() - begun) / 1000, cpuS: (user + system) / 1e6, answer };
 }
 
 function median(values: readonly number[]): number {

@@ -1,7 +1,7 @@
 /** Debian's Chromium for the browser tests, and what every page must stand. */
 import { existsSync, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { type Browser, chromium, type Page } from "playwright-core";
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { expect } from "vitest";
 
 const CHROMIUM = "/usr/bin/chromium";
@@ -24,6 +24,19 @@ export function openBrowser(): Promise<Browser> {
 			"--disable-sync",
 		],
 	});
+}
+
+/** A browser's window of whoever has a cookie, written `name=value`. */
+export async function enterWith(
+	browser: Browser,
+	base: string,
+	cookie: string,
+	options: BrowserContextOptions,
+): Promise<BrowserContext> {
+	const context = await browser.newContext(options);
+	const [name = "", value = ""] = cookie.split("=");
+	await context.addCookies([{ name, value, url: base }]);
+	return context;
 }
 
 /** Nothing wider than the screen, and nothing that axe-core finds. Axe runs by `evaluate`: pages allow no foreign script. */

@@ -1,11 +1,10 @@
 /** The comparison's page in a real browser, for scenarios that show all of it: axe-core, and nothing wider than a phone. */
 import { readFileSync } from "node:fs";
-import type { AddressInfo } from "node:net";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { playScenario } from "../scenarios/play-scenario.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
-import { BROWSER_MISSING, expectSound, openBrowser } from "./chromium.ts";
+import { BROWSER_MISSING, enterWith, expectSound, openBrowser } from "./chromium.ts";
 
 describe.skipIf(BROWSER_MISSING)("the comparison's page", () => {
 	let shop: TestApp;
@@ -13,8 +12,7 @@ describe.skipIf(BROWSER_MISSING)("the comparison's page", () => {
 	let base: string;
 	beforeAll(async () => {
 		shop = await testApp();
-		await shop.app.listen({ host: "127.0.0.1", port: 0 });
-		base = `http://127.0.0.1:${(shop.app.server.address() as AddressInfo).port}`;
+		base = await shop.listen();
 		browser = await openBrowser();
 	});
 	afterAll(async () => {
@@ -27,10 +25,8 @@ describe.skipIf(BROWSER_MISSING)("the comparison's page", () => {
 		async (name) => {
 			const file = new URL(`../../demo-data/scenarios/${name}.json`, import.meta.url);
 			const { orderId, legIds, query } = await playScenario(shop, JSON.parse(readFileSync(file, "utf8")));
-			const [cookieName = "", value = ""] = shop.sessionCookie.split("=");
 			for (const width of [320, 1100]) {
-				const context = await browser.newContext({ viewport: { width, height: 800 } });
-				await context.addCookies([{ name: cookieName, value, url: base }]);
+				const context = await enterWith(browser, base, shop.sessionCookie, { viewport: { width, height: 800 } });
 				const page = await context.newPage();
 				await page.goto(`${base}/orders/${orderId}/consignments/${legIds[0]}/comparison?${query}`);
 				await expectSound(page);

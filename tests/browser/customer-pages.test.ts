@@ -2,7 +2,6 @@
  * The customer's pages in a real browser: nothing wider than a 320 px phone, and what axe-core finds. Axe runs by
  * `page.evaluate`, as the pages allow no foreign script.
  */
-import type { AddressInfo } from "node:net";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ARRIVAL_STEPS } from "../../src/pages/customer/steps.ts";
@@ -17,8 +16,7 @@ describe.skipIf(BROWSER_MISSING)("on a phone of 320 px", () => {
 	let made: Scene;
 	beforeAll(async () => {
 		shop = await testApp();
-		await shop.app.listen({ host: "127.0.0.1", port: 0 });
-		base = `http://127.0.0.1:${(shop.app.server.address() as AddressInfo).port}`;
+		base = await shop.listen();
 		browser = await openBrowser();
 		made = await customerScene(shop);
 	});

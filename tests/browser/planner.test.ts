@@ -1,11 +1,10 @@
 /** The planner in a browser: it computes anew by itself, takes a pack from the stock, and stands on phone and desk. */
-import type { AddressInfo } from "node:net";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { STOCK_REQUEST } from "../operations/packaging-search/stock-request.ts";
 import { customerScene, type Scene } from "../pages/customer-scene.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
-import { BROWSER_MISSING, expectSound, openBrowser } from "./chromium.ts";
+import { BROWSER_MISSING, enterWith, expectSound, openBrowser } from "./chromium.ts";
 
 describe.skipIf(BROWSER_MISSING)("the planner", () => {
 	let shop: TestApp;
@@ -14,8 +13,7 @@ describe.skipIf(BROWSER_MISSING)("the planner", () => {
 	let scene: Scene;
 	beforeAll(async () => {
 		shop = await testApp();
-		await shop.app.listen({ host: "127.0.0.1", port: 0 });
-		base = `http://127.0.0.1:${(shop.app.server.address() as AddressInfo).port}`;
+		base = await shop.listen();
 		browser = await openBrowser();
 		scene = await customerScene(shop);
 		for (const kind of ["boxes", "foams", "bags"] as const)
@@ -28,9 +26,7 @@ describe.skipIf(BROWSER_MISSING)("the planner", () => {
 	});
 
 	async function openPlanner(width: number): Promise<Page> {
-		const context = await browser.newContext({ viewport: { width, height: 900 } });
-		const [name = "", value = ""] = shop.sessionCookie.split("=");
-		await context.addCookies([{ name, value, url: base }]);
+		const context = await enterWith(browser, base, shop.sessionCookie, { viewport: { width, height: 900 } });
 		const page = await context.newPage();
 		await page.goto(`${base}/consignments/${scene.legId}/packaging`);
 		for (const [field, typed] of Object.entries({

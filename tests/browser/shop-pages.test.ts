@@ -1,10 +1,9 @@
 /** Every page of the shop on a phone of 320 px and on a desk: nothing too wide, nothing that axe-core finds. */
-import type { AddressInfo } from "node:net";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { customerScene, type Scene } from "../pages/customer-scene.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
-import { BROWSER_MISSING, expectSound, openBrowser } from "./chromium.ts";
+import { BROWSER_MISSING, enterWith, expectSound, openBrowser } from "./chromium.ts";
 
 describe.skipIf(BROWSER_MISSING)("the shop's pages", () => {
 	let shop: TestApp;
@@ -13,8 +12,7 @@ describe.skipIf(BROWSER_MISSING)("the shop's pages", () => {
 	let scene: Scene;
 	beforeAll(async () => {
 		shop = await testApp();
-		await shop.app.listen({ host: "127.0.0.1", port: 0 });
-		base = `http://127.0.0.1:${(shop.app.server.address() as AddressInfo).port}`;
+		base = await shop.listen();
 		browser = await openBrowser();
 		scene = await customerScene(shop);
 	});
@@ -30,9 +28,10 @@ describe.skipIf(BROWSER_MISSING)("the shop's pages", () => {
 	] as const)(
 		"stand at %i px, %s",
 		async (width, colorScheme) => {
-			const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme });
-			const [name = "", value = ""] = shop.sessionCookie.split("=");
-			await context.addCookies([{ name, value, url: base }]);
+			const context = await enterWith(browser, base, shop.sessionCookie, {
+				viewport: { width, height: 800 },
+				colorScheme,
+			});
 			const page = await context.newPage();
 			const order = `/orders/${scene.orderId}`;
 			const leg = `/consignments/${scene.legId}`;
@@ -41,6 +40,13 @@ describe.skipIf(BROWSER_MISSING)("the shop's pages", () => {
 				"/",
 				"/orders/new",
 				"/benches",
+				"/stock",
+				"/foam-drops",
+				`${order}/papers`,
+				`${order}${leg}/recordings`,
+				`${order}${leg}/pack`,
+				"/continue",
+				"/soak?hours=24&coldStarts=10&shows=3&showedInH=24&priorPercent=30&targetPercent=2&costPerH=2&costOfReturn=300",
 				order,
 				leg,
 				`${leg}/packaging`,

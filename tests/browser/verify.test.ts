@@ -4,7 +4,6 @@
  */
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
@@ -114,7 +113,7 @@ describe.skipIf(BROWSER_MISSING)("verifying in a browser", () => {
 			execFileSync("dd", ["if=/dev/zero", `of=${large}`, "bs=1M", "count=64", "status=none"]);
 			await offline({}, async (page) => {
 				await page.click("button");
-				expect(await page.textContent("[role=status]")).toBe("Choose a receipt first.");
+				expect(await page.textContent("[role=status]")).toBe("Choose a receipt or a dossier first.");
 				await page.setInputFiles("#receipt", fileOf("receipt.json"));
 				await page.setInputFiles("#exhibits", large);
 				await page.click("button");
@@ -143,8 +142,7 @@ describe.skipIf(BROWSER_MISSING)("verifying in a browser", () => {
 		let base: string;
 		beforeAll(async () => {
 			test = await testApp();
-			await test.app.listen({ host: "127.0.0.1", port: 0 });
-			base = `http://127.0.0.1:${(test.app.server.address() as AddressInfo).port}`;
+			base = await test.listen();
 		});
 		afterAll(() => test?.close());
 
@@ -156,7 +154,7 @@ describe.skipIf(BROWSER_MISSING)("verifying in a browser", () => {
 			await sound.goto(`${base}/verify`);
 			await expectSound(sound);
 			await page.click("button:has-text('Verify')");
-			expect(await page.textContent(".error-summary")).toContain("Choose a receipt first.");
+			expect(await page.textContent(".error-summary")).toContain("Choose a receipt or a dossier first.");
 			for (const [file, outcome] of [
 				["receipt.json", "Verified"],
 				["altered.json", "Not verified"],

@@ -71,10 +71,12 @@ describe("verifying", () => {
 		const value = log.receipt(RECORD, { earlier: [3] });
 		const [earlier] = value.earlier;
 		if (earlier === undefined) throw new Error("no earlier checkpoint");
-		const slow = verify(written({ ...value, earlier: Array.from({ length: 2000 }, () => earlier) }));
-		const started = performance.now();
-		expect((await test.app.inject({ url: "/healthz" })).statusCode).toBe(200);
-		expect(performance.now() - started).toBeLessThan(500);
+		const slow = verify(written({ ...value, earlier: Array.from({ length: 500 }, () => earlier) }));
+		const health = test.app.inject({ url: "/healthz" });
+		// Whoever asks meanwhile is answered first.
+		const first = await Promise.race([slow.then(() => "receipt"), health.then(() => "health")]);
+		expect(first).toBe("health");
+		expect((await health).statusCode).toBe(200);
 		expect((await slow).statusCode).toBe(200);
 	});
 });

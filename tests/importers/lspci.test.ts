@@ -144,7 +144,8 @@ describe("lspci -vv", () => {
 	});
 
 	it("rounds 20 GT/s to no generation, and takes no width that a link cannot have", () => {
-		expect(values(one("\t\tLnkSta:\tSpeed 20GT/s, Width x16"))).toMatchObject({ "link-speed": "no-generation" });
+		for (const speed of ["20GT/s", "25GT/s", "128GT/s"])
+			expect(values(one(`\t\tLnkSta:\tSpeed ${speed}, Width x16`))).toMatchObject({ "link-speed": "no-generation" });
 		for (const line of ["Speed 16GT/s, Width x15", "Speed 16GT/s, Width x1Z", "Speed 61GT/s, Width x16"])
 			expect(() => read(one(`\t\tLnkSta:\t${line}`)), line).toThrowError(
 				expect.objectContaining({ code: "line-not-understood", line: 4 }),

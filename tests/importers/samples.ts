@@ -78,14 +78,13 @@ export const SAMPLES: Readonly<Record<ImportKind, string>> = {
 			power: { socket_power: { value: 231, unit: "W" } },
 		},
 	]),
-	"kernel-log":
-		["00000001", "00001081", "00000040"]
-			.map(
-				(status, index) =>
-					`[   4${index}.670135] pcieport 0000:00:1d.0: PCIe Bus Error: severity=Corrected, type=Physical Layer, (Receiver ID)\n` +
-					`[   4${index}.670136] pcieport 0000:00:1d.0:   device [1b1b:7001] error status/mask=${status}/00002000\n`,
-			)
-			.join("") + "[   60.000000] NVRM: Xid (PCI:0000:01:00): 79, pid=1201, GPU has fallen off the bus.\n",
+	"kernel-log": `${["00000001", "00001081", "00000040"]
+		.map(
+			(status, index) =>
+				`[   4${index}.670135] pcieport 0000:00:1d.0: PCIe Bus Error: severity=Corrected, type=Physical Layer, (Receiver ID)\n` +
+				`[   4${index}.670136] pcieport 0000:00:1d.0:   device [1b1b:7001] error status/mask=${status}/00002000\n`,
+		)
+		.join("")}[   60.000000] NVRM: Xid (PCI:0000:01:00): 79, pid=1201, GPU has fallen off the bus.\n`,
 	smartctl: json({
 		json_format_version: [1, 0],
 		smartctl: { version: [7, 4], exit_status: 64 },

@@ -4,7 +4,7 @@ import { assessed, notAssessed, sentence } from "../../src/calculations/judged.t
 import { CALCULATIONS } from "../../src/operations/calculations/list.ts";
 import { platformFinding } from "../../src/pages/customer/platform.ts";
 import { waitOf } from "../../src/pages/customer/wait.ts";
-import { offsetOf, showTime } from "../../src/pages/record-form/shown-time.ts";
+import { offsetOf, showTime } from "../../src/texts/shown-time.ts";
 
 const NOW = new Date("2026-03-05T12:00:00Z");
 const COLD = {

@@ -5,7 +5,9 @@ import { importWords } from "../../src/pages/record-form/import-words.ts";
 import { isTextKey } from "../../src/texts/say.ts";
 
 const FOLDER = new URL("../../src/importers/", import.meta.url);
-const sources = readdirSync(FOLDER).map((file) => readFileSync(new URL(file, FOLDER), "utf8"));
+const sources = readdirSync(FOLDER, { recursive: true, encoding: "utf8" })
+	.filter((file) => file.endsWith(".ts"))
+	.map((file) => readFileSync(new URL(file, FOLDER), "utf8"));
 
 it("has words for every reason", () => {
 	const reasons = sources.flatMap((text) =>

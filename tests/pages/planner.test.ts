@@ -78,7 +78,9 @@ describe("planning with the stock", () => {
 	it("takes a design of the search back into the planner, with the verdict and the margin that the search gave", async () => {
 		const found = await post({ ...CARD, act: "search", "search.objective": "margin" });
 		expect(found.statusCode, wordsOf(found.body).slice(0, 400)).toBe(200);
-		expect(wordsOf(found.body)).toMatch(/packs were considered; the best by margin stand first/);
+		expect(wordsOf(found.body)).toMatch(
+			/packs were considered; the best by margin stand first, those that hold more surely/,
+		);
 		const takes = [...found.body.matchAll(/name="take" value="([^"]+)"/g)].map(([, take]) => unescaped(take ?? ""));
 		const answer = await shop.ask("POST", "/api/v1/calculations/packaging-search", {
 			...STOCK_REQUEST,
@@ -191,6 +193,14 @@ describe("every field", () => {
 		expect(sheet.statusCode).toBe(200);
 		expect(wordsOf(sheet.body)).toContain("Pieces to cut");
 		expect((await get(`${path}/pka_00000000000000000000/sheet`)).statusCode).toBe(404);
+	});
+
+	it("cuts sheets so that together they line the box: ends from wall to wall, front and back between, top and bottom between all", async () => {
+		const sheet = wordsOf((await post({ ...CARD, act: "sheet" })).body);
+		// 390 × 240 × 160 mm inside, 50 mm of foam on every side.
+		expect(sheet).toMatch(/left, right 1 × plank-50 2 240 × 160 × 50 mm/);
+		expect(sheet).toMatch(/front, back 1 × plank-50 2 290 × 160 × 50 mm/);
+		expect(sheet).toMatch(/top, bottom 1 × plank-50 2 290 × 140 × 50 mm/);
 	});
 
 	it("takes an inner box with cushions in the gap", async () => {

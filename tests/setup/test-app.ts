@@ -33,6 +33,8 @@ export interface TestApp {
 		body?: unknown,
 		headers?: Record<string, string>,
 	): Promise<LightMyRequestResponse>;
+	/** Listens on a free port, for browsers; gives the address. */
+	listen(): Promise<string>;
 	close(): Promise<void>;
 }
 
@@ -76,6 +78,7 @@ export async function testApp(): Promise<TestApp> {
 				},
 				...(body === undefined ? {} : { payload: JSON.stringify(body) }),
 			}),
+		listen: () => app.listen({ host: "127.0.0.1", port: 0 }),
 		async close() {
 			await app.close();
 			await db.close();

@@ -105,6 +105,16 @@ async function plant() {
 		itemNext: "stays",
 		text: `as ${WORD} wishes`,
 	});
+	// A recorder may be named after its owner, in the header too.
+	const trip = Buffer.from(`time [s],${WORD} z [g],note\n0,1,by ${WORD}\n0.001,9,\n0.002,1,\n`);
+	const reading = {
+		place: "not-known",
+		device: "recorder",
+		unitsConfirmed: true,
+		mapping: { time: { column: 1, unit: "s" }, axes: [{ column: 2, unit: "Gn" }] },
+	};
+	const query = new URLSearchParams({ fileName: `${WORD}.csv`, reading: JSON.stringify(reading) });
+	await ask("POST", `/consignments/${leg.id}/transit-recordings?${query}`, trip, { "content-type": "text/csv" });
 	return {
 		order,
 		leg,

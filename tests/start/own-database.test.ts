@@ -5,50 +5,64 @@
 import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, expect, it } from "vitest";
-import { playScenarios } from "../../src/start/demo/play-scenarios.ts";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type DemoLink, playScenarios } from "../../src/start/demo/play-scenarios.ts";
 import { startBuiltService } from "../setup/built-service.ts";
 import { SYSTEM_VERSION, type SystemPostgres, startSystemPostgres } from "../setup/system-postgres.ts";
 
 let postgres: SystemPostgres;
 let folder: string;
-beforeAll(async () => {
-	folder = await mkdtemp(join(tmpdir(), "handover-own-"));
-	if (SYSTEM_VERSION !== null) postgres = await startSystemPostgres();
-});
-afterAll(async () => {
-	await postgres?.stop();
-	await rm(folder, { recursive: true, force: true });
-});
+let variables: Record<string, string>;
+let links: readonly DemoLink[];
 
-it.skipIf(SYSTEM_VERSION === null)(
-	`PostgreSQL ${SYSTEM_VERSION}: starts, migrates, seals, gives receipts, starts again`,
-	async () => {
+const inFolder = (name: string) => join(folder, name);
+
+describe.skipIf(SYSTEM_VERSION === null)(`on PostgreSQL ${SYSTEM_VERSION}, a service`, () => {
+	beforeAll(async () => {
+		folder = await mkdtemp(join(tmpdir(), "handover-own-"));
+		postgres = await startSystemPostgres();
 		const { ownerUrl, serviceUrl } = await postgres.makeDatabase("shop");
-		const variables = { DATABASE_URL: serviceUrl, DATABASE_MIGRATION_URL: ownerUrl };
-		const dataFolder = join(folder, "data");
-		const outFolder = join(folder, "out");
-		const first = await startBuiltService(dataFolder, { variables });
+		variables = { DATABASE_URL: serviceUrl, DATABASE_MIGRATION_URL: ownerUrl };
+		const service = await startBuiltService(inFolder("data"), { variables });
 		try {
-			expect((await fetch(`${first.url}/readyz`)).status).toBe(200);
-			const links = await playScenarios({ url: first.url, setUpLink: first.setUpLink ?? "", outFolder });
-			expect(links.length).toBeGreaterThan(3);
-			const receipts = (await readdir(outFolder, { recursive: true })).filter((name) => /receipt.*\.json$/.test(name));
-			expect(receipts.length).toBeGreaterThan(0);
-			for (const name of receipts) {
-				expect(JSON.parse(await readFile(join(outFolder, name), "utf8")).$format).toMatch(/^handover-risk\/receipt\//);
-			}
-			// The built-in database was not needed, so it was not made.
-			expect(await readdir(dataFolder)).not.toContain("database");
+			expect((await fetch(`${service.url}/readyz`)).status).toBe(200);
+			links = await playScenarios({
+				url: service.url,
+				setUpLink: service.setUpLink ?? "",
+				outFolder: inFolder("out"),
+			});
 		} finally {
-			await first.stop();
+			await service.stop();
 		}
-		const second = await startBuiltService(dataFolder, { variables });
+	});
+	afterAll(async () => {
+		await postgres?.stop();
+		await rm(folder, { recursive: true, force: true });
+	});
+
+	it("migrates, seals, and gives receipts", async () => {
+		expect(links.length).toBeGreaterThan(3);
+		const files = await readdir(inFolder("out"), { recursive: true });
+		const receipts = files.filter((name) => /receipt.*\.json$/.test(name));
+		expect(receipts.length).toBeGreaterThan(0);
+		for (const name of receipts) {
+			expect(JSON.parse(await readFile(inFolder(join("out", name)), "utf8")).$format).toMatch(
+				/^handover-risk\/receipt\//,
+			);
+		}
+	});
+
+	it("makes no built-in database, which it does not need", async () => {
+		expect(await readdir(inFolder("data"))).not.toContain("database");
+	});
+
+	it("starts again on what it left", async () => {
+		const again = await startBuiltService(inFolder("data"), { variables });
 		try {
-			expect(second.setUpLink).toBeNull();
-			expect((await fetch(`${second.url}/readyz`)).status).toBe(200);
+			expect(again.setUpLink).toBeNull();
+			expect((await fetch(`${again.url}/readyz`)).status).toBe(200);
 		} finally {
-			await second.stop();
+			await again.stop();
 		}
-	},
-);
+	});
+});

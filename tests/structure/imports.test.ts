@@ -23,6 +23,10 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 	access: { ours: ["access", "records", "faults.ts", "database"], others: /^node:crypto$/ },
 	database: { ours: ["database", "records", "faults.ts"], others: /^(pg|pg-copy-streams|node:.*)$/ },
 	exhibits: { ours: ["exhibits", "records", "faults.ts"], others: /^node:/ },
+	reports: {
+		ours: ["reports", "records", "calculations", "catalogue", "charts", "texts"],
+		others: /^(pdfkit|fontkit|node:(fs|module))$/,
+	},
 	operations: {
 		ours: [
 			"operations",
@@ -37,8 +41,13 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 			"access",
 			"database",
 			"exhibits",
+			"reports",
 		],
 		others: /^(zod|date-holidays|file-type|@humanwhocodes\/momoa|node:(url|worker_threads))$/,
+	},
+	"operations/dossier": {
+		ours: ["operations", "contract", "records", "texts", "faults.ts", "access", "database", "exhibits"],
+		others: /^node:(fs|stream|url|zlib)$/,
 	},
 	"operations/time-stamps": {
 		ours: ["operations", "records", "database"],
@@ -92,7 +101,13 @@ function importsOf(file: string): Import[] {
 }
 
 /** Rooms inside a room, whose imports are narrower. */
-const INNER_ROOMS = ["calculations/statistics", "operations/time-stamps", "pages/browser", "records/verify"];
+const INNER_ROOMS = [
+	"calculations/statistics",
+	"operations/dossier",
+	"operations/time-stamps",
+	"pages/browser",
+	"records/verify",
+];
 const roomOf = (file: string) => INNER_ROOMS.find((room) => file.startsWith(`${room}/`)) ?? file.split("/")[0] ?? "";
 const files = readdirSync(SRC, { recursive: true, encoding: "utf8" }).filter((file) => /\.tsx?$/.test(file));
 const imports = files.flatMap(importsOf);

@@ -24,6 +24,8 @@ export interface Holidays {
 	readonly dates: readonly CivilDate[];
 	/** Days of which it is not settled that they are public holidays. */
 	readonly doubtful: readonly CivilDate[];
+	/** The country's regions have further ones, and none was named. */
+	readonly regionsDiffer: boolean;
 }
 
 export interface ClaimPeriod {
@@ -77,6 +79,7 @@ export function claimPeriods(input: ClaimPeriodsInput): Judged<ClaimPeriods> {
 				sentence("claims.consequences-differ"),
 				sentence("claims.seller-apart"),
 				...(needsHolidays && input.holidays === null ? [sentence("claims.no-holidays")] : []),
+				...(needsHolidays && input.holidays?.regionsDiffer === true ? [sentence("claims.regions-differ")] : []),
 				...(foreign.length > 0 ? [sentence("claims.other-damage", { rules: foreign.join(", ") })] : []),
 			],
 			sources: sourcesOf(input.rules),

@@ -43,7 +43,10 @@ export function separatingTests(
 			id: rule.id,
 			destructive: rule.destructive,
 			breaksCustody: rule.breaksCustody,
-			why: whyOf(rule, sentence("origin.test-separates", { pairs })),
+			why: whyOf(
+				rule,
+				pairs === 1 ? sentence("origin.test-separates-one") : sentence("origin.test-separates", { pairs }),
+			),
 		}));
 }
 

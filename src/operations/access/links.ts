@@ -1,10 +1,19 @@
 /** Links for the other side: an address and a six-digit code that goes another way. */
 import type { Caller } from "../../access/caller.ts";
 import { isOver } from "../../access/resolve-caller.ts";
-import { hashSecret, makeCode, makeToken, secretMatches, tokenHash } from "../../access/secrets.ts";
+import {
+	hashSecret,
+	makeCode,
+	makeShortCode,
+	makeToken,
+	readShortCode,
+	secretMatches,
+	tokenHash,
+} from "../../access/secrets.ts";
 import type { LinkEntryInput, LinkInput, LinkView, NewLinkView } from "../../contract/access.ts";
 import {
 	clearTries,
+	insertContinuation,
 	insertLink,
 	insertLinkSession,
 	type LinkRow,
@@ -12,6 +21,7 @@ import {
 	linksOfOrder,
 	revokeLink,
 	takeTry,
+	useContinuation,
 } from "../../database/access.ts";
 import { orderById } from "../../database/orders.ts";
 import { recordById } from "../../database/records.ts";
@@ -27,6 +37,8 @@ const TRIES = 5;
 const LOCK_S = 15 * 60;
 /** How long a device stays inside after the code. Source: our choice. */
 const SESSION_DAYS = 30;
+/** How long a short code for another device is good. Source: our choice. */
+const CONTINUE_MINUTES = 15;
 
 /** Makes a link. Address and code are shown this once; only hashes are kept. */
 export async function makeLink(deps: Deps, caller: Caller, input: LinkInput): Promise<NewLinkView> {
@@ -79,6 +91,45 @@ export async function enterLink(deps: Deps, input: LinkEntryInput) {
 		await insertLinkSession(transaction, tokenHash(sessionToken), link.id, expiresAt);
 		await appendToLog(deps, transaction, { kind: "link-used", subject: link.id, byId: link.id, statementBytes: null });
 	});
+	return { sessionToken, link: linkViewOf(link), expiresAt };
+}
+
+/** Gives a short code by which a record's link goes on at another device: once, within a quarter of an hour. */
+export async function offerContinuation(
+	deps: Deps,
+	caller: Caller,
+	recordId: string,
+): Promise<{ code: string; expiresAt: Date }> {
+	if (caller.kind !== "link") throw fault("forbidden");
+	// A record that the link was not made for does not exist for it.
+	if (caller.recordId !== recordId) throw fault("not-found");
+	const code = makeShortCode();
+	const now = deps.now();
+	const expiresAt = new Date(now.getTime() + CONTINUE_MINUTES * 60_000);
+	await deps.database.transaction((transaction) =>
+		insertContinuation(transaction, tokenHash(code), caller.linkId, { now, expiresAt }),
+	);
+	return { code, expiresAt };
+}
+
+/** Goes on at this device; the use is an entry of the log, as each device's is. @throws code-gone */
+export async function continueHere(deps: Deps, typed: string) {
+	const code = readShortCode(typed);
+	const sessionToken = makeToken(deps.randomBytes);
+	const expiresAt = new Date(deps.now().getTime() + SESSION_DAYS * 86_400_000);
+	const link = await deps.database.transaction(async (transaction) => {
+		const found = code === null ? null : await useContinuation(transaction, tokenHash(code), deps.now());
+		if (found === null || found.revoked_at !== null || isOver(found, deps.now())) return null;
+		await insertLinkSession(transaction, tokenHash(sessionToken), found.id, expiresAt);
+		await appendToLog(deps, transaction, {
+			kind: "link-used",
+			subject: found.id,
+			byId: found.id,
+			statementBytes: null,
+		});
+		return found;
+	});
+	if (link === null) throw fault("code-gone");
 	return { sessionToken, link: linkViewOf(link), expiresAt };
 }
 

@@ -70,7 +70,7 @@ function holidaysOf(
 	given: HolidayChoice | { readonly dates: readonly string[] },
 	events: Readonly<Partial<Record<(typeof COUNTED_FROM)[number], string | undefined>>>,
 ): Holidays {
-	if ("dates" in given) return { dates: given.dates, doubtful: [] };
+	if ("dates" in given) return { dates: given.dates, doubtful: [], regionsDiffer: false };
 	const years = COUNTED_FROM.flatMap((name) => {
 		const year = Number(events[name]?.slice(0, 4));
 		return Number.isNaN(year) ? [] : [year, year + 1];

@@ -43,7 +43,11 @@ export function publicHolidays(choice: HolidayChoice, years: Iterable<number>): 
 		dates.delete(date);
 		doubtful.delete(date);
 	}
-	return { dates: [...dates].sort(), doubtful: [...doubtful].filter((date) => !dates.has(date)).sort() };
+	return {
+		dates: [...dates].sort(),
+		doubtful: [...doubtful].filter((date) => !dates.has(date)).sort(),
+		regionsDiffer: region === undefined && Object.keys(library.getStates(country, "en") ?? {}).length > 0,
+	};
 }
 
 type Holiday = ReturnType<PublicHolidays["getHolidays"]>[number];

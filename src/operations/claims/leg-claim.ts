@@ -18,7 +18,7 @@ import type { Deps } from "../deps.ts";
 import { mustBeShop } from "../may.ts";
 import { readConsignment } from "../orders/consignments.ts";
 import { readOrder } from "../orders/read-orders.ts";
-import { sealedRecordsOfOrder } from "../records/record-views.ts";
+import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
 import { legCover } from "./leg-cover.ts";
 import { localDate, offsetMinutesOf } from "./local-date.ts";
 
@@ -43,11 +43,21 @@ export async function saveLegClaim(
 
 export async function readLegClaim(deps: Deps, caller: Caller, consignmentId: string): Promise<LegClaimView> {
 	const leg = await readConsignment(deps, caller, consignmentId);
-	const [order, records, row] = await Promise.all([
+	const [order, records] = await Promise.all([
 		readOrder(deps, caller, leg.orderId),
 		sealedRecordsOfOrder(deps.database, leg.orderId),
-		claimCaseOf(deps.database, consignmentId),
 	]);
+	return legClaim(deps, order, leg, records);
+}
+
+/** The same, from an order and those of its sealed records that count. */
+export async function legClaim(
+	deps: Deps,
+	order: OrderView,
+	leg: ConsignmentView,
+	records: readonly SealedRecord[],
+): Promise<LegClaimView> {
+	const row = await claimCaseOf(deps.database, leg.id);
 	const arrival = records.filter(
 		({ view }) => view.consignmentId === leg.id && view.stage === "arrival" && view.supersededBy === null,
 	)[0];

@@ -58,9 +58,19 @@ export async function compareConsignment(
 	]);
 	const consignment = order.consignments.find((candidate) => candidate.id === consignmentId);
 	if (consignment === undefined) throw new Error(`order ${order.id} lacks its leg ${consignmentId}`);
+	return compareLeg(order, consignment, sealed, chosen);
+}
+
+/** Compares the ends of a leg from the order's sealed records. @throws as above */
+export function compareLeg(
+	order: OrderView,
+	consignment: ConsignmentView,
+	sealed: readonly SealedRecord[],
+	chosen: ChosenRecords = {},
+): ConsignmentComparison {
 	const records = sealed.filter((record) => record.view.supersededBy === null);
-	const departure = chosenRecord(sealed, chosen.from, "/from") ?? endOf(records, consignmentId, "departure");
-	const arrival = chosenRecord(sealed, chosen.to, "/to") ?? endOf(records, consignmentId, "arrival");
+	const departure = chosenRecord(sealed, chosen.from, "/from") ?? endOf(records, consignment.id, "departure");
+	const arrival = chosenRecord(sealed, chosen.to, "/to") ?? endOf(records, consignment.id, "arrival");
 	if (isChosen(chosen) && departure !== null && arrival !== null && !isBefore(departure, arrival)) {
 		throw invalid([{ path: "/to", code: "before-from" }]);
 	}

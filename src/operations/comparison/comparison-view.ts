@@ -4,7 +4,7 @@ import { endInterval } from "../../calculations/comparison/end-interval.ts";
 import type { ComparisonRow } from "../../calculations/comparison/types.ts";
 import { FINDING_RULES } from "../../catalogue/origins/findings.ts";
 import type { ComparisonView } from "../../contract/comparison.ts";
-import { speak } from "../../texts/say.ts";
+import { isTextKey, speak } from "../../texts/say.ts";
 import { nameOf } from "./check-name.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 import { firstStateOf } from "./first-state-of.ts";
@@ -71,9 +71,15 @@ function endViewOf(row: ComparisonRow, end: "departure" | "arrival") {
 function originView(origin: OriginOf | null) {
 	if (origin === null) return null;
 	const { judged, findings } = origin;
-	const words = (id: string) => ({ id, says: { sentence: `origin.finding-${id}` } });
+	const absent = new Set(findings.filter(({ state }) => state === "absent").map(({ id }) => id));
+	// What was looked for and not found says so wherever it counts; where something is missing, it is named plainly.
+	const named = (id: string) => ({ id, says: { sentence: `origin.finding-${id}` } });
+	const words = (id: string) => {
+		const key = `origin.absent-${id}`;
+		return absent.has(id) && isTextKey(key) ? { id, says: { sentence: key } } : named(id);
+	};
 	const missing = (ids: readonly string[], ...sides: readonly string[]) =>
-		ids.filter((id) => sides.includes(FINDING_RULES.find((rule) => rule.id === id)?.side ?? "either")).map(words);
+		ids.filter((id) => sides.includes(FINDING_RULES.find((rule) => rule.id === id)?.side ?? "either")).map(named);
 	return {
 		findings: findings.map((finding) => ({
 			...words(finding.id),

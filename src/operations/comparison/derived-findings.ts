@@ -3,6 +3,7 @@ import { goodnessFrom } from "../../calculations/comparison/goodness.ts";
 import type { ComparisonRow } from "../../calculations/comparison/types.ts";
 import type { Finding, FindingState } from "../../calculations/origin/types.ts";
 import type { SealedRecord } from "../records/record-views.ts";
+import { soakSoFar } from "../records/soak-so-far.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 import { contradictions } from "./contradictions.ts";
 
@@ -56,19 +57,12 @@ function departureFindings(departure: SealedRecord): Told {
 	if (starts.length === 0) return [];
 	const missed = starts.some(({ trials = 0, successes = 0 }) => successes < trials);
 	const cold = starts.find(({ check }) => check === "starts-cold");
-	const soak = readings.filter(({ count, exposure }) => count === 0 && exposure?.unit === "s");
-	const hours = Math.max(0, ...soak.map(({ exposure }) => (exposure?.value ?? 0) / 3600), ...hoursOf(readings));
-	const long = !missed && (cold?.trials ?? 0) >= LONG_STARTS && hours >= LONG_SOAK_H;
+	const { hours, failures } = soakSoFar(readings);
+	const long = !missed && (cold?.trials ?? 0) >= LONG_STARTS && failures === 0 && hours >= LONG_SOAK_H;
 	return [
 		["start-missed-before", missed ? "present" : "absent", at],
 		["long-clean-test-before", long ? "present" : "absent", at],
 	];
-}
-
-function hoursOf(readings: SealedRecord["statement"]["readings"]): number[] {
-	return readings
-		.filter(({ count, exposure }) => count === 0 && exposure?.unit === "h")
-		.map(({ exposure }) => exposure?.value ?? 0);
 }
 
 function arrivalFindings(found: ConsignmentComparison, arrival: SealedRecord): Told {
@@ -128,19 +122,21 @@ function controlOf({ arrival }: ConsignmentComparison, setUp: SealedRecord["stat
 }
 
 /** What records after the first arrival tell. */
-function laterFindings({ arrival, departure, records }: ConsignmentComparison, first: SealedRecord): Told {
+function laterFindings({ order, departure, records }: ConsignmentComparison, first: SealedRecord): Told {
 	const told: Told = [];
 	const since = (record: SealedRecord) => hoursBetween(first.statement.observed.at, record.statement.observed.at);
 	const later = records.filter((record) => record.view.id !== first.view.id && since(record) > 0);
 	const both = (record: SealedRecord) => [first.view.id, record.view.id];
 	const isBad = ({ statement }: SealedRecord) =>
 		["does-not-start", "partly-good", "intermittent"].includes(statement.state) || errorsIn(statement) > 0;
-	// Someone who works on it may mend it: only the holder's own later tries say something of another computer.
+	// What the repairer finds good was mended; and only a computer that is named, and another one, is another computer.
 	const elsewhere = later.find(
 		({ statement, view }) =>
-			view.holderId === arrival?.view.holderId &&
+			view.holderId === first.view.holderId &&
+			view.holderId !== order.repairer.id &&
 			statement.state === "good" &&
-			statement.firstPowerOn?.workDoneBefore !== true,
+			statement.firstPowerOn?.workDoneBefore !== true &&
+			isOtherComputer(first.statement.setUp, statement.setUp),
 	);
 	if (first.statement.state !== "good" && elsewhere !== undefined && sameHolderThroughout(later, elsewhere)) {
 		told.push(["good-on-other-computer", "present", both(elsewhere)]);
@@ -162,6 +158,11 @@ function laterFindings({ arrival, departure, records }: ConsignmentComparison, f
 /** Whether no other holder had it between the first arrival and this record. */
 function sameHolderThroughout(later: readonly SealedRecord[], last: SealedRecord): boolean {
 	return later.slice(0, later.indexOf(last)).every(({ view }) => view.holderId === last.view.holderId);
+}
+
+/** Both are named, and not the same. */
+function isOtherComputer(one: SealedRecord["statement"]["setUp"], other: SealedRecord["statement"]["setUp"]): boolean {
+	return typeof one.host === "string" && typeof other.host === "string" && one.host.trim() !== other.host.trim();
 }
 
 function errorsIn({ readings }: SealedRecord["statement"]): number {

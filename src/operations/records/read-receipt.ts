@@ -8,7 +8,7 @@ import { checkpointsOf, logKeys, newestCheckpoint } from "../../database/tree.ts
 import { fault } from "../../faults.ts";
 import { type Checkpoint, signersOf } from "../../records/log/checkpoint.ts";
 import { consistencyRanges, inclusionRanges } from "../../records/log/proofs.ts";
-import { makeReceipt, type Receipt } from "../../records/receipt.ts";
+import { type LoggedEntry, makeReceipt, type Receipt } from "../../records/receipt.ts";
 import type { Deps } from "../deps.ts";
 import { proverOf } from "../log/read-log.ts";
 import { mustReadOrder } from "../may.ts";
@@ -52,11 +52,22 @@ async function receiptAbout(deps: Deps, orderId: string, about: string): Promise
 	const entries = (await entriesOfOrder(deps.database, orderId)).filter((entry) => entry.index < checkpoint.size);
 	const sealedAt = entries.find((entry) => entry.subject === about && SEALS.has(entry.kind));
 	if (sealedAt === undefined) throw new Error(`${about} is sealed and not in the log`);
-	const older = (await checkpointsOf(deps.database, [sealedAt.index + 1])).filter(({ size }) => size < checkpoint.size);
+	return receiptAt(deps.database, about, entries, checkpoint, [sealedAt.index + 1]);
+}
+
+/** The receipt about what was sealed or about an order, from its entries, against a checkpoint; the older ones of `olderSizes` beside it. */
+export async function receiptAt(
+	database: Queryable,
+	about: string,
+	entries: readonly LoggedEntry[],
+	checkpoint: Checkpoint,
+	olderSizes: readonly number[],
+): Promise<Receipt> {
+	const older = (await checkpointsOf(database, olderSizes)).filter(({ size }) => size < checkpoint.size);
 	const indexes = entries.map((entry) => entry.index);
-	const stamps = await timeStampsFor(deps.database, checkpoint.size, indexes);
+	const stamps = await timeStampsFor(database, checkpoint.size, indexes);
 	const sizes = [...older, ...stamps].map(({ size }) => size);
-	const prove = await proverOf(deps.database, [
+	const prove = await proverOf(database, [
 		...indexes.flatMap((index) => inclusionRanges(index, checkpoint.size)),
 		...sizes.flatMap((size) => consistencyRanges(size, checkpoint.size)),
 	]);
@@ -69,7 +80,7 @@ async function receiptAbout(deps: Deps, orderId: string, about: string): Promise
 			about,
 			checkpoint: checkpoint.note,
 			earlier: older.map(before),
-			keys: await keysOf(deps.database, [checkpoint, ...older]),
+			keys: await keysOf(database, [checkpoint, ...older]),
 			timeStamps: stamps.map((stamp) => ({ ...before(stamp), token: stamp.token.toString("base64") })),
 		},
 		entries.map((entry) => ({ entry, proof: prove(inclusionRanges(entry.index, checkpoint.size)) })),

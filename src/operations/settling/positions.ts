@@ -74,11 +74,17 @@ export async function statePosition(
 	return found;
 }
 
-/** The positions of both sides, in the order of the log. */
-export async function readPositions(deps: Deps, caller: Caller, orderId: string): Promise<PositionView[]> {
+/** The positions of both sides, in the order of the log, as it stood at a size. */
+export async function readPositions(
+	deps: Deps,
+	caller: Caller,
+	orderId: string,
+	size = Number.POSITIVE_INFINITY,
+): Promise<PositionView[]> {
 	mustReadOrder(caller, orderId);
 	if ((await orderById(deps.database, orderId)) === null) throw fault("not-found");
-	const entries = await sealedOfKind(deps.database, orderId, "position-sealed");
+	const sealed = await sealedOfKind(deps.database, orderId, "position-sealed");
+	const entries = sealed.filter(({ index }) => index < size);
 	const numbers = new Map(entries.map(({ subject }, place) => [subject, place + 1]));
 	return entries.map((entry) => viewOf(entry, numbers));
 }

@@ -65,10 +65,17 @@ export async function takeSettlementStep(
 	return readSettlement(deps, caller, orderId);
 }
 
-export async function readSettlement(deps: Deps, caller: Caller, orderId: string): Promise<SettlementView> {
+/** The steps in the order of the log, and what they had come to when it was of a size. */
+export async function readSettlement(
+	deps: Deps,
+	caller: Caller,
+	orderId: string,
+	size = Number.POSITIVE_INFINITY,
+): Promise<SettlementView> {
 	mustReadOrder(caller, orderId);
 	if ((await orderById(deps.database, orderId)) === null) throw fault("not-found");
-	const entries = await sealedOfKind(deps.database, orderId, "settlement-sealed");
+	const sealed = await sealedOfKind(deps.database, orderId, "settlement-sealed");
+	const entries = sealed.filter(({ index }) => index < size);
 	const state = settlementState(entries.map(stepOf));
 	return {
 		orderId,

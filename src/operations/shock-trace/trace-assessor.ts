@@ -4,8 +4,7 @@
  */
 import { fileURLToPath } from "node:url";
 import type { ShockTraceAnswer } from "../../contract/shock-trace.ts";
-import { type BadMember, type FaultCode, fault } from "../../faults.ts";
-import { onThread } from "../threads/on-thread.ts";
+import { answererOnThread } from "../threads/answer-on-thread.ts";
 import { places } from "../threads/places.ts";
 
 /** The largest request that is taken. */
@@ -20,26 +19,10 @@ const MOST_WAITING = 8;
 /** As built: a thread loads no TypeScript. */
 const WORKER = fileURLToPath(new URL("../../../dist/operations/shock-trace/trace-worker.js", import.meta.url));
 
-export type Outcome =
-	| { readonly answer: ShockTraceAnswer }
-	| {
-			readonly fault: {
-				readonly code: FaultCode;
-				readonly members: readonly BadMember[];
-				readonly facts: Readonly<Record<string, string | number>>;
-			};
-	  };
-
 /** @throws malformed-json, bad-input, too-many; too-large where the time or the memory is used up */
 export type TraceAssessor = (text: string) => Promise<ShockTraceAnswer>;
 
 export function makeTraceAssessor(longestMs = LONGEST_MS, workerPath = WORKER): TraceAssessor {
-	const inPlace = places(AT_ONCE, MOST_WAITING);
 	const limits = { longestMs, mostMemoryMb: MOST_MEMORY_MB };
-	return async (text) => {
-		const outcome = await inPlace(() => onThread<Outcome>(workerPath, text, limits, () => fault("too-large")));
-		if ("answer" in outcome) return outcome.answer;
-		const { code, ...details } = outcome.fault;
-		throw fault(code, details);
-	};
+	return answererOnThread<ShockTraceAnswer>(workerPath, limits, places(AT_ONCE, MOST_WAITING));
 }

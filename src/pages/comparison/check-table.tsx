@@ -5,9 +5,9 @@ import type { ComparisonView } from "../../contract/comparison.ts";
 import type { ConsignmentComparison } from "../../operations/comparison/compare-consignment.ts";
 import { isComparable, isTested, rowName } from "../../operations/comparison/lead-screen.ts";
 import type { SealedRecord } from "../../operations/records/record-views.ts";
+import { readingWords } from "../../texts/reading-words.ts";
 import { say, speak, writeNumber } from "../../texts/say.ts";
 import { Chart } from "../components/chart.tsx";
-import { readingWords } from "../record-form/reading-words.ts";
 
 /** What of the table is shown. */
 export const SHOWN = ["all", "changed", "open", "once"] as const;

@@ -1,7 +1,7 @@
 /** Any two records of the order laid side by side: a form that needs no script. */
 import type { ConsignmentComparison } from "../../operations/comparison/compare-consignment.ts";
 import { say } from "../../texts/say.ts";
-import { offsetOf, showTime } from "../record-form/shown-time.ts";
+import { offsetOf, showTime } from "../../texts/shown-time.ts";
 
 export function ChooseRecords({ found }: { readonly found: ConsignmentComparison }) {
 	const { records, order, consignment, departure, arrival } = found;

@@ -4,11 +4,11 @@ import type { ConsignmentComparison } from "../../operations/comparison/compare-
 import { isTested, leadScreen, rowName } from "../../operations/comparison/lead-screen.ts";
 import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { isTextKey, say, speak, type TextKey } from "../../texts/say.ts";
+import { groupsOfFour, offsetOf, showTime } from "../../texts/shown-time.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErasedNote } from "../components/erased-note.tsx";
 import { PlatformNote } from "../customer/platform-note.tsx";
 import { Layout } from "../layout.tsx";
-import { groupsOfFour, offsetOf, showTime } from "../record-form/shown-time.ts";
 import { CheckTable, type Shown } from "./check-table.tsx";
 import { ChooseRecords } from "./choose-records.tsx";
 import { FirstStateSection } from "./first-state-section.tsx";
@@ -19,6 +19,8 @@ export function ComparisonPage(props: {
 	readonly view: ComparisonView;
 	readonly shown: Shown;
 	readonly href: (shown: Shown) => string;
+	/** Whether the reader may have the order's reports and dossiers. */
+	readonly hasPapers: boolean;
 }) {
 	const { found, view } = props;
 	const { order, departure, arrival, comparison } = found;
@@ -58,6 +60,11 @@ export function ComparisonPage(props: {
 				</p>
 				<Fingerprints found={found} />
 			</section>
+			{props.hasPapers && (
+				<p class="no-print">
+					<a href={`/orders/${order.id}/papers`}>{say("papers.link")}</a>
+				</p>
+			)}
 			<p class="note">{say("comparison-page.disclaimer")}</p>
 			<p class="hint">{say("comparison-page.both-see")}</p>
 			<p class="no-print">

@@ -32,7 +32,10 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 			const query = new URLSearchParams({ ...(request.query as Record<string, string>), show: shown });
 			return `${path(id, consignment)}?${query}#checks`;
 		};
-		return sendPage(reply, <ComparisonPage found={found} view={view} shown={show} href={href} />);
+		const caller = callerOf(request);
+		const hasPapers = caller.kind === "account" || (caller.kind === "link" && caller.scope !== "record");
+		const page = <ComparisonPage found={found} view={view} shown={show} href={href} hasPapers={hasPapers} />;
+		return sendPage(reply, page);
 	});
 
 	// Where links lead that are not for one record: the only leg there is, or a choice.

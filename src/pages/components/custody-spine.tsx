@@ -4,7 +4,7 @@ import type { OrderView } from "../../contract/orders.ts";
 import type { RecordView } from "../../contract/records.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
 import { say, type TextKey } from "../../texts/say.ts";
-import { showTime } from "../record-form/shown-time.ts";
+import { showTime } from "../../texts/shown-time.ts";
 import { showClaimed } from "../shop/days.ts";
 
 export interface SpineRecord {

@@ -2,10 +2,10 @@
 import type { CheckDefinition } from "../../catalogue/checks/check.ts";
 import type { ExhibitView } from "../../contract/exhibits.ts";
 import type { OpenedStatement, StatementReading } from "../../records/record-statement.ts";
+import { readingWords } from "../../texts/reading-words.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { checkName } from "../record-form/check-control.tsx";
 import { viewWords } from "../record-form/photos.tsx";
-import { readingWords } from "../record-form/reading-words.ts";
 
 export function StatementFacts({
 	statement,

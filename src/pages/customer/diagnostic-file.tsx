@@ -1,11 +1,11 @@
 /** The file that a diagnostic program wrote: kept as an exhibit, and read where its format is known. */
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
+import { readingWords } from "../../texts/reading-words.ts";
 import { say } from "../../texts/say.ts";
 import { ChoiceField, type FieldErrors, FileField, Submit } from "../components/form.tsx";
 import { checkName } from "../record-form/check-control.tsx";
 import { Collectors } from "../record-form/collectors.tsx";
 import { ExhibitList, type RefusedFile } from "../record-form/photos.tsx";
-import { readingWords } from "../record-form/reading-words.ts";
 
 /** View of the exhibit. */
 export const DIAGNOSTIC = "diagnostic-output";

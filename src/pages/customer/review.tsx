@@ -1,14 +1,14 @@
 /** Everything that the record will say, with what is still missing, and the seal. */
 import type { RecordContentInput } from "../../contract/records.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
+import { quantityWords, readingWords } from "../../texts/reading-words.ts";
 import { say, type TextKey } from "../../texts/say.ts";
+import { showTime } from "../../texts/shown-time.ts";
 import { CheckField, type FieldErrors, type FormValues, Submit } from "../components/form.tsx";
 import { checkName } from "../record-form/check-control.tsx";
 import { readingOf } from "../record-form/checks-form.ts";
 import { answerAt, type Field } from "../record-form/field.ts";
 import { ExhibitList } from "../record-form/photos.tsx";
-import { quantityWords, readingWords } from "../record-form/reading-words.ts";
-import { showTime } from "../record-form/shown-time.ts";
 import { PlatformNote } from "./platform-note.tsx";
 import { type Step, stepsOf } from "./steps.ts";
 

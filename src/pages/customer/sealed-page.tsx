@@ -1,9 +1,9 @@
 /** After the seal: the receipt to keep, the fingerprint, what comes next. Prints on one page. */
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { say } from "../../texts/say.ts";
+import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { Layout } from "../layout.tsx";
 import { LogFacts, PartySignature } from "../log-mark.tsx";
-import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
 
 export function SealedPage({ guided }: { readonly guided: GuidedRecord }) {
 	const { record, order } = guided;

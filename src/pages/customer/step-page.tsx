@@ -2,13 +2,13 @@
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { powerStop } from "../../operations/records/power-stop.ts";
 import { say } from "../../texts/say.ts";
+import { showTime } from "../../texts/shown-time.ts";
 import { Caution, ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
 import { CheckCautions, CheckControl } from "../record-form/check-control.tsx";
 import { ClockControl, FieldControl } from "../record-form/field-control.tsx";
 import { offsetIn } from "../record-form/fill-form.ts";
 import { Photos, type RefusedFile } from "../record-form/photos.tsx";
-import { showTime } from "../record-form/shown-time.ts";
 import { DiagnosticFile } from "./diagnostic-file.tsx";
 import { PlatformNote } from "./platform-note.tsx";
 import { isEntered } from "./progress.ts";
@@ -110,6 +110,9 @@ export function StepPage(props: StepPageProps) {
 				</p>
 			)}
 			<AllSteps guided={guided} step={step} />
+			<Form action={`/guided/${record.id}/continue`} formToken={props.formToken}>
+				<Submit kind="quiet" label={say("arrival.continue")} />
+			</Form>
 		</Layout>
 	);
 }

@@ -1,9 +1,9 @@
 /** When to open and when to switch on, with the reason. */
 import type { RecordContentInput } from "../../contract/records.ts";
 import { say } from "../../texts/say.ts";
+import { showTime } from "../../texts/shown-time.ts";
 import { Caution } from "../components/form.tsx";
 import { offsetIn } from "../record-form/fill-form.ts";
-import { showTime } from "../record-form/shown-time.ts";
 import type { Wait } from "./wait.ts";
 
 export function WaitNote({

@@ -1,5 +1,6 @@
 /** One cushion: its curve with this pack on it, and the same in figures for whoever does not see it. */
 import { peakCurve } from "../../charts/peak-curve.ts";
+import { cushionDrawing, facesOf } from "../../operations/packaging/cushion-drawing.ts";
 import type { PackCurve } from "../../operations/packaging/plan-pack.ts";
 import { say, speak, type TextKey, writeNumber } from "../../texts/say.ts";
 import { Chart } from "../components/chart.tsx";
@@ -12,37 +13,15 @@ export function CushionFigure({
 	/** Of the pack, so that two on one page are told apart. */
 	readonly id: string;
 }) {
-	const { result, limitGn, staticStressKPa } = curve;
-	const title = say("pack.curve-title", { faces: facesOf(curve) });
-	const values = {
-		peakGn: result.peakGn,
-		stressKPa: staticStressKPa,
-		limitGn,
-		bestGn: result.optimumPeakGn,
-		bestStressKPa: result.optimumStaticStressKPa,
-	};
-	const words = {
-		title,
-		peakAxis: say("pack.curve-peak"),
-		limit: say("pack.curve-limit", values),
-		operating: say("pack.curve-point", values),
-		optimum: say("pack.curve-best", values),
-	};
-	const drawing = peakCurve({
-		over: "stress",
-		points: curve.points,
-		operating: { at: staticStressKPa, peakGn: result.peakGn },
-		optimum: { at: result.optimumStaticStressKPa, peakGn: result.optimumPeakGn },
-		limitGn,
-		words: { ...words, description: say("pack.curve-description", values), axis: say("pack.curve-stress") },
-	});
+	const { result } = curve;
+	const { drawing, title, words, values } = cushionDrawing(curve);
 	const thicknessMm = 1000 * curve.thicknessM;
 	const overThickness = peakCurve({
 		over: "thickness",
 		points: curve.byThickness,
 		operating: { at: thicknessMm, peakGn: result.peakGn },
 		optimum: null,
-		limitGn,
+		limitGn: curve.limitGn,
 		words: {
 			...words,
 			title: say("pack.thickness-title", { faces: facesOf(curve) }),
@@ -77,10 +56,6 @@ export function CushionFigure({
 			))}
 		</figure>
 	);
-}
-
-function facesOf(curve: PackCurve): string {
-	return curve.faces.map((face) => say(`pack.face.${face}` as TextKey)).join(", ");
 }
 
 function Figures({ curve, title }: { readonly curve: PackCurve; readonly title: string }) {

@@ -25,6 +25,9 @@ export function registerSealedPacks(app: FastifyInstance, deps: Deps): void {
 				</p>
 				<p>{say(assessments.length === 0 ? "pack.none-sealed" : "pack.shipped-text")}</p>
 				<SealedPacks assessments={assessments} />
+				<p>
+					<a href={`/orders/${id}/consignments/${consignment}/recordings`}>{say("recording.title")}</a>
+				</p>
 			</Layout>,
 		);
 	});

@@ -2,7 +2,7 @@
 import type { AssessmentView, PackagingRequest } from "../../contract/packaging.ts";
 import { curvesOfSealed } from "../../operations/packaging/sealed-curves.ts";
 import { say, speak, type TextKey } from "../../texts/say.ts";
-import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
+import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { CushionFigure } from "./cushion-figure.tsx";
 import { PackFacts } from "./pack-facts.tsx";
 import { Checks, Lead, Notes, type SpokenPackaging } from "./packaging-result.tsx";

@@ -1,9 +1,9 @@
 /** The pack as it would be cut open, to scale: along the box and across it. */
 import { packSection } from "../../charts/pack-section.ts";
 import type { PackSection } from "../../operations/packaging/pack-sections.ts";
+import { inMillimetres } from "../../texts/millimetres.ts";
 import { say, writeNumber } from "../../texts/say.ts";
 import { Chart } from "../components/chart.tsx";
-import { inMillimetres } from "../record-form/millimetres.ts";
 
 /** Play below this, m, is none to speak of in a drawing. */
 const TELLS_M = 5e-4;

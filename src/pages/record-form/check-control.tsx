@@ -1,6 +1,7 @@
 /** One check of the catalogue as form controls: a result, or the reason why it was not tested. */
 import type { RecordContentInput } from "../../contract/records.ts";
 import type { GuidedCheck } from "../../operations/records/guided-record.ts";
+import { readingWords } from "../../texts/reading-words.ts";
 import { isTextKey, say } from "../../texts/say.ts";
 import {
 	Caution,
@@ -14,7 +15,6 @@ import {
 import { CheckFigures } from "./check-figures.tsx";
 import { controlName, isFromFile, REASONS, readingOf } from "./checks-form.ts";
 import { Quantity } from "./field-control.tsx";
-import { readingWords } from "./reading-words.ts";
 
 interface CheckProps {
 	readonly check: GuidedCheck;

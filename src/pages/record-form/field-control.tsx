@@ -1,5 +1,7 @@
 /** One question of the guided record as form controls. */
 import { isTextKey, say, type TextKey } from "../../texts/say.ts";
+import { minutesOf, offsetOf, showTime } from "../../texts/shown-time.ts";
+import { unitSymbol } from "../../texts/unit-symbol.ts";
 import {
 	CheckField,
 	ChoiceField,
@@ -11,8 +13,6 @@ import {
 } from "../components/form.tsx";
 import type { Field, Problem } from "./field.ts";
 import { CLOCK } from "./fill-form.ts";
-import { minutesOf, offsetOf, showTime } from "./shown-time.ts";
-import { unitSymbol } from "./unit-symbol.ts";
 
 /** The controls of a field, filled. `hintValues` are what the hint names. */
 export function FieldControl({

@@ -2,6 +2,7 @@
 import type { OrderView } from "../../contract/orders.ts";
 import { type PositionView, positionInput } from "../../contract/positions.ts";
 import type { RecordView } from "../../contract/records.ts";
+import { testName } from "../../operations/settling/settling-words.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import {
 	Caution,
@@ -16,7 +17,7 @@ import {
 	TextField,
 } from "../components/form.tsx";
 import { filledIn } from "../shop/form-errors.ts";
-import { recordName, testName } from "./position-section.tsx";
+import { recordName } from "./position-section.tsx";
 
 const { kind: KINDS } = positionInput.shape;
 const TEST = positionInput.shape.test.unwrap().shape;

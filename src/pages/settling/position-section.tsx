@@ -2,8 +2,9 @@
 import type { OrderView } from "../../contract/orders.ts";
 import type { PositionView } from "../../contract/positions.ts";
 import type { RecordView } from "../../contract/records.ts";
-import { isTextKey, say, type TextKey } from "../../texts/say.ts";
-import { showTime } from "../record-form/shown-time.ts";
+import { checksWords, testWords } from "../../operations/settling/settling-words.ts";
+import { say } from "../../texts/say.ts";
+import { showTime } from "../../texts/shown-time.ts";
 import { SealedLine, Words } from "./sealed-line.tsx";
 import { nameOf } from "./settling-layout.tsx";
 
@@ -15,7 +16,8 @@ export function PositionSection(props: {
 	readonly answeredIn: readonly number[];
 }) {
 	const { order, position, records } = props;
-	const { answers, test } = position;
+	const { answers } = position;
+	const test = testWords(position);
 	const leg = order.consignments.find(({ id }) => id === position.consignmentId);
 	const named = records.filter(({ id }) => position.recordIds.includes(id)).map((record) => recordName(order, record));
 	return (
@@ -32,17 +34,11 @@ export function PositionSection(props: {
 				</p>
 			)}
 			<Words text={position.text} />
-			{test !== null && (
-				<p>
-					{say("settling.test", { test: testName(test.id), by: say(`settling.by.${test.doneBy}`) })}{" "}
-					{test.dates.length > 0 && say("settling.test-dates", { dates: test.dates.join(", ") })}
-				</p>
-			)}
+			{test !== null && <p>{test}</p>}
 			<p class="hint">
 				{leg !== undefined && `${say("settling.about-leg", { leg: leg.leg })} `}
 				{named.length > 0 && `${say("settling.about-records", { records: named.join("; ") })} `}
-				{position.checkIds.length > 0 &&
-					`${say("settling.about-checks", { checks: position.checkIds.map(checkName).join(", ") })} `}
+				{checksWords(position)}{" "}
 				{props.answeredIn.length > 0 && say("settling.answered-in", { numbers: props.answeredIn.join(", ") })}
 			</p>
 			<SealedLine orderId={order.id} sealed={position} />
@@ -53,14 +49,4 @@ export function PositionSection(props: {
 export function recordName(order: OrderView, record: RecordView): string {
 	const stage = say(`spine.${record.stage}`, { name: nameOf(order, record.holderId) });
 	return record.sealed === null ? stage : `${stage}, ${showTime(record.sealed.at)}`;
-}
-
-export function testName(id: string): string {
-	const key = `origin.test-${id}`;
-	return isTextKey(key) ? say(key) : say(`settling.test.${id}` as TextKey);
-}
-
-function checkName(id: string): string {
-	const key = `checks.${id}`;
-	return isTextKey(key) ? say(key) : id;
 }

@@ -1,6 +1,6 @@
 /** When and through what something was sealed, its fingerprint, and its receipt. */
 import { say } from "../../texts/say.ts";
-import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
+import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 
 export interface SealedThing {
 	readonly id: string;

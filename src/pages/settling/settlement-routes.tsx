@@ -49,7 +49,6 @@ export function registerSettlement(app: FastifyInstance, deps: Deps): void {
 		const settlement = await readSettlement(deps, caller, order.id);
 		const partyId = sideOrNull(caller, { id: order.id, owner_id: order.owner.id, repairer_id: order.repairer.id });
 		const agreed = settlement.steps.find(({ id }) => id === settlement.agreedId);
-		const numberOf = (id: string | null) => settlement.steps.findIndex((step) => step.id === id) + 1;
 		const state = {
 			action: `/orders/${order.id}/settlement`,
 			formToken: formTokenFor(request),
@@ -73,7 +72,7 @@ export function registerSettlement(app: FastifyInstance, deps: Deps): void {
 				<p class="note">{say("settling.advice")}</p>
 				{settlement.steps.map((step, place) => (
 					<section key={step.id} class="leg" id={`step-${place + 1}`}>
-						<SettlementStep order={order} step={step} number={place + 1} about={numberOf(step.proposalId)} />
+						<SettlementStep order={order} steps={settlement.steps} place={place} />
 						{step.state === "open" && partyId !== null && (
 							<AnswerForm step={step} isOwn={step.partyId === partyId} state={state} />
 						)}

@@ -1,22 +1,23 @@
 /** One step towards a settlement, and what a proposal says. */
 import type { OrderView } from "../../contract/orders.ts";
 import type { SettlementStepView } from "../../contract/settlement.ts";
+import { amountsWords, stepTitle } from "../../operations/settling/settling-words.ts";
 import { say } from "../../texts/say.ts";
 import { SealedLine, Words } from "./sealed-line.tsx";
 import { nameOf } from "./settling-layout.tsx";
 
 export function SettlementStep(props: {
 	readonly order: OrderView;
-	readonly step: SettlementStepView;
-	readonly number: number;
-	/** Number of the step that this one is about. */
-	readonly about: number;
+	readonly steps: readonly SettlementStepView[];
+	/** Which of them. */
+	readonly place: number;
 }) {
-	const { order, step } = props;
-	const what = say(`settling.act.${step.act}`, { name: nameOf(order, step.partyId), number: props.about });
+	const { order, steps, place } = props;
+	const step = steps[place];
+	if (step === undefined) return null;
 	return (
 		<>
-			<h2>{say("settling.step", { number: props.number, what })}</h2>
+			<h2>{stepTitle(steps, place, (partyId) => nameOf(order, partyId))}</h2>
 			{step.state !== null && (
 				<p>
 					<strong>{say(`settling.state.${step.state}`)}</strong>
@@ -36,20 +37,7 @@ export function ProposalFacts({ step }: { readonly step: SettlementStepView }) {
 			<dt>{say("settling.outcome")}</dt>
 			<dd>{say(`settling.outcome.${step.outcome}`)}</dd>
 			<dt>{say("settling.amounts")}</dt>
-			<dd>
-				{step.amounts.length === 0
-					? say("settling.amount-none")
-					: step.amounts
-							.map(({ amount, currency, from, to }) =>
-								say("settling.amount", {
-									amount: amount.toFixed(2),
-									currency,
-									from: say(`settling.payer.${from}`),
-									to: say(`settling.payer.${to}`),
-								}),
-							)
-							.join("; ")}
-			</dd>
+			<dd>{amountsWords(step.amounts)}</dd>
 			<dt>{say("settling.item-next")}</dt>
 			<dd>{say(`settling.item.${step.itemNext}`)}</dd>
 		</dl>

@@ -2,12 +2,12 @@
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { GuidedCheck } from "../../operations/records/guided-record.ts";
 import { say, type TextKey } from "../../texts/say.ts";
+import { unitSymbol } from "../../texts/unit-symbol.ts";
 import { ARRIVAL_STEPS, type Step } from "../customer/steps.ts";
 import { Layout } from "../layout.tsx";
 import { checkName } from "../record-form/check-control.tsx";
 import type { Field } from "../record-form/field.ts";
 import { viewWords } from "../record-form/photos.tsx";
-import { unitSymbol } from "../record-form/unit-symbol.ts";
 
 /** Steps that only the page has. */
 const ON_SCREEN_ONLY = ["file", "review"];

@@ -3,10 +3,10 @@ import type { NewLinkView } from "../../contract/access.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { RecordView } from "../../contract/records.ts";
 import { say, type TextKey } from "../../texts/say.ts";
+import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { Form, Submit } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
 import { LogFacts } from "../log-mark.tsx";
-import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
 import { QrCode } from "./qr-code.tsx";
 
 export interface SlipProps {

@@ -6,6 +6,7 @@ import { addBench, addInstrument, readBenches, readInstruments } from "../../ope
 import type { Deps } from "../../operations/deps.ts";
 import { validate } from "../../operations/validate.ts";
 import { say } from "../../texts/say.ts";
+import { unitSymbol } from "../../texts/unit-symbol.ts";
 import {
 	ErrorSummary,
 	type FieldErrors,
@@ -18,7 +19,6 @@ import {
 } from "../components/form.tsx";
 import { readBody } from "../record-form/read-body.ts";
 import { readNumber } from "../record-form/read-number.ts";
-import { unitSymbol } from "../record-form/unit-symbol.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault, filledIn } from "./form-errors.ts";
 import { ShopLayout } from "./shop-layout.tsx";

@@ -1,5 +1,5 @@
 /** Times for people: a day, or a moment with its difference from UTC. */
-import { offsetOf, showTime } from "../record-form/shown-time.ts";
+import { offsetOf, showTime } from "../../texts/shown-time.ts";
 
 /** `2026-03-02`. */
 export function showDay(time: string): string {

@@ -4,11 +4,11 @@ import type { ConsignmentView } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import type { OrderLine } from "../../operations/orders/order-line.ts";
 import { say, type TextKey } from "../../texts/say.ts";
+import { showTime } from "../../texts/shown-time.ts";
 import { Countdown } from "../claims/countdown.tsx";
 import { CoverLine } from "../claims/cover-section.tsx";
 import { Form, Submit } from "../components/form.tsx";
 import { sealedLine } from "../packaging/sealed-packs.tsx";
-import { showTime } from "../record-form/shown-time.ts";
 
 export function OrderLeg({
 	leg,
@@ -89,6 +89,9 @@ export function OrderLeg({
 				</li>
 				<li>
 					<a href={`${base}/claim`}>{say("periods.link")}</a>
+				</li>
+				<li>
+					<a href={`${base}/recordings`}>{say("recording.title")}</a>
 				</li>
 			</ul>
 		</section>

@@ -2,8 +2,8 @@
 import type { FastifyRequest } from "fastify";
 import type { LinkView, NewLinkView } from "../../contract/access.ts";
 import { say, type TextKey } from "../../texts/say.ts";
+import { showTime } from "../../texts/shown-time.ts";
 import { Form, Submit } from "../components/form.tsx";
-import { showTime } from "../record-form/shown-time.ts";
 import { ShopLayout } from "./shop-layout.tsx";
 
 export function OrderLinks({

@@ -149,6 +149,9 @@ function OrderPage({
 					</>
 				)}
 			</dl>
+			<p class="no-print">
+				<a href={`/orders/${order.id}/papers`}>{say("papers.link")}</a>
+			</p>
 			{order.owner.erasedAt === undefined ? (
 				<p class="no-print hint">
 					<a href={`/parties/${order.owner.id}/erase`}>{say("erasure.link", { name: order.owner.name })}</a>

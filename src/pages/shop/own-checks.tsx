@@ -2,8 +2,8 @@
 import { OWN_CHECK_IDS } from "../../catalogue/checks/checks.ts";
 import type { InstrumentView } from "../../contract/benches.ts";
 import { say, type TextKey } from "../../texts/say.ts";
+import { unitSymbol } from "../../texts/unit-symbol.ts";
 import { type FieldErrors, type FormValues, SelectField, TextField } from "../components/form.tsx";
-import { unitSymbol } from "../record-form/unit-symbol.ts";
 import { ownControl } from "./own-checks-form.ts";
 
 const UNITS = [

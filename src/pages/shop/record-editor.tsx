@@ -4,6 +4,7 @@ import { formTokenFor } from "../../access/callers.ts";
 import type { BenchView, InstrumentView } from "../../contract/benches.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { openQuestions } from "../../operations/records/open-questions.ts";
+import { soakSoFar } from "../../operations/records/soak-so-far.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import {
 	CheckField,
@@ -209,7 +210,9 @@ function ShopCheck({
 
 /** What this record cannot exclude as it stands. */
 function OpenQuestions({ guided }: { readonly guided: GuidedRecord }) {
-	const { bounds, untested } = openQuestions(guided.record.content ?? {}, guided.allChecks);
+	const content = guided.record.content ?? {};
+	const { bounds, untested } = openQuestions(content, guided.allChecks);
+	const soFar = Object.entries(soakSoFar(content.readings ?? [])).map(([name, value]) => [name, String(value)]);
 	return (
 		<div class="note">
 			<h3>{say("open.title")}</h3>
@@ -219,6 +222,9 @@ function OpenQuestions({ guided }: { readonly guided: GuidedRecord }) {
 				))}
 				{untested.length > 0 && <li>{say("open.untested", { names: untested.map(checkName).join(", ") })}</li>}
 			</ul>
+			<p>
+				<a href={`/soak?${new URLSearchParams(soFar)}`}>{say("soak-page.link")}</a>
+			</p>
 		</div>
 	);
 }

@@ -10,13 +10,13 @@ import { sealingShortcomingsOf, sealRecord } from "../../operations/records/seal
 import { validate } from "../../operations/validate.ts";
 import { badMemberWords } from "../../texts/fault-words.ts";
 import { isTextKey, say, type TextKey } from "../../texts/say.ts";
+import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErrorSummary, type FieldErrors, Form, Submit } from "../components/form.tsx";
 import { StatementFacts } from "../components/statement-facts.tsx";
 import { LogFacts, PartySignature } from "../log-mark.tsx";
 import { checkName } from "../record-form/check-control.tsx";
 import { readBody } from "../record-form/read-body.ts";
-import { groupsOfFour, showTime } from "../record-form/shown-time.ts";
 import { sendPage } from "../render.ts";
 import { showClaimed } from "./days.ts";
 import { errorsOfFault } from "./form-errors.ts";

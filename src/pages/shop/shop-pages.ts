@@ -3,6 +3,7 @@ import type { FastifyInstance } from "fastify";
 import type { Deps } from "../../operations/deps.ts";
 import type { PackSearcher } from "../../operations/packaging-search/pack-searcher.ts";
 import { sendClosed } from "../customer/entry-routes.tsx";
+import { registerDropSeriesPages } from "../drop-series/drop-series-routes.tsx";
 import { registerBenchPages } from "./bench-pages.tsx";
 import { registerErasure } from "./erasure-pages.tsx";
 import { registerHome } from "./home-pages.tsx";
@@ -13,6 +14,7 @@ import { registerStockPages } from "./packing/stock-routes.tsx";
 import { registerRecordEditor } from "./record-editor-pages.tsx";
 import { registerSeal } from "./seal-pages.tsx";
 import { registerSignIn } from "./sign-in-pages.tsx";
+import { registerSoak } from "./soak/soak-routes.tsx";
 
 export function registerShopPages(app: FastifyInstance, deps: Deps, searchPacks: PackSearcher): void {
 	app.register(async (pages) => {
@@ -30,5 +32,7 @@ export function registerShopPages(app: FastifyInstance, deps: Deps, searchPacks:
 		registerBenchPages(pages, deps);
 		registerPlanner(pages, deps, searchPacks);
 		registerStockPages(pages, deps);
+		registerSoak(pages);
+		registerDropSeriesPages(pages, deps);
 	});
 }

@@ -1,7 +1,10 @@
 /** A verification in words: outcome, checks, entries, and what it means. The same on the server's page and offline. */
-import { CHECK_IDS, type CheckId, type CheckOutcome, type Finding } from "../../records/verify/finding.ts";
+import { ALL_CHECK_IDS, type AnyCheckId, type CheckOutcome, type Finding } from "../../records/verify/finding.ts";
 import type { EntrySummary, Verification } from "../../records/verify/verify-receipt.ts";
 import { verifyWords, verifyWordsIfAny } from "./words.ts";
+
+/** Why nothing else could be looked at. */
+const FIRST = ["verify.bag-first", "verify.form-first"] as const;
 
 export interface VerifiedFile {
 	readonly name: string;
@@ -16,8 +19,9 @@ export function VerificationView({
 	readonly file: VerifiedFile;
 }) {
 	const { outcome, checks, about, format, entries } = verification;
-	// Without its form nothing else of a receipt can be looked at; that is said once.
-	const told = checks.filter(({ why }) => why?.sentence !== "verify.form-first");
+	// Without its form nothing else of a receipt can be looked at, nor of a dossier without its bag; that is said once.
+	const first = FIRST.find((sentence) => checks.some(({ why }) => why?.sentence === sentence));
+	const told = checks.filter(({ why }) => why === undefined || why.sentence !== first);
 	return (
 		<section class={`verification ${outcome}`} aria-labelledby="outcome">
 			<h2 id="outcome" tabIndex={-1}>
@@ -51,7 +55,7 @@ export function VerificationView({
 			</dl>
 			<h2>{verifyWords("verify.checks")}</h2>
 			<ChecksTable checks={told} />
-			{told.length < checks.length ? <p>{verifyWords("verify.form-first-all")}</p> : null}
+			{first === undefined ? null : <p>{verifyWords(`${first}-all`)}</p>}
 			{entries.length === 0 ? null : <EntriesTable entries={entries} />}
 			{outcome === "verified" ? <Meaning isSigned={format !== "handover-risk/receipt/1"} /> : null}
 		</section>
@@ -86,7 +90,9 @@ function outcomeText({ outcome, format, checks }: Verification): string {
 
 /** What could not be looked at stands beside the outcome, so that nobody takes it for more than it is. */
 function LeftOut({ checks }: { readonly checks: readonly Finding[] }) {
-	const left = CHECK_IDS.filter((id) => checks.some((check) => check.id === id && check.outcome === "not-possible"));
+	const left = ALL_CHECK_IDS.filter((id) =>
+		checks.some((check) => check.id === id && check.outcome === "not-possible"),
+	);
 	if (left.length === 0) return null;
 	return (
 		<p>{verifyWords("verify.left-out", { checks: left.map((id) => verifyWords(`verify.check.${id}`)).join(", ") })}</p>
@@ -122,7 +128,7 @@ function ChecksTable({ checks }: { readonly checks: readonly Finding[] }) {
 	);
 }
 
-function CheckName({ id }: { readonly id: CheckId }) {
+function CheckName({ id }: { readonly id: AnyCheckId }) {
 	return (
 		<th scope="row">
 			{verifyWords(`verify.check.${id}`)}

@@ -19,6 +19,11 @@ export const CHECK_IDS = [
 ] as const;
 export type CheckId = (typeof CHECK_IDS)[number];
 
+/** Checks of a dossier, before those of the receipt inside it. Permanent too. */
+export const DOSSIER_CHECK_IDS = ["bag", "bag-files"] as const;
+export const ALL_CHECK_IDS = [...DOSSIER_CHECK_IDS, ...CHECK_IDS] as const;
+export type AnyCheckId = (typeof ALL_CHECK_IDS)[number];
+
 export const CHECK_OUTCOMES = ["passed", "failed", "not-possible"] as const;
 export type CheckOutcome = (typeof CHECK_OUTCOMES)[number];
 
@@ -29,7 +34,7 @@ export interface Why {
 }
 
 export interface FindingDetails {
-	/** JSON Pointer into the receipt, byte offset (`byte 17`), or a pointer and the offset in what is encoded there. */
+	/** JSON Pointer into the receipt, name of a file in a dossier, byte offset (`byte 17`), or a pointer and the offset in what is encoded there. */
 	readonly where?: string;
 	readonly expected?: string;
 	readonly found?: string;
@@ -37,7 +42,7 @@ export interface FindingDetails {
 }
 
 export interface Finding extends FindingDetails {
-	readonly id: CheckId;
+	readonly id: AnyCheckId;
 	readonly outcome: CheckOutcome;
 }
 

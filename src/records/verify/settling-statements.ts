@@ -1,12 +1,12 @@
 /**
  * The two forms that the parties seal of what they state and settle, `handover-risk/position/1` and
- * `handover-risk/settlement/1`: member by member, fitting their entry, and naming what they answer by the hash that the
- * receipt's own entries have. Lists of codes are left open: a later one does not make an older reader fail.
+ * `handover-risk/settlement/1`: member by member, fitting their entry, and naming what they answer, of the same order, by the hash
+ * that the receipt's own entries have. Lists of codes are left open: a later one does not make an older reader fail.
  */
 import type { JsonNode } from "./canonical-json.ts";
 import { Unreadable, why } from "./finding.ts";
 import type { ReadEntry } from "./read-entry.ts";
-import { hexOf, itemsOf, membersOf, refuse, textOf } from "./shape.ts";
+import { hexOf, itemsOf, membersOf, plainText, refuse, textOf } from "./shape.ts";
 
 const ID = /^[a-z]{3}_[0-9a-z]{20}$/;
 const CODE = /^[a-z][a-z0-9-]{0,60}$/;
@@ -17,8 +17,12 @@ const FORMS: Readonly<Record<string, { readonly format: string; readonly read: (
 	"settlement-sealed": { format: "handover-risk/settlement/1", read: readSettlementStep },
 };
 
+/** By kind of position; any other kind, also one that is added later, may name a test or not. */
+const NAMES_TEST: Readonly<Record<string, boolean>> = { states: false, "asks-for-test": true, "offers-test": true };
+
 interface Said {
 	readonly id: string;
+	readonly orderId: string;
 	/** What it answers, and the place of that. */
 	readonly about: { readonly id: string; readonly statementSha256: string; readonly where: string } | null;
 }
@@ -31,12 +35,15 @@ export function refuseWrongSettling(entries: readonly ReadEntry[]): void {
 		const { node, format } = entry.statement;
 		try {
 			if (format !== form.format) refuse("/$format", why("verify.form-constant"), form.format, format);
-			const { id, about } = form.read(node);
+			const { id, orderId, about } = form.read(node);
 			if (id !== entry.subject) refuse("", why("verify.form-told"), entry.subject, id);
 			const answered = entries.find(({ subject, kind }) => subject === about?.id && kind === entry.kind);
 			if (about === null || answered === undefined) continue;
 			if (answered.statementSha256 !== about.statementSha256 || !(answered.index < entry.index))
 				refuse(about.where, why("verify.form-answered"), answered.statementSha256 ?? "", about.statementSha256);
+			const itsOrder = orderOf(answered);
+			if (itsOrder !== null && itsOrder !== orderId)
+				refuse("/orderId", why("verify.form-other-order"), itsOrder, orderId);
 		} catch (error) {
 			if (!(error instanceof Unreadable)) throw error;
 			throw new Unreadable({ ...error.details, where: `${entry.where}/statement → ${error.details.where}` });
@@ -51,7 +58,7 @@ function readPosition(node: JsonNode): Said {
 		["$format", "checkIds", "kind", "orderId", "partyId", "positionId", "recordIds", "text"],
 		["answers", "consignmentId", "test"],
 	);
-	readParties(member);
+	const orderId = readParties(member);
 	const kind = textOf(member("kind"), "/kind", CODE, "verify.form-kind");
 	each(member("checkIds"), "/checkIds", (item, where) => textOf(item, where));
 	each(member("recordIds"), "/recordIds", idOf);
@@ -59,7 +66,8 @@ function readPosition(node: JsonNode): Said {
 	const leg = member("consignmentId") as JsonNode | undefined;
 	if (leg !== undefined) idOf(leg, "/consignmentId");
 	const test = member("test") as JsonNode | undefined;
-	if ((test === undefined) !== (kind === "states")) refuse("/test", why("verify.form-missing"));
+	const isNamed = NAMES_TEST[kind] ?? test !== undefined;
+	if (isNamed !== (test !== undefined)) refuse("/test", why(isNamed ? "verify.form-missing" : "verify.form-unknown"));
 	if (test !== undefined) {
 		const part = membersOf(test, "/test", ["dates", "doneBy", "id"]);
 		textOf(part("id"), "/test/id", CODE, "verify.form-id");
@@ -68,10 +76,10 @@ function readPosition(node: JsonNode): Said {
 	}
 	const answers = member("answers") as JsonNode | undefined;
 	const id = idOf(member("positionId"), "/positionId");
-	if (answers === undefined) return { id, about: null };
+	if (answers === undefined) return { id, orderId, about: null };
 	const part = membersOf(answers, "/answers", ["positionId", "stance", "statementSha256"]);
 	textOf(part("stance"), "/answers/stance", CODE, "verify.form-id");
-	return { id, about: aboutOf(part, "positionId", "/answers") };
+	return { id, orderId, about: aboutOf(part, "positionId", "/answers") };
 }
 
 function readSettlementStep(node: JsonNode): Said {
@@ -80,14 +88,14 @@ function readSettlementStep(node: JsonNode): Said {
 	const isProposal = act?.type === "text" && act.text === "proposes";
 	const own = isProposal ? ["amounts", "itemNext", "outcome"] : ["proposal"];
 	const member = membersOf(node, "", [...common, ...own], ["text"]);
-	readParties(member);
+	const orderId = readParties(member);
 	textOf(member("act"), "/act", CODE, "verify.form-kind");
 	const text = member("text") as JsonNode | undefined;
 	if (text !== undefined) readCommitment(text, "/text");
 	const id = idOf(member("stepId"), "/stepId");
 	if (!isProposal) {
 		const part = membersOf(member("proposal"), "/proposal", ["statementSha256", "stepId"]);
-		return { id, about: aboutOf(part, "stepId", "/proposal") };
+		return { id, orderId, about: aboutOf(part, "stepId", "/proposal") };
 	}
 	for (const name of ["itemNext", "outcome"]) textOf(member(name), `/${name}`, CODE, "verify.form-id");
 	each(member("amounts"), "/amounts", (item, where) => {
@@ -97,7 +105,12 @@ function readSettlementStep(node: JsonNode): Said {
 		textOf(part("currency"), `${where}/currency`, /^[A-Z]{3}$/);
 		for (const name of ["from", "to"]) textOf(part(name), `${where}/${name}`, CODE, "verify.form-id");
 	});
-	return { id, about: null };
+	return { id, orderId, about: null };
+}
+
+/** The order that an entry's statement names; null where it is not shown. */
+function orderOf({ statement }: ReadEntry): string | null {
+	return statement?.node.type === "object" ? plainText(statement.node.members.get("orderId")) : null;
 }
 
 /** Reads each item of a list. */
@@ -105,8 +118,10 @@ function each(node: JsonNode, where: string, read: (item: JsonNode, where: strin
 	for (const [index, item] of itemsOf(node, where).entries()) read(item, `${where}/${index}`);
 }
 
-function readParties(member: (name: string) => JsonNode): void {
-	for (const name of ["orderId", "partyId"]) idOf(member(name), `/${name}`);
+/** The order's id. */
+function readParties(member: (name: string) => JsonNode): string {
+	idOf(member("partyId"), "/partyId");
+	return idOf(member("orderId"), "/orderId");
 }
 
 function aboutOf(part: (name: string) => JsonNode, name: string, where: string): NonNullable<Said["about"]> {

@@ -3,6 +3,7 @@
  * well. Repaired, soaked, posted back; on the owner's one computer it then runs on half the lanes that the card is
  * capable of, and stops under load. Invented from start to end.
  */
+import { demoFile } from "./demo-client.ts";
 import { addLeg, looked, openOn, type PlayedOrder, type Shop, starts, takeIn, typed } from "./scenario.ts";
 
 const IDENTITY = {
@@ -15,6 +16,21 @@ const CARD_PHOTOS = {
 	"item-front": "card-front.png",
 	"item-back": "card-back.png",
 	"serial-label": "serial-label.png",
+};
+/** A recorder taped to the card: it wakes for impacts, and once an hour. */
+const TRIP_READING = {
+	place: "on-item",
+	device: "recorder",
+	mapping: {
+		time: { column: 1, unit: "s" },
+		axes: [2, 3, 4].map((column) => ({ column, unit: "Gn" })),
+		temperature: { column: 5, unit: "degC" },
+		humidity: { column: 6 },
+	},
+	unitsConfirmed: true,
+	startsAt: "2026-10-06T15:00:00+02:00",
+	clockUncertaintyS: 120,
+	fullScaleGn: 200,
 };
 const PARCEL_PHOTOS = { "parcel-closed": "parcel-closed.png", "pack-open": "pack-open.png" };
 
@@ -172,6 +188,11 @@ export async function playComputeCard(shop: Shop): Promise<PlayedOrder> {
 	);
 
 	const arrival = await openOn(shop, outbound.id, { stage: "arrival" });
+	const howToRead = new URLSearchParams({ fileName: "card-trip.csv", reading: JSON.stringify(TRIP_READING) });
+	await client.sendFile(
+		`/api/v1/consignments/${outbound.id}/transit-recordings?${howToRead}`,
+		await demoFile("recordings/card-trip.csv"),
+	);
 	const second = await client.giveLink(order.id, arrival);
 	await second.owner.fillAndSeal(
 		arrival,

@@ -54,9 +54,13 @@ export class DemoClient {
 
 	/** Fetches text: a receipt, a page. */
 	async fetchText(path: string): Promise<string> {
+		return (await this.fetchBytes(path)).toString("utf8");
+	}
+
+	async fetchBytes(path: string): Promise<Buffer> {
 		const answer = await fetch(`${this.url}${path}`, { headers: this.headers });
 		if (!answer.ok) throw new Error(`GET ${path} answered ${answer.status}: ${await answer.text()}`);
-		return answer.text();
+		return Buffer.from(await answer.arrayBuffer());
 	}
 
 	/** Brings pictures to a draft and gives them as the draft lists them. */

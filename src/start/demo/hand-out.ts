@@ -1,4 +1,4 @@
-/** Writes what an order's parties take away into a folder: receipts, the slip, the paper form, the pack as shipped, the comparison. */
+/** Writes what an order's parties take away into a folder: receipts, reports, dossiers, the slip, the paper form, the pack as shipped, the comparison. */
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { DemoClient } from "./demo-client.ts";
@@ -21,6 +21,14 @@ export async function handOut(
 	}
 	const comparison = await shop.fetchText(`/api/v1/consignments/${played.consignmentId}/comparison`);
 	await writeFile(join(folder, "comparison.json"), comparison);
+	for (const edition of ["parties", "expert", "carrier"]) {
+		const report = await shop.fetchBytes(`/api/v1/orders/${played.orderId}/report.pdf?edition=${edition}`);
+		await writeFile(join(folder, `report-${edition}.pdf`), report);
+	}
+	for (const edition of ["parties", "expert"]) {
+		const dossier = await shop.fetchBytes(`/api/v1/orders/${played.orderId}/dossier.zip?edition=${edition}`);
+		await writeFile(join(folder, `dossier-${edition}.zip`), dossier);
+	}
 	const style = await pages.fetchText("/assets/style.css");
 	for (const sheet of ["slip", "paper-form", "pack", "comparison"]) {
 		const page = await pages.fetchText(`/orders/${played.orderId}/consignments/${played.consignmentId}/${sheet}`);

@@ -12,6 +12,14 @@ export const arrival = {
 		"You need no account. A phone with a camera is enough; a kitchen scale helps. What you enter is saved at each step, and you may go on later with the same link and code.",
 	"arrival.entry-photos-first":
 		"The parcel is there already? Take photos of it, closed and from all sides, before anything else. You can add them here afterwards.",
+	"arrival.continue": "Go on at a computer",
+	"arrival.continue-title": "Go on at another device",
+	"arrival.continue-offer":
+		"On the other device, open the address below and type the code. It is good once, until {time}. This device stays in as well; both write the same draft.",
+	"arrival.continue-address": "Address",
+	"arrival.continue-code": "Code",
+	"arrival.continue-lead": "Type the code that the other device shows, eight letters and digits.",
+	"arrival.continue-back": "Back to the record",
 	"arrival.entry-closed-title": "This link does not open",
 
 	// The frame of every step.

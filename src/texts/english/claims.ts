@@ -13,6 +13,8 @@ export const claims = {
 	"claims.no-rule": "Of this regime no rule for this kind of damage was read.",
 	"claims.no-holidays":
 		"No holidays were given, so only Sundays, or weekends, were left out: the dates may be too early.",
+	"claims.regions-differ":
+		"Holidays differ between the regions of this country: without a region only those of the whole country were left out.",
 	"claims.other-damage": "These rules are not about the kind of damage that was named: {rules}.",
 	"claims.from-memory": "One of these rules was recalled and not read: look it up before relying on it.",
 	"claims.reading-start-day-counts":

@@ -8,6 +8,8 @@ export const faults = {
 	"fault.not-signed-in.mend": "Sign in, or open the link you were given.",
 	"fault.passphrase-wrong": "The name and the passphrase do not go together.",
 	"fault.passphrase-wrong.mend": "Check both and try again.",
+	"fault.code-gone": "This code opens nothing: it was mistyped, was used before, or is older than 15 minutes.",
+	"fault.code-gone.mend": "Look at it again, or make a new one on the device on which the record is open.",
 	"fault.code-wrong": "The code is not the one that belongs to this link.",
 	"fault.code-wrong.mend": "Look at the message in which the code came. You have {left} tries left.",
 	"fault.code-locked": "The code was wrong too often.",
@@ -56,7 +58,8 @@ export const faults = {
 	"fault.version-missing": "The request does not say which version it changes.",
 	"fault.version-missing.mend": "Send the ETag of what you loaded as If-Match.",
 	"fault.too-large": "That is larger than what is taken here.",
-	"fault.too-large.mend": "Send a smaller file: exhibits up to 20 MiB, diagnostic outputs and receipts up to 16 MiB.",
+	"fault.too-large.mend":
+		"Send a smaller file: exhibits up to 20 MiB, diagnostic outputs and receipts up to 16 MiB, recorded shocks up to 8 MiB.",
 	"fault.unsupported-type": "This kind of file is not taken.",
 	"fault.unsupported-type.mend":
 		"Send a picture (JPEG, PNG, WebP, HEIC), a video (MP4, WebM), a PDF or a text; in the API, JSON with its media type.",
@@ -149,6 +152,8 @@ export const faults = {
 	"bad.import-refused.mend": "Send the tool's whole output as it printed it.",
 	"bad.import-refused-at": "The file was not read, because of line {line}. {why}",
 	"bad.import-refused-at.mend": "Send the tool's whole output as it printed it.",
+	"bad.other-drops": "The file holds {found} impacts, and {told} drops were told.",
+	"bad.other-drops.mend": "Write one line for each drop, in their order; cut the file to them.",
 	"bad.not-a-number": "This is not a number.",
 	"bad.not-a-number.mend": "Type digits, with a point or a comma before the decimals.",
 	"bad.passphrase-short": "The passphrase is too short.",

@@ -19,6 +19,17 @@ export const imports = {
 	"import.csv-row": "A row does not fit the header or its quotes are broken ({why}).",
 	"import.no-header": "The table has no header that is known, so its columns are not known: {cell}",
 	"import.no-rows": "The table has a header and no rows.",
+	"import.recorder-columns": "The table has {found} columns, fewer than were named ({asked}).",
+	"import.recorder-fields": "The row has {found} fields, the header has {header}.",
+	"import.recorder-long-line": "The line is longer than any row of a recorder's table.",
+	"import.recorder-no-zone": "The time has no zone, and none was named: {cell}",
+	"import.recorder-not-a-number": "Column {column} holds what is not a number or a time: {cell}",
+	"import.recorder-rate-changes":
+		"The samples follow each other every {beforeS} s, then every {afterS} s. Export impacts and the slow log as two files.",
+	"import.recorder-time-back": "The time goes back by {backS} s.",
+	"import.recorder-time-coarse":
+		"All these rows have the same time. Name a column that counts samples, and the samples per second.",
+	"import.recorder-time-missing": "The row has no time.",
 	"import.no-column": "No column of the table could be read.",
 	"import.column-twice": "The column {column} stands twice.",
 	"import.unit-not-read": "The column {column} is in {unit}, which is not read.",

@@ -59,7 +59,8 @@ export const origin = {
 	"origin.capped-cases": "The cases counted bear no ratio above {cap}. The word is chosen as for {cap}.",
 
 	"origin.test-informs": "It is expected to tell {bits} bits about the origin.",
-	"origin.test-separates": "Of the origins still open it tells apart {pairs} pairs.",
+	"origin.test-separates-one": "It tells apart two of the origins that are still open.",
+	"origin.test-separates": "It tells origins that are still open apart, {pairs} pairs of them.",
 	"origin.test-breaks-custody":
 		"It changes the item's holder or what can still be seen. Only when both sides agree, and after all other tests.",
 	"origin.test-destructive": "It destroys what it looks at. Only when both sides agree, and last of all.",
@@ -101,6 +102,15 @@ export const origin = {
 	"origin.finding-some-starts-good": "On arrival some starts went well and some did not.",
 	"origin.finding-better-on-arrival": "Something was good on arrival that was not good before dispatch.",
 	"origin.finding-record-contradicts-itself": "A record holds times or values that can not be true together.",
+
+	"origin.absent-new-mechanical-damage": "No new mechanical damage was found on arrival.",
+	"origin.absent-pack-mark-matches": "No mark in the pack was found where the damage on the item is.",
+	"origin.absent-parts-loosened": "No screw, bracket, cooler or pad was found loose or shifted.",
+	"origin.absent-wetness-seen": "No moisture, residue or wet indicator was found.",
+	"origin.absent-reseating-cured": "Seating it again did not mend it.",
+	"origin.absent-control-item-good": "Another item that is known to be good did not work on the same bench either.",
+	"origin.absent-good-on-other-computer": "It did not work in another computer either.",
+	"origin.absent-other-driver-cured": "Another driver or a clean system did not mend it.",
 
 	"origin.test-other-computer": "Try it in a second computer of another make, if no stop sign was seen.",
 	"origin.test-control-item": "Try another item that is known to be good on the same bench, before and after.",

@@ -156,7 +156,8 @@ export const planner = {
 	"pack.objective-kind.cost": "cost",
 	"pack.objective-kind.volume": "volume",
 	"pack.found-title": "Packs from the stock",
-	"pack.found": "{considered} packs were considered; the best by {objective} stand first.",
+	"pack.found":
+		"{considered} packs were considered; the best by {objective} stand first, those that hold more surely before the others.",
 	"pack.found-none": "{considered} packs were considered, and none holds. The table says why, and so what to buy.",
 	"pack.left-out": "Left out",
 	"pack.left-out-why": "Because",
@@ -198,7 +199,7 @@ export const planner = {
 	"pack.piece-size": "Size, the last figure is the thickness",
 	"pack.inside": "{size} inside",
 	"pack.closing-advice":
-		"Pressure-sensitive tape at least 50 mm wide, along the middle seam and across both ends, top and bottom",
+		"Pressure-sensitive tape at least 50 mm wide, along the middle seam and across both ends, top and bottom (common practice)",
 	"pack.order-of-work": "Order of work",
 	"pack.step-1": "At an earthed mat, with an earthed strap: look at the item, photograph it, note its serial number.",
 	"pack.step-2":

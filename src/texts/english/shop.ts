@@ -203,7 +203,7 @@ export const shop = {
 	"record.photos": "Photos",
 	"record.file": "Diagnostic output",
 	"record.file-text":
-		"The whole output of lspci -vv (with administrator rights) or nvidia-smi -q -x, taken under load. It is kept as an exhibit; what is read from it needs no typing.",
+		"The whole output of a diagnostic program, as it was written; the lines below make such files. Of a card, taken under load. It is kept as an exhibit; what is read from it needs no typing.",
 	"record.file-upload": "File",
 	"record.file-paste": "or paste it here",
 	"record.file-load": "Meanwhile the machine was",

@@ -1,5 +1,27 @@
 /** Verification of a receipt: on its page, at the command line, in the offline file. */
 export const verify = {
+	"verify.check.bag": "Bag",
+	"verify.check.bag.about":
+		"Every byte of the dossier's archive has its place, and every file the hash that its manifest says.",
+	"verify.check.bag-files": "Files of the log",
+	"verify.check.bag-files.about": "The files for standard programs are those that the receipt inside holds.",
+	"verify.cut-meanwhile": "The file became shorter while it was read.",
+	"verify.bag-passed": "{count} files, {bytes} bytes.",
+	"verify.bag-first": "The bag has to be right before anything in it can be looked at.",
+	"verify.bag-first-all": "The bag has to be right before anything in it can be looked at.",
+	"verify.zip-end": "The archive does not end as it must: something was cut off, or added.",
+	"verify.zip-header": "A header of the archive is not in the one form that it can have.",
+	"verify.zip-name": "A file has a name that cannot stand here, or that stands twice.",
+	"verify.zip-large": "This file is larger than any that can stand here.",
+	"verify.bag-name": "This file cannot stand in a dossier.",
+	"verify.bag-missing": "This file is missing.",
+	"verify.bag-line": "Line {line} is not a hash, two spaces and a name.",
+	"verify.bag-hash": "The file has another hash than the manifest says.",
+	"verify.bag-unlisted": "The manifest does not list this file.",
+	"verify.bag-files-passed":
+		"{count} files say what the receipt says. The report, the comparison and the page that verifies are computed and not sealed.",
+	"verify.bag-files-other": "The file says something else than the receipt.",
+	"verify.bag-files-unknown": "The receipt knows nothing of this file.",
 	"verify.check.form": "Form",
 	"verify.check.form.about": "Every byte stands where it must, and could stand no other way.",
 	"verify.check.statement-hash": "Sealed statements",
@@ -36,10 +58,10 @@ export const verify = {
 
 	"verify.title": "Verify a receipt",
 	"verify.lead":
-		"Choose a receipt that you have. It is checked byte for byte: whether something was changed since, and whether it stands in the signed log. Nothing that you send is kept.",
+		"Choose a receipt or a dossier that you have. It is checked byte for byte: whether something was changed since, and whether it stands in the signed log. Nothing that you send is kept.",
 	"verify.offline-lead":
-		"This page checks receipts on your own device. It sends nothing, fetches nothing, and works without a network and without the shop's server. Keep it with your receipts.",
-	"verify.file": "Receipt",
+		"This page checks receipts and dossiers on your own device. It sends nothing, fetches nothing, and works without a network and without the shop's server. Keep it with your receipts.",
+	"verify.file": "Receipt or dossier",
 	"verify.file-hint": "The file that you downloaded, as it is. Up to 16 MiB.",
 	"verify.file-hint-offline": "The file that you downloaded, as it is. Choose it, or drop it anywhere on this page.",
 	"verify.key": "Key of the log, if you have it",
@@ -57,10 +79,10 @@ export const verify = {
 	"verify.act": "Verify",
 	"verify.another": "Verify another receipt",
 	"verify.reading": "Reading {name}: {percent} %",
-	"verify.no-file": "Choose a receipt first.",
+	"verify.no-file": "Choose a receipt or a dossier first.",
 	"verify.unreadable-file": "The file {name} cannot be read.",
 	"verify.needs-script": "This page checks receipts with a script of its own. Allow scripts to use it.",
-	"verify.one-file": "Name one receipt.",
+	"verify.one-file": "Name one receipt or dossier.",
 	"verify.usage":
 		"npm run verify -- FILE [--key HEX-or-FILE] [--printed 'ENTRIES ROOT'] [--earlier FILE] [--file FILE]",
 	"verify.offline-link": "Download this page for use without us",
@@ -124,6 +146,7 @@ export const verify = {
 	"verify.form-text": "A text must stand here.",
 	"verify.form-count": "A whole number from 0 must stand here.",
 	"verify.form-amount": "An amount from 0 must stand here.",
+	"verify.form-other-order": "It names another order than what it answers.",
 	"verify.form-answered": "What is answered here is not what the earlier entry holds.",
 	"verify.form-constant": "Another text must stand here.",
 	"verify.form-hex": "Here must stand {digits} hex digits, letters small.",

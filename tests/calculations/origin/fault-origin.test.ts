@@ -240,6 +240,8 @@ describe("the catalogue", () => {
 			expect(bears(rule).length, rule.id).toBeGreaterThan(0);
 			expect(rule.source.locator, rule.id).not.toBe("");
 			expect(isTextKey(`origin.finding-${rule.id}`), rule.id).toBe(true);
+			// A finding that counts when it was looked for and not found has words for that too.
+			expect(isTextKey(`origin.absent-${rule.id}`), rule.id).toBe(rule.whenAbsent !== undefined);
 		}
 		for (const rule of ORIGIN_TEST_RULES) expect(isTextKey(`origin.test-${rule.id}`), rule.id).toBe(true);
 		for (const id of ORIGINS) expect(isTextKey(`origin.${id}`), id).toBe(true);

@@ -81,6 +81,16 @@ describe("a pack that falls short by exactly one", () => {
 		expect(short(assess(soundBut({ pack: { faces } })))).toEqual(["buckling"]);
 	});
 
+	it("buckling is for pads: a sheet that lines the box has no such check, the same area cut as a pad has", () => {
+		// 60 × 60 mm of 50.8 mm foam: below the 45.6 cm² that the rule asks for.
+		const item = { lengthM: 0.06, widthM: 0.06, heightM: 0.06, massKg: 0.5 };
+		const faces = (bearing: object) => allFaces({ ...layer(0.0508, 0.06), pads: undefined, ...bearing } as never);
+		const lined = assess(soundBut({ item, pack: { faces: faces({ fullFace: true }) } }));
+		expect(check(lined, "buckling")).toMatchObject({ verdict: "not-assessed", why: { sentence: "packaging.lined" } });
+		const padded = assess(soundBut({ item, pack: { faces: faces({ pads: [{ lengthM: 0.06, widthM: 0.06 }] }) } }));
+		expect(check(padded, "buckling").verdict).toBe("falls-short");
+	});
+
 	it("cell: a conductive layer against it, which static says as well", () => {
 		const film = { ...shield, kind: "conductive-film" as const };
 		expect(short(assess(soundBut({ pack: { bagLayers: [film, shield, barrier] } })))).toEqual(["static", "cell"]);

@@ -106,6 +106,43 @@ describe("a search of packs", () => {
 		expect(best).toBeGreaterThan(0);
 		expect(found).toBeGreaterThanOrEqual(best - 0.01);
 	}, 60_000);
+	it("puts what holds more surely first, whatever its margin, and of the same pack from other sheets the cheaper one", () => {
+		// A foam with a wide band beside one with a narrow band and a little less margin: the first is marginal.
+		const [narrowBand, wideBand] = [plank, plank].map((foam, index) =>
+			foam === null
+				? null
+				: {
+						...foam,
+						id: `own-${index}`,
+						peakUncertainty: index === 0 ? 0.02 : 0.6,
+						optimumFactor: index === 0 ? 1.01 : foam.optimumFactor,
+						overTemperature: undefined,
+					},
+		);
+		if (narrowBand == null || wideBand == null || wideBand.model.kind !== "stress-energy") throw new Error("no foam");
+		const soft = { ...wideBand, model: { ...wideBand.model, aKPa: 0.97 * wideBand.model.aKPa } };
+		const sheets = [
+			{ id: "narrow band", foam: narrowBand, thicknessM: 0.0508, price: 30 },
+			{ id: "wide band", foam: soft, thicknessM: 0.0508, price: 30 },
+			{ id: "the same again", foam: narrowBand, thicknessM: 0.0508, price: 40 },
+		];
+		// So weak that the wide band passes the limit, the narrow one not.
+		const { fragility } = INPUT.item;
+		if (fragility === undefined) throw new Error("no fragility");
+		const { designs } = search({
+			item: { ...INPUT.item, fragility: { ...fragility, gn: 0.6 * fragility.gn } },
+			stock: { ...INPUT.stock, boxes: [box("narrow", 2 * 0.0508, 2)], sheets },
+			most: 20,
+		});
+		const verdicts = designs.map((design) => design.packaging.result?.verdict);
+		expect(new Set(verdicts)).toEqual(new Set(["provisional", "marginal"]));
+		expect(verdicts).toEqual([...verdicts].sort().reverse());
+		const best = (verdict: string) =>
+			Math.max(...designs.filter((_, index) => verdicts[index] === verdict).map((design) => design.margin));
+		expect(best("marginal")).toBeGreaterThan(best("provisional"));
+		// Of two sheets that are the same but for the price, the cheaper one.
+		expect(JSON.stringify(designs)).not.toContain("the same again");
+	});
 	it("ranks by cost and by volume, and leaves out what has no price", () => {
 		const cheap = search({ objective: "cost" }).designs.map((design) => design.cost ?? Number.NaN);
 		expect(cheap).toEqual([...cheap].sort((a, b) => a - b));

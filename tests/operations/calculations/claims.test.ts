@@ -40,6 +40,12 @@ describe("holidays", () => {
 		expect(firstOf({ ...PERIODS, events, holidays: { country: "DE", region: "HH" } })?.endsOn).toBe("2026-01-10");
 		expect(firstOf({ ...PERIODS, events, holidays: { country: "DE", region: "BY" } })?.endsOn).toBe("2026-01-12");
 	});
+	it("without a region, where regions have further ones, that is said", () => {
+		const said = (holidays: object) => JSON.stringify(ask("claim-periods", { ...PERIODS, holidays }).cautions);
+		expect(said({ country: "DE" })).toContain("without a region");
+		expect(said({ country: "DE", region: "BY" })).not.toContain("without a region");
+		expect(said({ country: "PL" })).not.toContain("without a region");
+	});
 	it("can be added, removed, or given as dates", () => {
 		const added = { country: "DE", add: ["2025-03-05"], remove: [] };
 		expect(firstOf({ ...PERIODS, holidays: added })?.endsOn).toBe("2025-03-12");
@@ -77,6 +83,7 @@ describe("holidays", () => {
 				"2025-12-26",
 			],
 			doubtful: [],
+			regionsDiffer: true,
 		});
 	});
 });

@@ -1,6 +1,7 @@
 /** Sealing the pack as shipped, over the API and on the real database. */
 import { createHash } from "node:crypto";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { CATALOGUE_VERSION } from "../../../src/catalogue/checks/checks.ts";
 import { customerScene, type Scene } from "../../pages/customer-scene.ts";
 import { entriesIn } from "../../setup/receipt-entries.ts";
 import { type TestApp, testApp } from "../../setup/test-app.ts";
@@ -38,7 +39,7 @@ describe("the pack as shipped", () => {
 		const view = made.json();
 		expect(view.statement.$format).toBe("handover-risk/assessment/1");
 		expect(view.statement.orderId).toBe(scene.orderId);
-		expect(view.statement.catalogueVersion).toBe("1");
+		expect(view.statement.catalogueVersion).toBe(CATALOGUE_VERSION);
 		expect(view.statement.result.result.verdict).toBe("falls-short");
 		const top = view.statement.result.result.checks.find((check: { id: string }) => check.id === "cushion-top");
 		expect(top.value).toBeCloseTo(120.3, 1);

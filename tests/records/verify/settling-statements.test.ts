@@ -90,10 +90,29 @@ describe("positions", () => {
 		["a text that is not committed", position(P1, { text: "typed" }), "/entries/0/statement → /text"],
 		["a member more", position(P1, { verdict: "x" }), "/entries/0/statement → /verdict"],
 		["a test that is not named", position(P1, { kind: "asks-for-test" }), "/entries/0/statement → /test"],
+		[
+			"a test in what only states",
+			position(P1, { test: { dates: [], doneBy: "owner", id: "other" } }),
+			"/entries/0/statement → /test",
+		],
 		["words for an id", position(P1, { recordIds: ["Mara"] }), "/entries/0/statement → /recordIds/0"],
 		["another form", { ...position(P1), $format: "handover-risk/record/1" }, "/entries/0/statement → /$format"],
 	])("are refused with %s", (_, statement, where) => {
 		expect(placeRefused(of(statement))).toBe(where);
+	});
+	it("of a kind that a later version adds may name a test or not", () => {
+		const test = { dates: [], doneBy: "owner", id: "other" };
+		expect(placeRefused(of(position(P1, { kind: "reports-a-test", test })))).toBeNull();
+		expect(placeRefused(of(position(P1, { kind: "reports-a-test" })))).toBeNull();
+	});
+	it("answer the same order's", () => {
+		const first = position(P1, { orderId: ids("ord", "9") });
+		const answers = { positionId: P1, stance: "agrees", statementSha256: hashOf(first) };
+		const both = [
+			entry(0, "position-sealed", P1, first),
+			entry(1, "position-sealed", P2, position(P2, { partyId: REPAIRER, answers })),
+		];
+		expect(placeRefused(both)).toBe("/entries/1/statement → /orderId");
 	});
 	it("answer the very bytes that the receipt holds", () => {
 		const first = position(P1);
@@ -116,6 +135,13 @@ describe("steps of a settlement", () => {
 	it("pass in their form, and the assent names the very bytes of the proposal", () => {
 		expect(placeRefused(both(hashOf(first)))).toBeNull();
 		expect(placeRefused(both("ef".repeat(32)))).toBe("/entries/1/statement → /proposal/statementSha256");
+	});
+	it("are refused where the assent names another order", () => {
+		const about = { statementSha256: hashOf(first), stepId: S1 };
+		const other = { ...assent(S2, about), orderId: ids("ord", "9") };
+		expect(placeRefused([entry(0, "settlement-sealed", S1, first), entry(1, "settlement-sealed", S2, other)])).toBe(
+			"/entries/1/statement → /orderId",
+		);
 	});
 	it("are refused before what they assent to", () => {
 		const [a, b] = both(hashOf(first));

@@ -45,7 +45,20 @@ export function axisOptions(input: SearchInput, designDropM: number, around: Roo
 	);
 	const outer: readonly (Cut | null)[] =
 		gap === null ? [null] : cuts(input.stock.sheets, gap, SHARES_IN_GAP, COUNTS_IN_GAP);
-	return inner.flatMap((inside) => outer.map((outside) => judged(input, designDropM, around, gap, inside, outside)));
+	const made = compositions(input.stock.sheets);
+	return inner.flatMap((inside) =>
+		outer.map((outside) => ({
+			composition: [inside, outside].map((one) => made(one?.layers ?? [])).join("|"),
+			...judged(input, designDropM, around, gap, inside, outside),
+		})),
+	);
+}
+
+/** Names what layers are made of: foams and thicknesses, from whatever sheets they are cut. */
+function compositions(sheets: readonly StockSheet[]): (layers: readonly FoamLayer[]) => string {
+	const written = sheets.map(({ foam }) => JSON.stringify(foam));
+	const kinds = new Map(sheets.map(({ foam }, place) => [foam, written.indexOf(written[place] ?? "")]));
+	return (layers) => layers.map(({ foam, thicknessM }) => `${thicknessM.toFixed(6)} of ${kinds.get(foam)}`).join("+");
 }
 
 /** Sheets that fill half the room to within the play that counts as none, cut in every pattern. */
@@ -114,7 +127,7 @@ function judged(
 	gap: Room | null,
 	inside: Cut,
 	outside: Cut | null,
-): AxisOption {
+): Omit<AxisOption, "composition"> {
 	const { item } = input;
 	const limit = limitOf(item).limitGn;
 	const stack = [
@@ -140,9 +153,6 @@ function judged(
 								: null;
 	const sampled = excluded === null ? samples(dropSets(stack).at(-1) ?? stack) : { forcesKN: NONE, energiesKJ: NONE };
 	return {
-		composition: [inside, outside]
-			.map((one) => one?.cushion.sheets.map((sheet) => `${sheet.count}×${sheet.id}`).join("+") ?? "")
-			.join("|"),
 		around: inside.cushion,
 		gap: outside?.cushion ?? null,
 		aroundLayers: inside.layers,

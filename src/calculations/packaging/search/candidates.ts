@@ -23,7 +23,7 @@ export interface Candidate {
 export interface Screened {
 	readonly considered: number;
 	readonly excluded: ReadonlyMap<Exclusion, number>;
-	/** The best of each composition and of each margin, best first. */
+	/** The best of each composition, best first. */
 	readonly best: readonly Candidate[];
 }
 
@@ -74,19 +74,11 @@ export function screen(
 			}
 		}
 	}
-	const ranked = [...best.values()].sort((a, b) => (isBetter(a, b, objective) ? -1 : 1));
-	return { considered: all1.length * all2.length * all3.length, excluded, best: distinct(ranked) };
-}
-
-/** Of packs with one margin the first: the others are the same pack of other sheets, or no better for being dearer. */
-function distinct(ranked: readonly Candidate[]): Candidate[] {
-	const seen = new Set<string>();
-	return ranked.filter(({ margin }) => {
-		const rounded = margin.toPrecision(9);
-		if (seen.has(rounded)) return false;
-		seen.add(rounded);
-		return true;
-	});
+	return {
+		considered: all1.length * all2.length * all3.length,
+		excluded,
+		best: [...best.values()].sort((a, b) => (isBetter(a, b, objective) ? -1 : 1)),
+	};
 }
 
 /** By the objective, then by margin, then by cost. */

@@ -86,7 +86,7 @@ export type AxisName = (typeof AXIS_NAMES)[number];
 
 /** One way to cushion the two faces of an axis. */
 export interface AxisOption {
-	/** Same sheets, whatever the pads. */
+	/** Same foams in the same thickness, whatever the sheets and the pads. */
 	readonly composition: string;
 	readonly around: Cushion | null;
 	readonly gap: Cushion | null;

@@ -1,4 +1,5 @@
 /** Reads the files that a reader brings to the offline page. Large ones are hashed in slices and never held. */
+import type { ByteSource } from "../../../records/verify/dossier/byte-source.ts";
 import type { GivenFile, HashedFile } from "../../../records/verify/given.ts";
 import { runningHash } from "../../../records/verify/hashes.ts";
 
@@ -22,6 +23,20 @@ export async function readWhole(file: File): Promise<GivenFile> {
 	} catch {
 		throw new UnreadableFile(file.name);
 	}
+}
+
+/** A dossier, read in places and never held. @throws UnreadableFile */
+export function sourceOn(file: File): ByteSource {
+	return {
+		size: file.size,
+		read: async (start, length) => {
+			try {
+				return new Uint8Array(await file.slice(start, start + length).arrayBuffer());
+			} catch {
+				throw new UnreadableFile(file.name);
+			}
+		},
+	};
 }
 
 /** @param tell told how much is read, 0 to 100, after each slice */

@@ -1,11 +1,11 @@
-/** The offline page: verifies receipts in the browser, from a disk, with the very code that the service runs. */
+/** The offline page: verifies receipts and dossiers in the browser, from a disk, with the very code that the service runs. */
 import { render } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
-import { sha256Of } from "../../../records/verify/hashes.ts";
-import { type Verification, verifyReceipt } from "../../../records/verify/verify-receipt.ts";
+import { verifyFile } from "../../../records/verify/dossier/verify-file.ts";
+import type { Verification } from "../../../records/verify/verify-receipt.ts";
 import { VerificationView, type VerifiedFile } from "../../verify/verification-view.tsx";
 import { verifyWords } from "../../verify/words.ts";
-import { hashSlices, readWhole, UnreadableFile } from "./brought-files.ts";
+import { hashSlices, readWhole, sourceOn, UnreadableFile } from "./brought-files.ts";
 import { FilesField, filesIn, putFile, TextArea, TextField, textIn } from "./fields.tsx";
 
 interface Shown {
@@ -93,7 +93,6 @@ function OfflinePage() {
 async function verifyForm(form: HTMLFormElement | null, tell: (message: string) => void): Promise<Shown> {
 	const [receipt] = filesIn(form, "receipt");
 	if (receipt === undefined) throw new UnreadableFile(null);
-	const { name, bytes } = await readWhole(receipt);
 	const files = [];
 	for (const file of filesIn(form, "exhibits")) {
 		files.push(await hashSlices(file, (percent) => tell(verifyWords("verify.reading", { name: file.name, percent }))));
@@ -102,8 +101,10 @@ async function verifyForm(form: HTMLFormElement | null, tell: (message: string) 
 	const earlier = await Promise.all(filesIn(form, "earlier").map(readWhole));
 	const keys = [typed("key")].filter((text) => text !== "");
 	const printed = [`${typed("size")} ${typed("root")}`].filter((text) => text !== " ");
-	const verification = verifyReceipt(bytes, { keys, printed, earlier, files });
-	return { verification, file: { name, sha256: sha256Of(bytes) } };
+	const reading = (percent: number) => tell(verifyWords("verify.reading", { name: receipt.name, percent }));
+	const whole = async () => (await readWhole(receipt)).bytes;
+	const verification = await verifyFile(sourceOn(receipt), { keys, printed, earlier, files }, whole, reading);
+	return { verification, file: await hashSlices(receipt, reading) };
 }
 
 /** Takes a file that is dropped anywhere on the page; without this the browser would leave the page for it. */

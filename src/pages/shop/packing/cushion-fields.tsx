@@ -2,10 +2,11 @@
 import { FILLERS } from "../../../catalogue/fillers.ts";
 import { FACES } from "../../../contract/packaging.ts";
 import type { StockView } from "../../../contract/stock.ts";
+import { foamChoices, foamWords } from "../../../operations/packaging/foam-words.ts";
+import { inMillimetres } from "../../../texts/millimetres.ts";
 import { say, type TextKey } from "../../../texts/say.ts";
-import { SelectField, TextField } from "../../components/form.tsx";
-import { foamChoices, foamWords } from "../../packaging/foam-words.ts";
-import { inMillimetres } from "../../record-form/millimetres.ts";
+import { SelectField } from "../../components/form.tsx";
+import { numberFields } from "../../components/number-fields.tsx";
 import { type CushionPlace, FROM_STOCK, NO_CUSHION, OWN_FOAM, UNKNOWN_FOAM } from "./cushion-names.ts";
 import { type Fields, touched } from "./field-parts.ts";
 
@@ -54,15 +55,7 @@ function Cushion({
 		{ value: OWN_FOAM, label: say("pack.own-foam") },
 		{ value: UNKNOWN_FOAM, label: say("pack.unknown-foam") },
 	];
-	const number = (name: string, label: TextKey, unit?: string) => (
-		<TextField
-			{...field}
-			name={`${prefix}.${name}`}
-			label={say(label)}
-			inputMode="decimal"
-			{...(unit === undefined ? {} : { unit })}
-		/>
-	);
+	const number = numberFields(field, { prefix: `${prefix}.` });
 	return (
 		<>
 			<div class="row">

@@ -1,8 +1,8 @@
 /** What the planner shows first: the item and the leg's cover as the order knows them, one foam on all faces, a bag of which nothing is said. */
 import type { LegCover } from "../../../contract/leg-claim.ts";
 import type { ConsignmentView, ItemView } from "../../../contract/orders.ts";
+import { inMillimetres } from "../../../texts/millimetres.ts";
 import type { Form } from "../../record-form/field.ts";
-import { inMillimetres } from "../../record-form/millimetres.ts";
 
 export function firstPackForm(item: ItemView, leg: ConsignmentView, cover: LegCover): Form {
 	const millimetres = (metres: number | undefined) => (metres === undefined ? undefined : inMillimetres(metres));

@@ -2,23 +2,15 @@
 import { packedItem } from "../../../contract/packaging.ts";
 import { boardInput } from "../../../contract/strength.ts";
 import { say, type TextKey } from "../../../texts/say.ts";
-import { CheckField, SelectField, TextField } from "../../components/form.tsx";
+import { CheckField, SelectField } from "../../components/form.tsx";
+import { numberFields } from "../../components/number-fields.tsx";
 import { choices, type Fields, touched } from "./field-parts.ts";
 
 const { fragility, heavyCooler } = packedItem.shape;
 const { component, plate } = boardInput.shape;
 
 export function ItemFields(field: Fields) {
-	const number = (name: string, label: TextKey, unit?: string, hint?: TextKey) => (
-		<TextField
-			{...field}
-			name={name}
-			label={say(label)}
-			inputMode="decimal"
-			{...(unit === undefined ? {} : { unit })}
-			{...(hint === undefined ? {} : { hint: say(hint) })}
-		/>
-	);
+	const number = numberFields(field);
 	return (
 		<>
 			<div class="row">

@@ -2,8 +2,9 @@
 import { staticLayer } from "../../../contract/packaging.ts";
 import type { StockView } from "../../../contract/stock.ts";
 import { dunnageInput } from "../../../contract/strength.ts";
-import { say, type TextKey } from "../../../texts/say.ts";
+import { say } from "../../../texts/say.ts";
 import { Caution, CheckField, SelectField, TextField } from "../../components/form.tsx";
+import { numberFields } from "../../components/number-fields.tsx";
 import { choices, type Fields, touched } from "./field-parts.ts";
 import { CORNER_DROPS, DUNNAGE } from "./read-pack.ts";
 import { BAG_LAYERS } from "./take-from-stock.ts";
@@ -21,9 +22,7 @@ export function BoxFields({
 	/** None where a box of the stock itself is described. */
 	readonly stock?: StockView;
 }) {
-	const number = (name: string, label: TextKey, unit: string) => (
-		<TextField {...field} name={`${prefix}.${name}`} label={say(label)} unit={unit} inputMode="decimal" />
-	);
+	const number = numberFields(field, { prefix: `${prefix}.` });
 	return (
 		<>
 			{stock !== undefined && stock.boxes.length > 0 && (
@@ -149,9 +148,7 @@ function BagLayer({ place, ...field }: Fields & { readonly place: string }) {
 
 /** Drops of the shop's own: what makes edges and corners more than a derived rule. */
 export function CornerDropFields(field: Fields) {
-	const number = (row: string, name: string, label: TextKey, unit: string) => (
-		<TextField {...field} name={`drop.${row}.${name}`} label={say(label)} unit={unit} inputMode="decimal" />
-	);
+	const number = numberFields(field, { prefix: "drop." });
 	return (
 		<details open={touched(field, ...CORNER_DROPS.map((row) => `drop.${row}.`))}>
 			<summary>{say("pack.corner-drops")}</summary>
@@ -165,10 +162,10 @@ export function CornerDropFields(field: Fields) {
 						label={say("pack.orientation")}
 						choices={choices("pack.orientation-kind", ["corner", "edge", "face"])}
 					/>
-					{number(row, "dropHeightM", "pack.drop-height", "m")}
-					{number(row, "peakGn", "pack.drop-peak", "gₙ")}
-					{number(row, "sampleRateHz", "pack.sample-rate", "Hz")}
-					{number(row, "massKg", "pack.dummy-mass", "kg")}
+					{number(`${row}.dropHeightM`, "pack.drop-height", "m")}
+					{number(`${row}.peakGn`, "pack.drop-peak", "gₙ")}
+					{number(`${row}.sampleRateHz`, "pack.sample-rate", "Hz")}
+					{number(`${row}.massKg`, "pack.dummy-mass", "kg")}
 				</div>
 			))}
 		</details>

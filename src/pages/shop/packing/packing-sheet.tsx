@@ -4,13 +4,13 @@ import { type FoamInput, foamInput } from "../../../contract/cushion.ts";
 import type { OrderView } from "../../../contract/orders.ts";
 import { FACES, type PackagingRequest } from "../../../contract/packaging.ts";
 import type { StockView } from "../../../contract/stock.ts";
+import { bagWords, kindWords } from "../../../operations/packaging/pack-words.ts";
 import type { PackPlan } from "../../../operations/packaging/plan-pack.ts";
+import { inMillimetres } from "../../../texts/millimetres.ts";
 import { say, speak, type TextKey, writeNumber } from "../../../texts/say.ts";
 import { Layout } from "../../layout.tsx";
-import { bagWords, kindWords } from "../../packaging/pack-words.ts";
 import { Lead, type SpokenPackaging } from "../../packaging/packaging-result.tsx";
 import { SectionFigures } from "../../packaging/section-figures.tsx";
-import { inMillimetres } from "../../record-form/millimetres.ts";
 
 const CAUTIONS = ["static", "cut", "cell", "mains", "lift"] as const;
 const STEPS = 8;
@@ -39,7 +39,7 @@ export function PackingSheet({ order, input, plan, stock }: PackingSheetProps) {
 				<Lead answer={speak(plan.answer) as SpokenPackaging} />
 				<SectionFigures sections={plan.sections} item={item} id="sheet" />
 				<h2>{say("pack.pieces")}</h2>
-				<table class="pieces">
+				<table class="stacked pieces">
 					<thead>
 						<tr>
 							<th scope="col">{say("pack.piece-where")}</th>
@@ -54,9 +54,11 @@ export function PackingSheet({ order, input, plan, stock }: PackingSheetProps) {
 						{piecesOf(input, stock).map((piece) => (
 							<tr key={`${piece.where} ${piece.foam} ${piece.size}`}>
 								<th scope="row">{piece.where}</th>
-								<td>{piece.foam}</td>
-								<td class="number">{piece.count}</td>
-								<td>{piece.size}</td>
+								<td data-label={say("pack.foam")}>{piece.foam}</td>
+								<td class="number" data-label={say("pack.piece-count")}>
+									{piece.count}
+								</td>
+								<td data-label={say("pack.piece-size")}>{piece.size}</td>
 							</tr>
 						))}
 					</tbody>

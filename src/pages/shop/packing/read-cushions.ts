@@ -2,8 +2,8 @@
 import { FACES } from "../../../contract/packaging.ts";
 import type { StockView } from "../../../contract/stock.ts";
 import { say } from "../../../texts/say.ts";
+import { type FormReader, FROM_MILLIMETRES, given } from "../../record-form/form-reader.ts";
 import { type CushionPlace, FROM_STOCK, NO_CUSHION, OWN_FOAM, UNKNOWN_FOAM } from "./cushion-names.ts";
-import { type FormReader, FROM_MILLIMETRES, given } from "./form-reader.ts";
 
 /** More pads than this on one face are a slip; the request's shape says so. */
 const MOST_PADS = 50;

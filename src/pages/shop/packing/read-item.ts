@@ -1,7 +1,7 @@
 /** The item of a form as a request's: what it is, what it withstands, its board and its cooler. */
 import { knownFragilityGn } from "../../../operations/packaging/known-fragility.ts";
 import { say } from "../../../texts/say.ts";
-import { type FormReader, FROM_MILLIMETRES, given, readMoney } from "./form-reader.ts";
+import { type FormReader, FROM_MILLIMETRES, given, readMoney } from "../../record-form/form-reader.ts";
 
 export function readItem(reader: FormReader, itemClass: string): Record<string, unknown> {
 	const board = readBoard(reader);

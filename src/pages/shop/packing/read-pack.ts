@@ -2,8 +2,8 @@
 import type { StockView } from "../../../contract/stock.ts";
 import type { FieldErrors } from "../../components/form.tsx";
 import type { Form } from "../../record-form/field.ts";
+import { type FormReader, FROM_MILLIMETRES, formReader, given, readMoney } from "../../record-form/form-reader.ts";
 import { AROUND, IN_GAP } from "./cushion-names.ts";
-import { type FormReader, FROM_MILLIMETRES, formReader, given, readMoney } from "./form-reader.ts";
 import { readCushions } from "./read-cushions.ts";
 import { readItem } from "./read-item.ts";
 import { BAG_LAYERS, takeFromStock } from "./take-from-stock.ts";

@@ -3,9 +3,9 @@ import type { StockKind } from "../../../contract/stock.ts";
 import { say } from "../../../texts/say.ts";
 import type { FieldErrors } from "../../components/form.tsx";
 import type { Form } from "../../record-form/field.ts";
+import { type FormReader, FROM_MILLIMETRES, formReader, given, readMoney } from "../../record-form/form-reader.ts";
 import { readNumber } from "../../record-form/read-number.ts";
 import { UNKNOWN_FOAM } from "./cushion-names.ts";
-import { type FormReader, FROM_MILLIMETRES, formReader, given, readMoney } from "./form-reader.ts";
 import { readBagLayer, readBox } from "./read-pack.ts";
 import { BAG_LAYERS } from "./take-from-stock.ts";
 

@@ -4,11 +4,11 @@ import { formTokenFor } from "../../../access/callers.ts";
 import type { ConsignmentView, OrderView } from "../../../contract/orders.ts";
 import type { PackagingSearchAnswer } from "../../../contract/packaging-search.ts";
 import type { StockView } from "../../../contract/stock.ts";
+import { inMillimetres } from "../../../texts/millimetres.ts";
 import { say, type TextKey, writeNumber } from "../../../texts/say.ts";
 import { Form, Submit } from "../../components/form.tsx";
 import { Verdict } from "../../packaging/packaging-result.tsx";
 import type { Form as SentForm } from "../../record-form/field.ts";
-import { inMillimetres } from "../../record-form/millimetres.ts";
 import { ShopLayout } from "../shop-layout.tsx";
 import { type Design, fieldsOfDesign } from "./take-design.ts";
 

@@ -3,7 +3,10 @@ import type { FastifyRequest } from "fastify";
 import type { ComponentChildren } from "preact";
 import { formTokenFor } from "../../../access/callers.ts";
 import type { StockKind, StockView } from "../../../contract/stock.ts";
+import { foamChoices } from "../../../operations/packaging/foam-words.ts";
+import { bagWords, kindWords } from "../../../operations/packaging/pack-words.ts";
 import { sheetFit } from "../../../operations/packaging/sheet-fit.ts";
+import { inMillimetres } from "../../../texts/millimetres.ts";
 import { say, type TextKey, writeNumber } from "../../../texts/say.ts";
 import {
 	Caution,
@@ -16,9 +19,6 @@ import {
 	TextArea,
 	TextField,
 } from "../../components/form.tsx";
-import { foamChoices } from "../../packaging/foam-words.ts";
-import { bagWords, kindWords } from "../../packaging/pack-words.ts";
-import { inMillimetres } from "../../record-form/millimetres.ts";
 import { ShopLayout } from "../shop-layout.tsx";
 import { UNKNOWN_FOAM } from "./cushion-names.ts";
 import type { Fields } from "./field-parts.ts";
@@ -38,6 +38,9 @@ export function StockPage({ request, stock, ...field }: StockPageProps) {
 		<ShopLayout request={request} title={say("stock.title")} crumbs={[{ href: "/", label: say("shop.orders") }]}>
 			<ErrorSummary errors={field.errors} />
 			<p>{say("stock.text")}</p>
+			<p>
+				<a href="/foam-drops">{say("drops.title")}</a>
+			</p>
 			<Shelf kind="boxes" formToken={formToken} things={stock.boxes.map((box) => [box, boxWords(box)])}>
 				<Keep kind="boxes" formToken={formToken} {...field}>
 					<BoxFields prefix="box" {...field} />

@@ -2,8 +2,8 @@
 import { z } from "zod";
 import type { PackagingSearchAnswer } from "../../../contract/packaging-search.ts";
 import type { StockView } from "../../../contract/stock.ts";
+import { inMillimetres } from "../../../texts/millimetres.ts";
 import type { Form } from "../../record-form/field.ts";
-import { inMillimetres } from "../../record-form/millimetres.ts";
 import { AROUND, type CushionPlace, FROM_STOCK, IN_GAP, NO_CUSHION } from "./cushion-names.ts";
 import { bagFields, boxFields } from "./take-from-stock.ts";
 

@@ -1,7 +1,7 @@
 /** Fills a form with what was chosen from the stock: a box's sizes, a bag's layers, a sheet's thickness. */
 import type { StockView } from "../../../contract/stock.ts";
+import { inMillimetres } from "../../../texts/millimetres.ts";
 import type { Form } from "../../record-form/field.ts";
-import { inMillimetres } from "../../record-form/millimetres.ts";
 import { AROUND, FROM_STOCK, IN_GAP, prefixesOf } from "./cushion-names.ts";
 
 /** Layers of the bag that the page offers, from inside out. */

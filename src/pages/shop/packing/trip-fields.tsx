@@ -1,20 +1,13 @@
 /** The fields of the trip: how far it may fall, how, how long, how cold, how damp. */
 import { VIBRATION_PROFILES } from "../../../catalogue/vibration-profiles.ts";
 import { DROP_BASES } from "../../../contract/handling.ts";
-import { say, type TextKey } from "../../../texts/say.ts";
+import { say } from "../../../texts/say.ts";
 import { SelectField, TextField } from "../../components/form.tsx";
+import { numberFields } from "../../components/number-fields.tsx";
 import { choices, type Fields } from "./field-parts.ts";
 
 export function TripFields(field: Fields) {
-	const number = (name: string, label: TextKey, unit?: string) => (
-		<TextField
-			{...field}
-			name={name}
-			label={say(label)}
-			inputMode="decimal"
-			{...(unit === undefined ? {} : { unit })}
-		/>
-	);
+	const number = numberFields(field);
 	return (
 		<>
 			<SelectField

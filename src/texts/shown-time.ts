@@ -1,4 +1,4 @@
-/** Times and figures as the pages write them. */
+/** Times and figures as pages and reports write them. */
 
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 

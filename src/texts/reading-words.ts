@@ -1,5 +1,5 @@
 /** A reading in words, from a draft or from a sealed and opened statement. */
-import { isTextKey, say, writeNumber } from "../../texts/say.ts";
+import { isTextKey, say, writeNumber } from "./say.ts";
 import { unitSymbol } from "./unit-symbol.ts";
 
 interface Quantity {

@@ -1,7 +1,7 @@
 /** Reads a form towards a request: numbers as people type them, and which field fills which member. */
-import { say } from "../../../texts/say.ts";
-import type { Form } from "../../record-form/field.ts";
-import { readNumber } from "../../record-form/read-number.ts";
+import { say } from "../../texts/say.ts";
+import type { Form } from "./field.ts";
+import { readNumber } from "./read-number.ts";
 
 export interface FormReader {
 	/** What stands in a field, without blanks around it. */

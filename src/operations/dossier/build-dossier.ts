@@ -1,0 +1,78 @@
+/**
+ * A dossier: what a party takes to whoever has to decide. Everything that the log holds of the order up to a size, as
+ * files that standard programs check, the exhibits, the report, and the page that verifies without a network. The same
+ * size and edition give the same bytes, as long as nothing that is noted outside the log changed.
+ */
+import { readFileSync } from "node:fs";
+import { Readable } from "node:stream";
+import { fileURLToPath } from "node:url";
+import type { Caller } from "../../access/caller.ts";
+import type { DossierEdition } from "../../contract/report.ts";
+import { fault } from "../../faults.ts";
+import { canonicalBytes, type JsonValue, sha256Hex } from "../../records/canonical.ts";
+import { receiptBytes } from "../../records/receipt.ts";
+import { say } from "../../texts/say.ts";
+import type { Deps } from "../deps.ts";
+import { receiptAt } from "../records/read-receipt.ts";
+import { composeReport } from "../report/compose-report.ts";
+import { readReportFacts } from "../report/report-facts.ts";
+import type { ReportWriter } from "../report/report-writer.ts";
+import { bagOf } from "./bag.ts";
+import { fileOf } from "./dossier-file.ts";
+import { exhibitFiles } from "./exhibit-files.ts";
+import { logFiles } from "./log-files.ts";
+import { storedZip, zipBytes } from "./stored-zip.ts";
+
+/** As built: the page has the verifier inside. */
+const OFFLINE_FILE = fileURLToPath(new URL("../../../dist/pages/browser/verify-offline.html", import.meta.url));
+
+export interface Dossier {
+	readonly name: string;
+	/** The same for the same bytes: SHA-256 of the bag's two manifests. */
+	readonly tag: string;
+	readonly sizeBytes: number;
+	/** Its bytes from `start` up to `end`, which is left out. */
+	readonly bytes: (start: number, end: number) => Readable;
+}
+
+/** @throws not-found; not-sealed where the order has no entry in the log; too-large */
+export async function buildDossier(
+	deps: Deps & { readonly writeReport: ReportWriter },
+	caller: Caller,
+	orderId: string,
+	edition: DossierEdition,
+	at: number | undefined,
+): Promise<Dossier> {
+	const facts = await readReportFacts(deps, caller, orderId, edition, at);
+	const { entries, checkpoint, asOf, exhibits, legs } = facts;
+	if (facts.records.length === 0) throw fault("not-sealed");
+	const receipt = await receiptAt(deps.database, orderId, entries, checkpoint, []);
+	const comparisons = legs.map(({ view }) => view) as unknown as JsonValue;
+	const payload = [
+		fileOf("report.pdf", await deps.writeReport(composeReport(facts))),
+		fileOf("receipt.json", receiptBytes(receipt)),
+		fileOf("comparison.json", canonicalBytes({ comparisons, orderId, treeSize: checkpoint.size })),
+		fileOf("verify-offline.html", readFileSync(OFFLINE_FILE)),
+		...logFiles(facts, receipt),
+		...(await exhibitFiles(deps, orderId, exhibits)),
+	];
+	const folder = `dossier-${edition}-${checkpoint.size}-${orderId}`;
+	const bag = bagOf(
+		folder,
+		payload,
+		[fileOf("VERIFY.txt", say("dossier.verify-text"))],
+		[
+			["Bagging-Date", asOf.toISOString().slice(0, 10)],
+			["External-Identifier", orderId],
+			["External-Description", say("dossier.description", { size: String(checkpoint.size), edition })],
+		],
+	);
+	const zip = storedZip(bag, asOf);
+	const manifests = bag.filter(({ path }) => path.endsWith("manifest-sha256.txt"));
+	return {
+		name: `${folder}.zip`,
+		tag: sha256Hex(Buffer.from(manifests.map(({ sha256 }) => sha256).join())),
+		sizeBytes: zip.sizeBytes,
+		bytes: (start, end) => Readable.from(zipBytes(zip, start, end), { objectMode: false, highWaterMark: 1 }),
+	};
+}

@@ -1,0 +1,68 @@
+/** The report of an edition: its sections in the order in which an expert would use them. */
+import { canonicalBytes, type JsonValue } from "../../records/canonical.ts";
+import type { Report, Section } from "../../reports/report.ts";
+import { say } from "../../texts/say.ts";
+import { showTime } from "../../texts/shown-time.ts";
+import type { ReportFacts } from "./report-facts.ts";
+import { itemTitle } from "./report-words.ts";
+import { carrierSections, carrierSummary } from "./sections/carrier.ts";
+import { comparison } from "./sections/comparison.ts";
+import { custody } from "./sections/custody.ts";
+import { packaging } from "./sections/packaging.ts";
+import { periods } from "./sections/periods.ts";
+import { exhibits, howToVerify, method, sources } from "./sections/proofs.ts";
+import { records } from "./sections/records.ts";
+import { howToRead, item, question, sealLimits, server } from "./sections/setting.ts";
+import { positions, settlement } from "./sections/settling.ts";
+import { summary } from "./sections/summary.ts";
+import { missing, support } from "./sections/support.ts";
+import { transit } from "./sections/transit.ts";
+
+export function composeReport(facts: ReportFacts): Report {
+	const { order, edition, checkpoint, asOf } = facts;
+	const forCarrier = edition === "carrier";
+	return {
+		title: say("report.title"),
+		lead: say("report.lead", { item: itemTitle(order), edition: say(`report.edition.${edition}`) }),
+		asOf,
+		language: "en",
+		footer: say("report.footer", { order: order.id, size: String(checkpoint.size), time: showTime(asOf) }),
+		summary: forCarrier ? carrierSummary(facts) : summary(facts),
+		sections: forCarrier ? [...carrierSections(facts), exhibits(facts), howToVerify(facts)] : sectionsOf(facts),
+		attachment: forCarrier ? null : machineReadable(facts),
+	};
+}
+
+function sectionsOf(facts: ReportFacts): Section[] {
+	return [
+		question(),
+		howToRead(),
+		server(facts),
+		item(facts),
+		custody(facts),
+		records(facts),
+		packaging(facts),
+		transit(facts),
+		comparison(facts),
+		support(facts),
+		missing(facts),
+		positions(facts),
+		settlement(facts),
+		periods(facts),
+		exhibits(facts),
+		...(facts.edition === "expert" ? [method(facts)] : []),
+		sources(facts),
+		howToVerify(facts),
+		sealLimits(),
+	];
+}
+
+/** The comparisons as the API gives them, for whoever computes with them. */
+function machineReadable({ legs, order, checkpoint }: ReportFacts): Report["attachment"] {
+	const comparisons = legs.map(({ view }) => view) as unknown as JsonValue;
+	return {
+		name: "comparison.json",
+		description: say("report.comparison"),
+		bytes: canonicalBytes({ orderId: order.id, treeSize: checkpoint.size, comparisons }),
+	};
+}

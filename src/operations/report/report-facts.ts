@@ -1,0 +1,139 @@
+/** What a report tells of an order as it stood at a size of the log: later entries do not count. */
+import type { Caller } from "../../access/caller.ts";
+import type { CustodyLine } from "../../calculations/comparison/types.ts";
+import type { ComparisonView } from "../../contract/comparison.ts";
+import type { LegClaimView } from "../../contract/leg-claim.ts";
+import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
+import type { AssessmentView } from "../../contract/packaging.ts";
+import type { PositionView } from "../../contract/positions.ts";
+import type { Edition } from "../../contract/report.ts";
+import type { SettlementView } from "../../contract/settlement.ts";
+import { entriesOfOrder } from "../../database/sealed.ts";
+import { timeStampsFor } from "../../database/time-stamps.ts";
+import { checkpointsOf, logKeys, newestCheckpoint } from "../../database/tree.ts";
+import { fault, invalid } from "../../faults.ts";
+import { type Checkpoint, type LogKey, rootOf, signersOf } from "../../records/log/checkpoint.ts";
+import type { LoggedEntry } from "../../records/receipt.ts";
+import { legClaim } from "../claims/leg-claim.ts";
+import { type ConsignmentComparison, compareLeg, lineOf } from "../comparison/compare-consignment.ts";
+import { comparisonViewOf } from "../comparison/comparison-view.ts";
+import type { Deps } from "../deps.ts";
+import { mustBeShop, mustReadOrder } from "../may.ts";
+import { readOrder } from "../orders/read-orders.ts";
+import { readAssessments } from "../packaging/assessments.ts";
+import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
+import { readPositions } from "../settling/positions.ts";
+import { readSettlement } from "../settling/settlement.ts";
+import { type NumberedExhibit, numberedExhibits } from "./numbered-exhibits.ts";
+
+export interface ReportLeg {
+	readonly leg: ConsignmentView;
+	readonly found: ConsignmentComparison;
+	readonly view: ComparisonView;
+	readonly packs: readonly AssessmentView[];
+	/** As noted now, from the records that stood then. What it counts from today is left out of a report. */
+	readonly claim: LegClaimView;
+}
+
+export interface ReportFacts {
+	readonly edition: Edition;
+	readonly order: OrderView;
+	/** Sealed records in observed order, amended ones too. */
+	readonly records: readonly SealedRecord[];
+	readonly line: CustodyLine;
+	readonly legs: readonly ReportLeg[];
+	readonly positions: readonly PositionView[];
+	readonly settlement: SettlementView;
+	readonly exhibits: readonly NumberedExhibit[];
+	/** Every entry about the order, in log order. */
+	readonly entries: readonly LoggedEntry[];
+	readonly checkpoint: Checkpoint;
+	/** Root of its tree, hex. */
+	readonly root: string;
+	/** Those that signed the checkpoint. */
+	readonly keys: readonly LogKey[];
+	/** The newest time stamp that covers an entry of the order. */
+	readonly stamp: { readonly size: number; readonly time: Date } | null;
+	/** When the last entry about the order was logged: a report tells of nothing later. */
+	readonly asOf: Date;
+	readonly publicUrl: string;
+}
+
+/** @throws not-found; forbidden for the carrier's edition through a link; not-sealed before anything is logged; bad-input where `at` is beyond the log */
+export async function readReportFacts(
+	deps: Deps,
+	caller: Caller,
+	orderId: string,
+	edition: Edition,
+	at: number | undefined,
+): Promise<ReportFacts> {
+	mustReadOrder(caller, orderId);
+	// Who notifies a carrier, and with what, is the affair of whoever made the contract: the shop hands it on.
+	if (edition === "carrier") mustBeShop(caller);
+	const order = await readOrder(deps, caller, orderId);
+	const checkpoint = await checkpointAt(deps, at);
+	const entries = (await entriesOfOrder(deps.database, orderId)).filter(({ index }) => index < checkpoint.size);
+	const records = standingAt(await sealedRecordsOfOrder(deps.database, orderId), checkpoint.size);
+	const valid = records.filter(({ view }) => view.supersededBy === null);
+	const [keys, stamps, positions, settlement] = await Promise.all([
+		logKeys(deps.database),
+		timeStampsFor(
+			deps.database,
+			checkpoint.size,
+			entries.map(({ index }) => index),
+		),
+		readPositions(deps, caller, orderId, checkpoint.size),
+		readSettlement(deps, caller, orderId, checkpoint.size),
+	]);
+	const legs = await Promise.all(
+		order.consignments.map(async (leg) => {
+			const found = compareLeg(order, leg, records);
+			const [packs, claim] = await Promise.all([
+				readAssessments(deps, caller, leg.id),
+				legClaim(deps, order, leg, records),
+			]);
+			const view = comparisonViewOf(found, { present: [], absent: [] });
+			return { leg, found, view, claim, packs: packs.filter(({ index }) => index < checkpoint.size) };
+		}),
+	);
+	const signers = signersOf(checkpoint.note);
+	const [stamp] = stamps;
+	return {
+		edition,
+		order,
+		records,
+		line: lineOf(order, valid),
+		legs,
+		positions,
+		settlement,
+		exhibits: numberedExhibits(records),
+		entries,
+		checkpoint,
+		root: rootOf(checkpoint.note),
+		keys: keys.filter(({ id }) => signers.includes(id)),
+		stamp: stamp === undefined ? null : { size: stamp.size, time: stamp.genTime },
+		asOf: entries.at(-1)?.time ?? new Date(order.createdAt),
+		publicUrl: deps.publicUrl,
+	};
+}
+
+async function checkpointAt(deps: Deps, at: number | undefined): Promise<Checkpoint> {
+	const newest = await newestCheckpoint(deps.database);
+	if (newest === null) throw fault("not-sealed");
+	if (at === undefined) return newest;
+	if (at > newest.size) throw invalid([{ path: "/at", code: "too-big", facts: { most: newest.size } }]);
+	const [checkpoint] = await checkpointsOf(deps.database, [at]);
+	if (checkpoint === undefined) throw new Error(`the log has no checkpoint of ${at} entries`);
+	return checkpoint;
+}
+
+/** The records that were sealed by then; one that was amended only later stands unamended. */
+function standingAt(records: readonly SealedRecord[], size: number): SealedRecord[] {
+	const sealed = records.filter(({ entry }) => entry.index < size);
+	const ids = new Set(sealed.map(({ view }) => view.id));
+	return sealed.map((record) =>
+		record.view.supersededBy === null || ids.has(record.view.supersededBy)
+			? record
+			: { ...record, view: { ...record.view, supersededBy: null } },
+	);
+}

@@ -1,0 +1,45 @@
+/** Words that several sections of a report share. */
+import type { OrderView } from "../../contract/orders.ts";
+import type { ClaimedTime } from "../../records/record-statement.ts";
+import { say, type TextKey } from "../../texts/say.ts";
+import { offsetOf, showTime } from "../../texts/shown-time.ts";
+import type { SealedRecord } from "../records/record-views.ts";
+
+/** A text that a statement holds; null once erased. */
+export function told(text: string | null): string {
+	return text ?? say("report.erased");
+}
+
+/** A claimed time on its holder's clock. */
+export function claimed({ at, offsetMinutes }: ClaimedTime): string {
+	return showTime(at, offsetOf(offsetMinutes));
+}
+
+export function nameOfParty(order: OrderView, partyId: string | null): string {
+	return partyId === order.owner.id ? order.owner.name : order.repairer.name;
+}
+
+/** `Departure from …`, `Arrival at …`; whether it was only reported stands with it. */
+export function titleOf(order: OrderView, { view }: SealedRecord): string {
+	const words = say(`spine.${view.stage}` as TextKey, { name: nameOfParty(order, view.holderId) });
+	return view.provenance === "reported-to" ? `${words} (${say("spine.reported")})` : words;
+}
+
+export function stateOf({ statement }: SealedRecord): string {
+	return say(`arrival.state.${statement.state}` as TextKey);
+}
+
+export function itemTitle({ item }: OrderView): string {
+	return `${item.maker} ${item.model}`;
+}
+
+export function money(value: { readonly amount: number; readonly currency: string } | undefined): string | null {
+	return value === undefined ? null : `${value.amount} ${value.currency}`;
+}
+
+/** Rows of which the value is known. */
+export function known(
+	...rows: readonly (readonly [TextKey, string | null | undefined])[]
+): (readonly [string, string])[] {
+	return rows.flatMap(([key, value]) => (value === null || value === undefined ? [] : [[say(key), value] as const]));
+}

@@ -1,0 +1,108 @@
+/** The sections for the carrier: facts alone, of each leg, without a comparison, a judgement or a plan. */
+import type { PackagingRequest } from "../../../contract/packaging.ts";
+import { type Block, facts, list, paragraph, type Section, subheading } from "../../../reports/report.ts";
+import { say, type TextKey, writeNumber } from "../../../texts/say.ts";
+import { packFacts } from "../../packaging/pack-facts.ts";
+import { leftOut } from "../left-out.ts";
+import type { ReportFacts, ReportLeg } from "../report-facts.ts";
+import { claimed, itemTitle, known, money, nameOfParty, stateOf, titleOf, told } from "../report-words.ts";
+import { itemFacts } from "./setting.ts";
+import { legFacts, legTitle } from "./transit.ts";
+
+export function carrierSummary(report: ReportFacts): Section {
+	const { order, records, checkpoint } = report;
+	return {
+		title: say("report.summary"),
+		blocks: [
+			paragraph(say("report.carrier-lead"), "note"),
+			facts([
+				[say("report.item-what"), itemTitle(order)],
+				...report.legs.map(
+					({ leg }) =>
+						[
+							legTitle(report, leg),
+							[leg.facts.carrier, leg.facts.trackingNumber].filter(Boolean).join(", ") || "–",
+						] as const,
+				),
+				[say("report.summary-records"), String(records.length)],
+				[say("report.summary-log"), say("report.summary-log-of", { size: String(checkpoint.size), root: report.root })],
+			]),
+			subheading(say("report.summary-left-out")),
+			list(leftOut("carrier")),
+		],
+	};
+}
+
+export function carrierSections(report: ReportFacts): Section[] {
+	const { order } = report;
+	return [
+		{
+			title: say("report.carrier-item"),
+			blocks: [facts(itemFacts(order)), paragraph(say("report.order-noted"), "small")],
+		},
+		ofLegs(report, "report.carrier-hand-over", (leg) => [facts(handOver(report, leg))]),
+		ofLegs(report, "report.carrier-pack", ({ packs }) =>
+			packs.length === 0
+				? [paragraph(say("report.pack-none"))]
+				: packs.map(({ statement }) => facts(packFacts((statement as unknown as PackagingRequest).pack))),
+		),
+		ofLegs(report, "report.carrier-outer", outside),
+		{ title: say("report.carrier-notice"), blocks: [paragraph(say("report.carrier-notice-none"))] },
+		{ title: say("report.carrier-entitled"), blocks: [paragraph(say("report.carrier-entitled-text"))] },
+	];
+}
+
+function ofLegs(report: ReportFacts, title: TextKey, blocksOf: (leg: ReportLeg) => Block[]): Section {
+	return {
+		title: say(title),
+		blocks: report.legs.flatMap((leg) => [subheading(legTitle(report, leg.leg)), ...blocksOf(leg)]),
+	};
+}
+
+function handOver({ order, records }: ReportFacts, { leg, found }: ReportLeg): (readonly [string, string])[] {
+	const by = order.terms.carrierContract[leg.direction === "to-owner" ? "toOwner" : "toRepairer"];
+	const { parcelMassKg } = leg.facts;
+	return [
+		...known(
+			["report.carrier-consignor", nameOfParty(order, leg.consignorId)],
+			["report.carrier-consignee", nameOfParty(order, leg.consigneeId)],
+			[
+				"report.carrier-contract",
+				say("report.carrier-contract-by", { name: by === "owner" ? order.owner.name : order.repairer.name }),
+			],
+			["report.carrier-declared", money(leg.facts.declaredValue) ?? say("report.transit-not-noted")],
+			["report.carrier-insured", money(leg.facts.insuredValue) ?? say("report.transit-not-noted")],
+			["report.carrier-mass", parcelMassKg === undefined ? null : `${writeNumber(parcelMassKg)} kg`],
+		),
+		...legFacts(leg, found.arrival),
+		...records
+			.filter(({ view }) => view.consignmentId === leg.id && view.supersededBy === null)
+			.map(
+				(record) =>
+					[
+						say("report.carrier-state"),
+						say("report.carrier-state-of", {
+							what: titleOf(order, record),
+							time: claimed(record.statement.observed),
+							state: stateOf(record),
+						}),
+					] as const,
+			),
+	];
+}
+
+function outside({ found }: ReportLeg): Block[] {
+	const parcel = found.arrival?.statement.parcel;
+	if (parcel === undefined) return [paragraph(say("report.none"))];
+	const { outerDamage, sealsIntact, indicatorTripped, remark } = parcel;
+	return [
+		list([
+			say(outerDamage === undefined ? "report.none" : (`arrival.outer-damage.${outerDamage}` as TextKey)),
+			...(sealsIntact === undefined ? [] : [say(sealsIntact ? "report.record-seals" : "report.record-seals-not")]),
+			...(indicatorTripped === undefined
+				? []
+				: [say(indicatorTripped ? "report.record-indicator" : "report.record-indicator-not")]),
+			...(remark === undefined ? [] : [say("report.carrier-outer-words", { words: told(remark) })]),
+		]),
+	];
+}

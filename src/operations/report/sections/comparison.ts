@@ -1,0 +1,111 @@
+/** Both ends of each leg beside each other, every check that either end tested. */
+import type { ComparisonRow } from "../../../calculations/comparison/types.ts";
+import { type Block, list, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
+import { readingWords } from "../../../texts/reading-words.ts";
+import { say, speak, type TextKey, writeNumber } from "../../../texts/say.ts";
+import { offsetOf, showTime } from "../../../texts/shown-time.ts";
+import { isComparable, isTested, leadScreen, rowName } from "../../comparison/lead-screen.ts";
+import type { SealedRecord } from "../../records/record-views.ts";
+import type { ReportFacts, ReportLeg } from "../report-facts.ts";
+import { legTitle } from "./transit.ts";
+
+/** A claimed time, as the lead sentences name it. */
+export function showClaimedTime(at: string, offsetMinutes: number): string {
+	return showTime(at, offsetOf(offsetMinutes));
+}
+
+export function comparison(report: ReportFacts): Section {
+	return {
+		title: say("report.comparison"),
+		blocks: [
+			paragraph(say("report.comparison-text")),
+			...report.legs.flatMap((leg) => [subheading(legTitle(report, leg.leg)), ...legBlocks(leg)]),
+		],
+	};
+}
+
+function legBlocks({ found, view }: ReportLeg): Block[] {
+	if (found.departure === null || found.arrival === null) return [paragraph(say("report.summary-open"))];
+	const { certain, uncertain, placed, elsewhere } = leadScreen(found, showClaimedTime);
+	const tested = found.comparison.rows.filter((row) => isTested(row.departure) || isTested(row.arrival));
+	const columns = (["check", "departure", "arrival", "verdict"] as const).map((name) =>
+		say(`comparison-page.column.${name}`),
+	);
+	return [
+		paragraph(say(`comparison-page.lead.${found.comparison.outcome}` as TextKey), "note"),
+		...sentences("report.comparison-certain", certain),
+		...sentences("report.comparison-uncertain", uncertain),
+		...sentences("report.comparison-placed", [...placed, ...elsewhere]),
+		...(isComparable(found) ? [] : [paragraph(say("comparison-page.checks-apart"), "note")]),
+		...(tested.length === 0
+			? []
+			: [
+					table(
+						columns,
+						[3, 3, 3, 5],
+						tested.map((row) => rowCells(row, found.departure, found.arrival)),
+					),
+				]),
+		...(view.adjustedFor > 1
+			? [paragraph(say("comparison-page.adjusted-for", { count: view.adjustedFor }), "small")]
+			: []),
+		...firstState(view.firstState),
+	];
+}
+
+function sentences(title: TextKey, said: readonly string[]): Block[] {
+	return said.length === 0 ? [] : [paragraph(say(title), "note"), list(said)];
+}
+
+function rowCells(row: ComparisonRow, departure: SealedRecord | null, arrival: SealedRecord | null): string[] {
+	const judged = row.comparison.status === "assessed" ? row.comparison.result : null;
+	const why = row.comparison.status === "assessed" ? row.comparison.result.why : row.comparison.reason.message;
+	const verdict = say(`comparison-page.verdict.${judged?.verdict ?? "not-assessed"}`);
+	const direction = judged?.verdict === "differs" && judged.direction !== null ? judged.direction : null;
+	const headline = direction === null ? verdict : `${verdict} ${say(`comparison-page.direction.${direction}`)}`;
+	return [
+		rowName(row),
+		readingAt(departure, row, "departure"),
+		readingAt(arrival, row, "arrival"),
+		[`${headline}.`, ...numbers(row), speak(why)].join(" "),
+	];
+}
+
+/** The difference and the interval, where there is one. */
+function numbers(row: ComparisonRow): string[] {
+	if (row.comparison.status !== "assessed") return [];
+	const { interval, intervalOf } = row.comparison.result;
+	if (interval === null || intervalOf === null) return [];
+	const bound = (end: number | null) => (end === null ? say("report.comparison-open") : writeNumber(end));
+	const unit = intervalOf === "difference" && row.check.unitSymbol !== undefined ? ` ${row.check.unitSymbol}` : "";
+	const of = say(`report.comparison-of.${intervalOf}`);
+	return [
+		`${say("report.comparison-interval", { of, low: bound(interval[0]), high: `${bound(interval[1])}${unit}` })}.`,
+	];
+}
+
+function readingAt(record: SealedRecord | null, row: ComparisonRow, end: "departure" | "arrival"): string {
+	const compared = row[end];
+	const reading = record?.statement.readings.find(
+		(candidate) => candidate.check === row.check.id && candidate.condition === compared?.condition,
+	);
+	if (compared === null || reading === undefined) return say("comparison-page.not-recorded");
+	const words = readingWords(reading, row.check.kind);
+	if (reading.provenance === "imported") return `${words} (${say("comparison-page.imported")})`;
+	return reading.provenance === "reported-to" ? `${words} (${say("comparison-page.reported-reading")})` : words;
+}
+
+function firstState(first: ReportLeg["view"]["firstState"]): Block[] {
+	if (first === null) return [];
+	const grade = say(`first-state.grade-${first.grade ?? "none"}`);
+	return [
+		paragraph(say("report.comparison-first"), "note"),
+		paragraph(say("comparison-page.first-state.grade", { grade, why: first.why })),
+		...(first.excluded.length === 0
+			? []
+			: [paragraph(say("comparison-page.first-state.excluded")), list(first.excluded.map(({ says }) => says))]),
+		...(first.notExcluded.length === 0
+			? []
+			: [paragraph(say("comparison-page.first-state.not-excluded")), list(first.notExcluded.map(({ says }) => says))]),
+	];
+}

@@ -1,0 +1,42 @@
+/** Where the item was between any two records, and on which of these stretches a change lies. */
+import { paragraph, type Section, table } from "../../../reports/report.ts";
+import { say, type TextKey } from "../../../texts/say.ts";
+import { showTime } from "../../../texts/shown-time.ts";
+import type { ReportFacts } from "../report-facts.ts";
+import { claimed, nameOfParty, stateOf, titleOf } from "../report-words.ts";
+
+export function custody(report: ReportFacts): Section {
+	const { line, records, order } = report;
+	const rows = line.recordIds.flatMap((id, place) => {
+		const record = records.find(({ view }) => view.id === id);
+		if (record === undefined) return [];
+		const { observed } = record.statement;
+		const next = line.recordIds[place + 1];
+		return [
+			[
+				claimed(observed),
+				say("report.custody-seen", { what: titleOf(order, record), state: stateOf(record) }),
+				say("report.custody-sealed", { index: String(record.entry.index), time: showTime(record.entry.time) }),
+			],
+			...line.spans.flatMap((span, at) =>
+				span.afterRecordId === id && span.beforeRecordId === next ? [spanRow(report, at)] : [],
+			),
+		];
+	});
+	const head = [say("report.custody-when"), say("report.custody-what"), say("report.custody-by")];
+	return {
+		title: say("report.custody"),
+		blocks: [
+			paragraph(say("report.custody-text")),
+			rows.length === 0 ? paragraph(say("report.none")) : table(head, [3, 5, 3], rows),
+		],
+	};
+}
+
+function spanRow({ line, order }: ReportFacts, at: number): string[] {
+	const span = line.spans[at];
+	if (span === undefined) return [];
+	const words = say(`spine.span-${span.kind}` as TextKey, { name: nameOfParty(order, span.holderId) });
+	const changed = line.changes.some((change) => change.kind === "lost" && change.spans.includes(at));
+	return ["↓", changed ? say("report.custody-changed", { span: words }) : words, ""];
+}

@@ -1,0 +1,78 @@
+/** The packs as they were shipped: what was entered, the verdict and the drop as sealed, the curves. */
+
+import type { Judged } from "../../../calculations/judged.ts";
+import type { Packaging } from "../../../calculations/packaging/types.ts";
+import type { AssessmentView, PackagingRequest } from "../../../contract/packaging.ts";
+import { type Block, facts, list, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
+import { type Spoken, say, speak, type TextKey, writeNumber } from "../../../texts/say.ts";
+import { showTime } from "../../../texts/shown-time.ts";
+import { cushionDrawing } from "../../packaging/cushion-drawing.ts";
+import { factsOfPack } from "../../packaging/pack-facts.ts";
+import { curvesOfSealed } from "../../packaging/sealed-curves.ts";
+import type { ReportFacts } from "../report-facts.ts";
+
+/** What a sealed assessment holds. */
+type SealedPack = PackagingRequest & { readonly result: Judged<Packaging> };
+
+export function packaging({ legs }: ReportFacts): Section {
+	const blocks = legs.flatMap(({ leg, packs }) => packs.flatMap((pack) => packBlocks(leg.leg, pack)));
+	return { title: say("report.pack"), blocks: blocks.length === 0 ? [paragraph(say("report.pack-none"))] : blocks };
+}
+
+function packBlocks(leg: number, pack: AssessmentView): Block[] {
+	const statement = pack.statement as unknown as SealedPack;
+	const answer = speak(statement.result);
+	const curves = curvesOfSealed(pack);
+	return [
+		subheading(say("report.pack-sealed", { leg, time: showTime(pack.sealedAt) })),
+		paragraph(say("report.pack-fingerprint", { fingerprint: pack.fingerprint }), "fixed"),
+		...lead(answer),
+		facts(factsOfPack(statement)),
+		...(curves.length === 0 ? [] : [paragraph(say("report.pack-curves"), "small")]),
+		...curves.map((curve): Block => {
+			const { drawing } = cushionDrawing(curve);
+			const caption = `${drawing.title}. ${drawing.description} ${say("pack.curve-legend")}`;
+			return { kind: "figure", drawing, caption };
+		}),
+		...checks(answer),
+	];
+}
+
+function lead(answer: Spoken<SealedPack["result"]>): Block[] {
+	if (answer.status !== "assessed") {
+		return [paragraph(say("general.not-assessed", { why: answer.reason.message as unknown as string }))];
+	}
+	const { verdict, protectedDropHeightM: dropM, protectedBandM: band, checks: made } = answer.result;
+	const design = made.find(({ id }) => id === "drop-height")?.limit;
+	return [
+		paragraph(
+			`${say("report.pack-verdict")}: ${say(`pack.verdict.${verdict}` as TextKey)}. ${say(`pack.verdict-text.${verdict}` as TextKey)}`,
+			"note",
+		),
+		...(dropM === null || band === null
+			? []
+			: [
+					paragraph(
+						[
+							say(dropM > 0 ? "pack.protects" : "pack.protects-none", { dropM, lowM: band[0], highM: band[1] }),
+							...(typeof design === "number" ? [say("pack.design", { designM: design })] : []),
+						].join(" "),
+					),
+				]),
+		list(answer.cautions as unknown as readonly string[]),
+	];
+}
+
+function checks(answer: Spoken<SealedPack["result"]>): Block[] {
+	if (answer.status !== "assessed") return [];
+	const quantity = (value: number | null, unit: string | null) =>
+		value === null ? "–" : `${writeNumber(value)} ${unit ?? ""}`.trim();
+	const rows = answer.result.checks.map(({ id, verdict, value, limit, unit, why }) => [
+		say(`pack.check.${id}` as TextKey),
+		say(`pack.verdict.${verdict}` as TextKey),
+		value === null && limit === null
+			? String(why)
+			: say("report.pack-value", { value: quantity(value, unit), limit: quantity(limit, unit), why: String(why) }),
+	]);
+	return [table([say("pack.check"), say("report.pack-verdict"), say("report.pack-why")], [3, 2, 6], rows)];
+}

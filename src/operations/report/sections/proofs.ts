@@ -1,0 +1,95 @@
+/** The exhibits by number, the sources with their standing, and how to verify. */
+import type { Source } from "../../../calculations/sources.ts";
+import { facts, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
+import { isTextKey, say, type TextKey, writeNumber } from "../../../texts/say.ts";
+import { isTested, rowName } from "../../comparison/lead-screen.ts";
+import type { ReportFacts, ReportLeg } from "../report-facts.ts";
+import { titleOf } from "../report-words.ts";
+import { legTitle } from "./transit.ts";
+
+export function exhibits({ exhibits: all, order }: ReportFacts): Section {
+	const head = (["number", "what", "file", "hash"] as const).map((name) => say(`report.exhibits-${name}`));
+	const rows = all.map(({ number, view, note, mediaType, sizeBytes, sha256, record }) => {
+		const key = `arrival.view.${view}`;
+		const shown = [isTextKey(key) ? say(key) : view, ...(note === null ? [] : [note])].join(": ");
+		return [
+			number,
+			say("report.exhibits-of", { view: shown, record: titleOf(order, record) }),
+			say("report.exhibits-size", { type: mediaType, size: sizeWords(sizeBytes) }),
+			`${sha256.slice(0, 32)}\n${sha256.slice(32)}`,
+		];
+	});
+	return {
+		title: say("report.exhibits"),
+		blocks:
+			rows.length === 0
+				? [paragraph(say("report.exhibits-none"))]
+				: [paragraph(say("report.exhibits-text")), table(head, [1, 4.5, 2.8, 6], rows)],
+	};
+}
+
+function sizeWords(bytes: number): string {
+	return bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
+}
+
+/** The rule and the figures of each compared check. */
+export function method(report: ReportFacts): Section {
+	const head = [say("report.column-check"), say("report.method-rule"), say("report.method-numbers")];
+	return {
+		title: say("report.method"),
+		blocks: [
+			paragraph(say("report.method-text")),
+			...report.legs.flatMap((leg) => {
+				const rows = methodRows(leg);
+				return rows.length === 0 ? [] : [subheading(legTitle(report, leg.leg)), table(head, [4, 5, 4], rows)];
+			}),
+		],
+	};
+}
+
+function methodRows({ found }: ReportLeg): string[][] {
+	return found.comparison.rows.flatMap((row) => {
+		const { comparison, check } = row;
+		if (comparison.status !== "assessed" || (!isTested(row.departure) && !isTested(row.arrival))) return [];
+		const { pValue, expandedUncertainty, enNumber } = comparison.result;
+		const { kind, comparability, betterIs } = check;
+		const numbers = [
+			...(expandedUncertainty === null ? [] : [say("report.method-u", { u: expandedUncertainty })]),
+			...(enNumber === null ? [] : [say("report.method-en", { en: enNumber })]),
+			...(pValue === null ? [] : [say("report.method-p", { p: writeNumber(pValue) })]),
+		];
+		const rule = say("report.method-rule-of", { kind, comparability, better: betterIs });
+		return [[rowName(row), rule, numbers.join("; ") || "–"]];
+	});
+}
+
+export function sources({ legs }: ReportFacts): Section {
+	const all = legs.flatMap(({ found, view, packs }): Source[] => [
+		...found.comparison.rows.flatMap(({ comparison }) => comparison.sources),
+		...((view.origin?.sources ?? []) as readonly Source[]),
+		...packs.flatMap(({ statement }) => (statement.sources ?? []) as unknown as readonly Source[]),
+	]);
+	const unique = new Map(all.map((source) => [`${source.id} ${source.locator} ${source.standing}`, source]));
+	const head = (["document", "place", "standing"] as const).map((name) => say(`report.sources-${name}`));
+	const rows = [...unique.values()]
+		.sort((a, b) => a.document.localeCompare(b.document, "en") || a.locator.localeCompare(b.locator, "en"))
+		.map(({ document, locator, standing }) => [document, locator, say(`pack.standing.${standing}` as TextKey)]);
+	return {
+		title: say("report.sources"),
+		blocks: rows.length === 0 ? [paragraph(say("report.none"))] : [table(head, [6, 4, 2], rows)],
+	};
+}
+
+export function howToVerify({ checkpoint, root, keys }: ReportFacts): Section {
+	return {
+		title: say("report.verify"),
+		blocks: [
+			paragraph(say("report.verify-text")),
+			facts([
+				[say("report.verify-size"), String(checkpoint.size)],
+				[say("report.verify-root"), root],
+				...keys.map(({ publicKey }) => [say("report.verify-key"), publicKey] as const),
+			]),
+		],
+	};
+}

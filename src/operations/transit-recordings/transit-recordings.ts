@@ -1,0 +1,238 @@
+/** Bringing a recorder's file to a leg, saying how it is to be read, and what it then says. */
+import type { Caller } from "../../access/caller.ts";
+import {
+	type RecorderMapping,
+	type RecordingPreview,
+	type RecordingReading,
+	type RecordingView,
+	recordingReading,
+} from "../../contract/transit-recordings.ts";
+import { consignmentById, ownerOfOrder } from "../../database/orders.ts";
+import { exhibitPlaceOf, storedExhibit } from "../../database/records.ts";
+import {
+	curvesOfRecording,
+	eventsOfRecordings,
+	insertRecording,
+	putReading,
+	type RecordingRow,
+	recordingById,
+	recordingsOfConsignment,
+	rememberedMapping,
+	rememberMapping,
+} from "../../database/transit-recordings.ts";
+import { readExhibit, storeExhibit } from "../../exhibits/store.ts";
+import { fault, invalid } from "../../faults.ts";
+import type { RecorderPreview } from "../../importers/recorder/recorder-preview.ts";
+import { sha256Hex } from "../../records/canonical.ts";
+import type { Deps } from "../deps.ts";
+import { callerId, mustBeShop, mustReadOrder } from "../may.ts";
+import { readOrderLine } from "../orders/order-line.ts";
+import { readAssessments } from "../packaging/assessments.ts";
+import { parseStrictJson } from "../strict-json.ts";
+import { validate } from "../validate.ts";
+import { type BoardLine, boardLineOf } from "./board-line.ts";
+import { previewedFile } from "./previewed-file.ts";
+import { readRecorderFile } from "./recording-reader.ts";
+import { recordingViewOf } from "./recording-view.ts";
+import { type OpenedSeries, openedPyramids, openedTrace } from "./stored-curves.ts";
+import { type StoredEvent, type StoredTrip, storedRecording } from "./stored-recording.ts";
+
+/** The largest file that is taken: that of an exhibit. Source: the contract page. */
+export const RECORDING_MOST_BYTES = 20 * 1024 * 1024;
+
+/**
+ * Keeps a recorder's file. With `reading` it is read at once, and a file that cannot be read is not kept; without, it waits until
+ * someone has looked at its columns.
+ * @throws bad-input with line and reason where it is no recorder's table
+ */
+export async function bringRecording(
+	deps: Deps,
+	caller: Caller,
+	consignmentId: string,
+	file: { readonly fileName: string; readonly bytes: Uint8Array; readonly reading?: string | undefined },
+): Promise<{ readonly recording: RecordingView; readonly preview: RecordingPreview }> {
+	mustBeShop(caller);
+	const consignment = await consignmentById(deps.database, consignmentId);
+	if (consignment === null) throw fault("not-found");
+	if (file.bytes.length > RECORDING_MOST_BYTES) throw fault("too-large");
+	if (file.bytes.length === 0) throw invalid([{ path: "/file", code: "empty-file" }]);
+	const preview = previewedFile(file.bytes);
+	const reading = file.reading === undefined ? null : validate(recordingReading, parseStrictJson(file.reading));
+	const read = reading === null ? null : await readRecorderFile(file.bytes, preview, reading);
+	const sha256 = sha256Hex(file.bytes);
+	const partyId = await ownerOfOrder(deps.database, consignment.order_id);
+	const storedSha256 =
+		(await storedExhibit(deps.database, sha256, partyId)) ??
+		(await storeExhibit(
+			deps.exhibitFolder,
+			deps.database.vault.of(partyId).sealBytes(exhibitPlaceOf(sha256), file.bytes),
+		));
+	const id = deps.newId("trc");
+	await deps.database.transaction(async (transaction) => {
+		await ownerOfOrder(transaction, consignment.order_id);
+		await insertRecording(transaction, {
+			id,
+			consignment_id: consignmentId,
+			order_id: consignment.order_id,
+			sha256,
+			party_id: partyId,
+			stored_sha256: storedSha256,
+			size_bytes: file.bytes.length,
+			file_name: file.fileName,
+			brought_by: callerId(caller),
+		});
+		if (reading === null || read === null) return;
+		await putReading(transaction, id, { reading, ...storedRecording(read) });
+		await rememberMapping(transaction, headerSha256(preview), reading.mapping);
+	});
+	return { recording: await readTransitRecording(deps, caller, id), preview: await previewView(deps, preview) };
+}
+
+/** Reads a file that was brought, as someone confirmed it; again where it was read before. @throws bad-input with line and reason */
+export async function confirmReading(
+	deps: Deps,
+	caller: Caller,
+	id: string,
+	reading: RecordingReading,
+): Promise<RecordingView> {
+	mustBeShop(caller);
+	const row = await recordingById(deps.database, id);
+	if (row === null) throw fault("not-found");
+	const bytes = await bytesOf(deps, row);
+	const preview = previewedFile(bytes);
+	const read = await readRecorderFile(bytes, preview, reading);
+	await deps.database.transaction(async (transaction) => {
+		await ownerOfOrder(transaction, row.order_id);
+		await putReading(transaction, id, { reading, ...storedRecording(read) });
+		await rememberMapping(transaction, headerSha256(preview), reading.mapping);
+	});
+	return readTransitRecording(deps, caller, id);
+}
+
+/** The columns and first rows of a file that was brought. */
+export async function previewRecording(deps: Deps, caller: Caller, id: string): Promise<RecordingPreview> {
+	mustBeShop(caller);
+	const row = await recordingById(deps.database, id);
+	if (row === null) throw fault("not-found");
+	return previewView(deps, previewedFile(await bytesOf(deps, row)));
+}
+
+/** The columns and first rows of a file that is not kept. */
+export async function previewTable(deps: Deps, caller: Caller, bytes: Uint8Array): Promise<RecordingPreview> {
+	mustBeShop(caller);
+	if (bytes.length > RECORDING_MOST_BYTES) throw fault("too-large");
+	if (bytes.length === 0) throw invalid([{ path: "/file", code: "empty-file" }]);
+	return previewView(deps, previewedFile(bytes));
+}
+
+/** The recordings of a leg, oldest first. */
+export async function readTransitRecordings(
+	deps: Deps,
+	caller: Caller,
+	consignmentId: string,
+): Promise<RecordingView[]> {
+	const consignment = await consignmentById(deps.database, consignmentId);
+	if (consignment === null) throw fault("not-found");
+	mustReadOrder(caller, consignment.order_id);
+	return viewsOf(deps, caller, await recordingsOfConsignment(deps.database, consignmentId));
+}
+
+export async function readTransitRecording(deps: Deps, caller: Caller, id: string): Promise<RecordingView> {
+	const row = await recordingById(deps.database, id);
+	if (row === null) throw fault("not-found");
+	mustReadOrder(caller, row.order_id);
+	const [view] = await viewsOf(deps, caller, [row]);
+	return view as RecordingView;
+}
+
+export interface RecordingCurves {
+	/** Times are those of the recording itself. */
+	readonly series: OpenedSeries;
+	readonly startsS: number;
+	/** The board's limit on a response; null where no board is described, or the recorder did not sit on the item. */
+	readonly board: BoardLine | null;
+	readonly traces: readonly {
+		readonly number: number;
+		readonly sampleRateHz: number;
+		readonly peakIndex: number;
+		readonly axes: readonly Float32Array[];
+	}[];
+}
+
+/** What the plots of a recording show; null where it was not read yet. */
+export async function readRecordingCurves(deps: Deps, caller: Caller, id: string): Promise<RecordingCurves | null> {
+	const row = await recordingById(deps.database, id);
+	if (row === null) throw fault("not-found");
+	mustReadOrder(caller, row.order_id);
+	const [curves, events, packs] = await Promise.all([
+		curvesOfRecording(deps.database, id),
+		eventsOfRecordings(deps.database, [id]),
+		readAssessments(deps, caller, row.consignment_id),
+	]);
+	if (curves === null) return null;
+	const trip = row.trip as StoredTrip;
+	return {
+		series: openedPyramids(trip.levels, curves.pyramids),
+		startsS: trip.startsS,
+		board: (row.reading as RecordingReading).place === "on-item" ? boardLineOf(packs.at(-1) ?? null) : null,
+		traces: curves.traces.flatMap(({ number, trace }) => {
+			const stored = events.find((event) => event.number === number)?.facts as StoredEvent | undefined;
+			if (stored === undefined) return [];
+			const { axisCount, sampleRateHz, peakIndex } = stored.trace;
+			return [{ number, sampleRateHz, peakIndex, axes: openedTrace(trace, axisCount) }];
+		}),
+	};
+}
+
+/** The file as it was brought. */
+export async function fetchRecordingFile(
+	deps: Deps,
+	caller: Caller,
+	id: string,
+): Promise<{ readonly fileName: string; readonly bytes: Buffer }> {
+	const row = await recordingById(deps.database, id);
+	if (row === null) throw fault("not-found");
+	mustReadOrder(caller, row.order_id);
+	return { fileName: row.file_name, bytes: await bytesOf(deps, row) };
+}
+
+async function viewsOf(deps: Deps, caller: Caller, rows: readonly RecordingRow[]): Promise<RecordingView[]> {
+	const [first] = rows;
+	if (first === undefined) return [];
+	const [{ line }, packs, events] = await Promise.all([
+		readOrderLine(deps, caller, first.order_id),
+		readAssessments(deps, caller, first.consignment_id),
+		eventsOfRecordings(
+			deps.database,
+			rows.map(({ id }) => id),
+		),
+	]);
+	return rows.map((row) =>
+		recordingViewOf(
+			row,
+			events
+				.filter((event) => event.recording_id === row.id)
+				.map(({ number, facts }) => ({ number, facts: facts as StoredEvent })),
+			line.spans,
+			packs.at(-1) ?? null,
+		),
+	);
+}
+
+async function bytesOf(deps: Deps, row: RecordingRow): Promise<Buffer> {
+	if (row.stored_sha256 === null) throw fault("erased");
+	const stored = await readExhibit(deps.exhibitFolder, row.stored_sha256);
+	return deps.database.vault.of(row.party_id).openBytes(exhibitPlaceOf(row.sha256), stored);
+}
+
+function headerSha256({ headerLine }: RecorderPreview): string {
+	return sha256Hex(Buffer.from(headerLine, "utf8"));
+}
+
+async function previewView(deps: Deps, preview: RecorderPreview): Promise<RecordingPreview> {
+	return {
+		columns: preview.columns.map((column, index) => ({ column: index + 1, ...column })),
+		rows: preview.rows.map((fields) => [...fields]),
+		remembered: (await rememberedMapping(deps.database, headerSha256(preview))) as RecorderMapping | null,
+	};
+}

@@ -1,0 +1,89 @@
+/** An order's reports and dossiers: each edition with who gets it, what stands in it and what does not. */
+import { DOSSIER_EDITIONS, EDITIONS, type Edition } from "../../contract/report.ts";
+import { leftOut } from "../../operations/report/left-out.ts";
+import { say } from "../../texts/say.ts";
+import { Layout } from "../layout.tsx";
+
+export interface Papers {
+	readonly orderId: string;
+	readonly itemName: string;
+	/** Of the log; null where nothing of the order is sealed. */
+	readonly size: number | null;
+	/** Whether the carrier's edition is the reader's to hand on. */
+	readonly isShop: boolean;
+}
+
+export function PapersPage({ orderId, itemName, size, isShop }: Papers) {
+	const editions = EDITIONS.filter((edition) => isShop || edition !== "carrier");
+	return (
+		<Layout
+			title={say("papers.title")}
+			crumbs={[{ href: `/orders/${orderId}${isShop ? "" : "/comparison"}`, label: itemName }]}
+		>
+			<p>{say("papers.text")}</p>
+			{size === null ? (
+				<p class="note">{say("papers.none-sealed")}</p>
+			) : (
+				<>
+					<p class="hint">{say("papers.as-of", { size: String(size) })}</p>
+					<table class="stacked papers">
+						<thead>
+							<tr>
+								{(["edition", "who", "files"] as const).map((column) => (
+									<th key={column} scope="col">
+										{say(`papers.${column}`)}
+									</th>
+								))}
+							</tr>
+						</thead>
+						<tbody>
+							{editions.map((edition) => (
+								<EditionRow key={edition} edition={edition} orderId={orderId} size={size} />
+							))}
+						</tbody>
+					</table>
+					<p class="note">{say("papers.caution")}</p>
+					<p class="hint">{say("papers.verify", { page: "/verify" })}</p>
+				</>
+			)}
+		</Layout>
+	);
+}
+
+function EditionRow({
+	edition,
+	orderId,
+	size,
+}: {
+	readonly edition: Edition;
+	readonly orderId: string;
+	readonly size: number;
+}) {
+	const query = `?edition=${edition}&at=${size}`;
+	const hasDossier = (DOSSIER_EDITIONS as readonly string[]).includes(edition);
+	return (
+		<tr>
+			<th scope="row">{say(`papers.${edition}`)}</th>
+			<td data-label={say("papers.who")}>
+				{say(`papers.${edition}.who`)}
+				<details>
+					<summary>{say("papers.left-out")}</summary>
+					<ul>
+						{leftOut(edition).map((what) => (
+							<li key={what}>{what}</li>
+						))}
+					</ul>
+				</details>
+			</td>
+			<td data-label={say("papers.files")}>
+				<a href={`/api/v1/orders/${orderId}/report.pdf${query}`}>{say("papers.report")}</a>
+				<br />
+				{hasDossier ? (
+					<a href={`/api/v1/orders/${orderId}/dossier.zip${query}`}>{say("papers.dossier")}</a>
+				) : (
+					<span class="hint">{say("papers.no-dossier")}</span>
+				)}
+			</td>
+		</tr>
+	);
+}

@@ -1,0 +1,64 @@
+/** The recordings of a leg, and the form that brings one. */
+import type { FastifyRequest } from "fastify";
+import { callerOf, formTokenFor } from "../../access/callers.ts";
+import type { OrderView } from "../../contract/orders.ts";
+import type { RecordingView } from "../../contract/transit-recordings.ts";
+import { say } from "../../texts/say.ts";
+import { showTime } from "../../texts/shown-time.ts";
+import {
+	ErrorSummary,
+	type FieldErrors,
+	FileField,
+	Form,
+	type FormValues,
+	Submit,
+	TextArea,
+} from "../components/form.tsx";
+import { IndicatorNote } from "./indicator-note.tsx";
+import { RecordingLayout } from "./recording-layout.tsx";
+import { lasting } from "./time-scale.ts";
+
+export function RecordingsPage(props: {
+	readonly request: FastifyRequest;
+	readonly order: OrderView;
+	readonly recordings: readonly RecordingView[];
+	readonly address: string;
+	readonly values: FormValues;
+	readonly errors: FieldErrors;
+}) {
+	const { request, order, recordings, address, ...field } = props;
+	return (
+		<RecordingLayout request={request} order={order} title={say("recording.title")}>
+			<ErrorSummary errors={field.errors} />
+			<p>{say("recording.text")}</p>
+			{recordings.length === 0 && <p>{say("recording.none")}</p>}
+			<ul>
+				{recordings.map((recording) => (
+					<li key={recording.id}>
+						<a href={recording.result === null ? `${address}/${recording.id}/columns` : `${address}/${recording.id}`}>
+							{recording.fileName}
+						</a>
+						, {showTime(recording.broughtAt)}:{" "}
+						{recording.result === null
+							? say("recording.waits")
+							: say("recording.in-short", {
+									events: recording.result.eventsFound,
+									time: lasting(recording.result.durationS),
+								})}
+					</li>
+				))}
+			</ul>
+			{callerOf(request).kind === "account" && (
+				<section id="bring">
+					<h2>{say("recording.bring")}</h2>
+					<Form action={address} formToken={formTokenFor(request)} upload>
+						<FileField {...field} name="file" label={say("recording.file")} hint={say("recording.file-hint")} />
+						<TextArea {...field} name="pasted" label={say("recording.pasted")} hint={say("recording.pasted-hint")} />
+						<Submit label={say("recording.look")} />
+					</Form>
+				</section>
+			)}
+			<IndicatorNote />
+		</RecordingLayout>
+	);
+}

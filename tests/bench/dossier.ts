@@ -1,0 +1,126 @@
+/**
+ * A dossier of many large files, from the first request on: bytes per second over HTTP, against `zip -0` of the same files
+ * in the same run, and the most memory that the service takes. `DOSSIER_MIB` sets the size, 2048 where it is not given.
+ */
+import { spawnSync } from "node:child_process";
+import { randomBytes } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { freePort, type ServiceProcess, startServiceProcess } from "../../src/start/demo/service-process.ts";
+import { openOneOrder, seal, setUp } from "../trials/sealing-client.ts";
+
+const MIB = 1024 * 1024;
+const FILE_MIB = 20;
+/** A record names so many at most. */
+const FILES_PER_RECORD = 100;
+
+/** Prints the figures. */
+export async function benchDossier(): Promise<void> {
+	const count = Math.ceil(Number(process.env.DOSSIER_MIB ?? 2048) / FILE_MIB);
+	const folder = await mkdtemp(join(tmpdir(), "handover-bench-"));
+	const files = await mkdtemp(join(tmpdir(), "handover-bench-files-"));
+	const service = await startServiceProcess({
+		program: new URL("../dist/start/server.js", import.meta.url).pathname,
+		variables: {
+			PATH: process.env.PATH,
+			DATA_DIR: folder,
+			PORT: String(await freePort()),
+			LOG_LEVEL: "silent",
+		},
+	});
+	try {
+		const access = { url: service.url, token: await setUp(service.url, service.setUpLink ?? "") };
+		const orderId = await fillOrder(access, count, files);
+		const idle = peakMib(service);
+		resetPeak(service);
+		const first = await fetchDossier(access, orderId);
+		const again = await fetchDossier(access, orderId);
+		const zip = timed(() => spawnSync("zip", ["-0", "-q", "-r", `${files}.zip`, files]));
+		const rate = (seconds: number) => `${(first.bytes / MIB / seconds).toFixed(0)} MiB/s`;
+		console.log(`a dossier of ${(first.bytes / MIB).toFixed(0)} MiB, ${count} files of ${FILE_MIB} MiB`);
+		console.log(`first request, every file read twice: ${rate(first.seconds)}, first byte after ${first.firstMs} ms`);
+		console.log(`again: ${rate(again.seconds)}, first byte after ${again.firstMs} ms`);
+		console.log(`zip -0 of the same files: ${rate(zip)}; again ÷ zip: ${(zip / again.seconds).toFixed(2)}`);
+		console.log(`peak memory of the service: ${peakMib(service)} MiB (before, with the uploads: ${idle} MiB)`);
+	} finally {
+		await service.stop();
+		for (const made of [folder, files, `${files}.zip`]) await rm(made, { recursive: true, force: true });
+	}
+}
+
+type Access = Parameters<typeof seal>[0];
+
+async function fillOrder(access: Access, count: number, files: string): Promise<string> {
+	let left = count;
+	for await (const draft of openOneOrder(access)) {
+		const exhibits = [];
+		for (; left > 0 && exhibits.length < FILES_PER_RECORD; left--) {
+			const bytes = Buffer.concat([Buffer.from("%PDF-1.7\n"), randomBytes(FILE_MIB * MIB - 9)]);
+			await writeFile(join(files, `${left}.pdf`), bytes);
+			const { sha256 } = await ask<{ sha256: string }>(
+				access,
+				"POST",
+				`/records/${draft.id}/exhibits?fileName=x.pdf`,
+				bytes,
+			);
+			exhibits.push({ sha256, view: "other" });
+		}
+		const { content, orderId } = await ask<{ content: object; orderId: string }>(access, "GET", `/records/${draft.id}`);
+		const body = Buffer.from(JSON.stringify({ ...content, exhibits }));
+		const saved = await ask<{ version: number }>(access, "PUT", `/records/${draft.id}`, body, draft.version);
+		await seal(access, { id: draft.id, version: saved.version });
+		if (left === 0) return orderId;
+	}
+	throw new Error("more files than the records of one order name");
+}
+
+async function ask<Answer>(
+	{ url, token }: Access,
+	method: string,
+	path: string,
+	body?: Buffer,
+	version?: number,
+): Promise<Answer> {
+	const answer = await fetch(`${url}/api/v1${path}`, {
+		method,
+		headers: {
+			authorization: `Bearer ${token}`,
+			...(body === undefined ? {} : { "content-type": method === "PUT" ? "application/json" : "application/pdf" }),
+			...(version === undefined ? {} : { "if-match": `"v${version}"` }),
+		},
+		...(body === undefined ? {} : { body: new Uint8Array(body) }),
+	});
+	if (!answer.ok) throw new Error(`${method} ${path}: ${answer.status} ${await answer.text()}`);
+	return (await answer.json()) as Answer;
+}
+
+async function fetchDossier({ url, token }: Access, orderId: string) {
+	const begun = performance.now();
+	const answer = await fetch(`${url}/api/v1/orders/${orderId}/dossier.zip`, {
+		headers: { authorization: `Bearer ${token}` },
+	});
+	if (!answer.ok || answer.body === null) throw new Error(`the dossier: ${answer.status}`);
+	const firstMs = Math.round(performance.now() - begun);
+	let bytes = 0;
+	for await (const chunk of answer.body) bytes += (chunk as Uint8Array).length;
+	return { bytes, firstMs, seconds: (performance.now() - begun) / 1000 };
+}
+
+function timed(act: () => unknown): number {
+	const begun = performance.now();
+	act();
+	return (performance.now() - begun) / 1000;
+}
+
+/** The most that the process has held, by Linux's own count. */
+function peakMib({ pid }: ServiceProcess): number {
+	const [, kib = "0"] = /VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${pid}/status`, "utf8")) ?? [];
+	return Math.round(Number(kib) / 1024);
+}
+
+/** Makes Linux count anew. */
+function resetPeak({ pid }: ServiceProcess): void {
+	spawnSync("sh", ["-c", `echo 5 > /proc/${pid}/clear_refs`]);
+}

@@ -1,0 +1,50 @@
+/** The archive against Debian's unzip, in any time zone; every range of it against the whole. */
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { fileOf } from "../../../src/operations/dossier/dossier-file.ts";
+import { storedZip, zipBytes } from "../../../src/operations/dossier/stored-zip.ts";
+import { lacks, runTool } from "../../setup/tools.ts";
+
+const files = [
+	fileOf("bag/a.txt", "first\n"),
+	fileOf("bag/data/empty.bin", ""),
+	fileOf("bag/data/b.bin", Buffer.alloc(5000, 7)),
+];
+const TIME = new Date("2026-03-02T23:59:58Z");
+const bytesOf = async (start: number, end: number) => {
+	const chunks: Uint8Array[] = [];
+	for await (const chunk of zipBytes(storedZip(files, TIME), start, end)) chunks.push(chunk);
+	return Buffer.concat(chunks);
+};
+let folder: string;
+let whole: Buffer;
+beforeAll(async () => {
+	folder = mkdtempSync(join(tmpdir(), "handover-risk-zip-"));
+	whole = await bytesOf(0, storedZip(files, TIME).sizeBytes);
+	writeFileSync(join(folder, "bag.zip"), whole);
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+it("is as long as it says, and every range is that part of the whole", async () => {
+	expect(whole.length).toBe(storedZip(files, TIME).sizeBytes);
+	for (let start = 0; start < whole.length; start += 97) {
+		const end = Math.min(whole.length, start + 211);
+		expect((await bytesOf(start, end)).equals(whole.subarray(start, end)), `${start}`).toBe(true);
+	}
+});
+it.skipIf(lacks("unzip"))("unpacks to the files, and its check finds no fault", () => {
+	const { status, said } = runTool("unzip", ["-t", "bag.zip"], folder);
+	expect(status, said).toBe(0);
+	runTool("unzip", ["-q", "bag.zip"], folder);
+	expect(readFileSync(join(folder, "bag/a.txt"), "utf8")).toBe("first\n");
+	expect(readFileSync(join(folder, "bag/data/b.bin")).length).toBe(5000);
+});
+it.skipIf(lacks("unzip"))("names the same times in every time zone", () => {
+	for (const zone of ["UTC", "Pacific/Auckland", "America/Los_Angeles"]) {
+		const { stdout } = spawnSync("unzip", ["-Z", "-T", "bag.zip"], { cwd: folder, env: { ...process.env, TZ: zone } });
+		expect(stdout.toString()).toContain("20260302.235958");
+	}
+});

@@ -1,0 +1,155 @@
+/** A report of invented blocks, read back with poppler's programs and qpdf: form, fonts, order of the text, determinism. */
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { showable } from "../../src/reports/fonts.ts";
+import { facts, list, paragraph, type Report, subheading, table } from "../../src/reports/report.ts";
+import { writeReport } from "../../src/reports/write-report.ts";
+import { lacks, runTool } from "../setup/tools.ts";
+
+const SENTENCE = "The pack was opened in front of two people, and both wrote down what they saw. ";
+const report: Report = {
+	title: "Report on a hand-over",
+	lead: "Brookmere Heron 12",
+	asOf: new Date("2026-03-02T10:00:00Z"),
+	language: "en",
+	footer: "as of entry 27",
+	summary: {
+		title: "Summary",
+		blocks: [paragraph(SENTENCE, "note"), list([SENTENCE, "Größe ≤ 3 µm, Łódź, Ωμέγα, 名前"])],
+	},
+	sections: [
+		{
+			title: "A table over pages",
+			blocks: [
+				subheading("Rows"),
+				table(
+					["Check", "Result"],
+					[1, 2],
+					Array.from({ length: 90 }, (_, row) => [`row ${row}`, SENTENCE.repeat(1 + (row % 3))]),
+				),
+			],
+		},
+		{
+			title: "Long words and a drawing",
+			blocks: [
+				facts([["SHA-256", "0123456789abcdef".repeat(4)]]),
+				...Array.from({ length: 40 }, (_, n) =>
+					paragraph(SENTENCE.repeat(1 + (n % 5)), n % 2 === 0 ? "small" : "plain"),
+				),
+				list(Array.from({ length: 60 }, (_, n) => SENTENCE.repeat(1 + (n % 3)))),
+				paragraph(SENTENCE.repeat(80), "quote"),
+				{
+					kind: "figure",
+					caption: "What was tried",
+					drawing: {
+						width: 640,
+						height: 200,
+						title: "A curve",
+						description: "It rises.",
+						primitives: [
+							{ kind: "path", role: "curve", d: "M0,180L300,100L640,10" },
+							{ kind: "line", role: "limit", x1: 0, x2: 640, y1: 60, y2: 60 },
+							{ kind: "circle", role: "point", cx: 300, cy: 100, r: 6 },
+							{ kind: "text", role: "label", x: 320, y: 120, anchor: "middle", text: "this pack" },
+						],
+					},
+				},
+			],
+		},
+	],
+	attachment: { name: "comparison.json", description: "The comparison", bytes: Buffer.from('{"a":1}') },
+};
+
+let folder: string;
+let pdf: string;
+beforeAll(async () => {
+	folder = mkdtempSync(join(tmpdir(), "handover-risk-report-"));
+	pdf = join(folder, "report.pdf");
+	writeFileSync(pdf, await writeReport(report));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+describe("a report", () => {
+	it("has the same bytes whenever it is written, and others for another date", async () => {
+		const first = await writeReport(report);
+		await new Promise((resolve) => setTimeout(resolve, 1100));
+		expect((await writeReport(report)).equals(first)).toBe(true);
+		const later = await writeReport({ ...report, asOf: new Date("2026-03-03T10:00:00Z") });
+		expect(later.equals(first)).toBe(false);
+	});
+	it.skipIf(lacks("pdfinfo"))("is tagged, dated as told, and declares PDF/A-3", async () => {
+		const { said } = runTool("pdfinfo", [pdf]);
+		expect(said).toMatch(/Tagged: +yes/);
+		expect(said).toMatch(/CreationDate: .*2026/);
+		expect(said).not.toMatch(/Error|Warning/);
+		const xmp = runTool("pdfinfo", ["-meta", pdf]).said;
+		expect(xmp).toContain("<pdfaid:part>3</pdfaid:part>");
+		expect(xmp).toContain("<pdfaid:conformance>A</pdfaid:conformance>");
+	});
+	it.skipIf(lacks("pdfinfo"))("has its structure in reading order", () => {
+		const { said } = runTool("pdfinfo", ["-struct-text", pdf]);
+		const places = [
+			"H1",
+			"Summary",
+			"LBody",
+			"A table over pages",
+			"row 0",
+			"row 89",
+			"Long words",
+			"BlockQuote",
+			"Figure",
+		];
+		const at = places.map((place) => said.indexOf(place));
+		expect(
+			at.every((place) => place >= 0),
+			said.slice(0, 500),
+		).toBe(true);
+		expect(at).toEqual([...at].sort((a, b) => a - b));
+	});
+	it.skipIf(lacks("pdffonts"))("holds every font it uses", () => {
+		const rows = runTool("pdffonts", [pdf]).said.trim().split("\n").slice(2);
+		expect(rows.length).toBeGreaterThanOrEqual(2);
+		for (const row of rows) expect(row).toMatch(/DejaVu.* yes +yes +yes/);
+	});
+	it.skipIf(lacks("pdftotext"))("says every word once, whatever its script; what has no glyph is named", () => {
+		const { said } = runTool("pdftotext", ["-layout", pdf, "-"]);
+		expect(said).not.toMatch(/Error|Warning/);
+		expect(said).toContain("Größe ≤ 3 µm, Łódź, Ωμέγα, [U+540D][U+524D]");
+		for (const row of [0, 31, 89]) expect(said.match(new RegExp(`\\brow ${row}\\b`, "g"))?.length).toBe(1);
+		const pages = said.split("\f").filter((page) => page.trim() !== "");
+		pages.forEach((page, index) => {
+			expect(page).toContain(`as of entry 27 · ${index + 1} / ${pages.length}`);
+		});
+	});
+	it.skipIf(lacks("pdfdetach"))("carries its attachment unchanged", () => {
+		const out = join(folder, "attached");
+		runTool("pdfdetach", ["-save", "1", "-o", out, pdf]);
+		expect(runTool("cat", [out]).said).toBe('{"a":1}');
+	});
+	it.skipIf(lacks("pdftoppm"))(
+		"is drawn without a complaint: what is marked is closed on the page where it was opened",
+		() => {
+			expect(runTool("pdftoppm", ["-r", "20", "-png", pdf, join(folder, "page")])).toEqual({ status: 0, said: "" });
+		},
+	);
+	it.skipIf(lacks("qpdf"))("is whole for qpdf", () => {
+		const { status, said } = runTool("qpdf", ["--check", pdf]);
+		expect(status, said).toBe(0);
+	});
+});
+
+describe("a character without a glyph", () => {
+	const font = { hasGlyph: (codePoint: number) => codePoint < 0x250 };
+	it.each([
+		["字", "[U+5B57]"],
+		["😀", "[U+1F600]"],
+		["a\u202eb", "a[U+202E]b"],
+		["a\u0000b", "a[U+0000]b"],
+		["a\u200bb", "a[U+200B]b"],
+		["two\nlines\tand é", "two\nlines and é"],
+	])("%j stands as %j", (text, shown) => {
+		expect(showable(text, font)).toBe(shown);
+	});
+});
