@@ -20,6 +20,7 @@ const words: Record<string, string> = {};
 beforeAll(async () => {
 	shop = await testApp();
 	played = await playScenario(shop, scenario);
+	await settle();
 	folder = mkdtempSync(join(tmpdir(), "handover-risk-report-"));
 	for (const edition of EDITIONS) {
 		const answer = await shop.ask("GET", `/api/v1/orders/${played.orderId}/report.pdf?edition=${edition}`);
@@ -35,6 +36,29 @@ afterAll(async () => {
 	rmSync(folder, { recursive: true, force: true });
 });
 
+/** One statement of the shop's, the owner's answer, a proposal and the owner's assent; and the law of carriage, chosen. */
+async function settle() {
+	const path = `/api/v1/orders/${played.orderId}`;
+	const owner = await link("settle");
+	const asOwner = (url: string, payload: object) => shop.app.inject({ method: "POST", url, headers: owner, payload });
+	const stated = await shop.ask("POST", `${path}/positions`, { kind: "states", text: "It started forty times here." });
+	const answer = { positionId: stated.json().id, stance: "partly-agrees" };
+	const answered = await asOwner(`${path}/positions`, {
+		kind: "states",
+		text: "It has not started since.",
+		answers: answer,
+	});
+	expect(answered.statusCode, answered.body).toBe(201);
+	const amounts = [{ amount: 90, currency: "EUR", from: "repairer", to: "owner" }];
+	const proposal = { act: "proposes", outcome: "part-refund", itemNext: "stays", amounts };
+	const proposed = await shop.ask("POST", `${path}/settlement`, proposal);
+	const step = { act: "assents", proposalId: proposed.json().steps[0].id, text: "So be it." };
+	expect((await asOwner(`${path}/settlement`, step)).statusCode).toBe(201);
+	const noted = { regime: "cmr", dates: { discovered: "2026-03-09" } };
+	const claim = `/api/v1/consignments/${played.legIds[0]}/claim`;
+	const saved = await shop.ask("PUT", claim, noted, { "if-match": '"v0"' });
+	expect(saved.statusCode, saved.body).toBe(200);
+}
 const link = async (scope: string) => {
 	const made = (await shop.ask("POST", "/api/v1/links", { scope, orderId: played.orderId })).json();
 	const entered = await shop.app.inject({
@@ -112,6 +136,8 @@ describe.skipIf(lacks("pdftotext"))("its words", () => {
 			"comparison",
 			"support",
 			"missing",
+			"positions",
+			"settlement",
 			"periods",
 			"exhibits",
 			"method",
@@ -125,6 +151,24 @@ describe.skipIf(lacks("pdftotext"))("its words", () => {
 			String(at),
 		).toBe(true);
 		expect(at).toEqual([...at].sort((a, b) => a - b));
+	});
+	it("tell the parties and an expert what both sides state and settle, and from when periods run; the carrier nothing of it", () => {
+		const settled = [
+			"1. ",
+			"It started forty times here.",
+			"Answers statement 1: agrees in part.",
+			"It has not started since.",
+			"90.00 EUR from the repairer to the owner",
+			"So be it.",
+			english["settling.state.agreed"],
+			"CMR Art. 30(1), (4)",
+			english["periods.consequence.presumption"],
+		];
+		for (const words_ of settled) {
+			expect(words.parties).toContain(words_);
+			expect(words.expert).toContain(words_);
+		}
+		for (const words_ of settled.slice(1)) expect(words.carrier).not.toContain(words_);
 	});
 	it("begin with one summary page", () => {
 		for (const edition of EDITIONS) {

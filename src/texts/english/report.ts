@@ -164,8 +164,23 @@ export const report = {
 
 	"report.periods": "Periods",
 	"report.periods-text":
-		"The dates on which periods begin are below. Which law holds depends on the contract, the route and where a claim is brought; so no period is counted here. The service counts them for a law that someone chooses. General information, not legal advice.",
+		"Which law holds depends on the contract, the route and where a claim is brought. Below, for each leg, are the dates on which periods begin and the periods of the law that someone chose or that is suggested. They are as noted on the order; they are not sealed.",
 	"report.periods-safe": "Whoever may have a claim gives notice at once, and keeps the proof of sending.",
+	"report.periods-general":
+		"General information computed from the dates entered, not legal advice. The contract, mandatory local law and the competent court prevail. The earliest date of any reading stands first. A rule that is called recalled was not read: look it up before you rely on it.",
+	"report.periods-none": "No law of carriage was chosen, and none that was read fits this leg.",
+	"report.periods-what": "What, and in which form",
+	"report.periods-date": "Safe date, and other readings",
+	"report.periods-missed": "If it is missed",
+	"report.periods-source": "Article, and how well it is known",
+
+	"report.positions": "What both sides state",
+	"report.positions-text":
+		"Each side in its own words, numbered in the order of the log. What is stated is sealed as it stands; a statement says what its maker holds, and decides nothing.",
+	"report.settlement": "Settlement",
+	"report.settlement-text":
+		"Every step of both sides, in the order of the log. A proposal holds the assent of whoever made it; it is a settlement from the other side's assent until it is reopened.",
+	"report.settlement-state": "What became of it",
 
 	"report.exhibits": "Exhibits",
 	"report.exhibits-text":

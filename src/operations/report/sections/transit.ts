@@ -1,4 +1,4 @@
-/** What is noted of each leg: carrier, dates, manner. And the periods that begin with these dates. */
+/** What is noted of each leg: carrier, dates, manner. */
 import type { ConsignmentView } from "../../../contract/orders.ts";
 import { type Block, facts, paragraph, type Section, subheading } from "../../../reports/report.ts";
 import { say, type TextKey } from "../../../texts/say.ts";
@@ -49,18 +49,4 @@ export function legFacts(
 function parcelFacts(arrival: SealedRecord | null): (readonly [string, string])[] {
 	const words = arrival === null ? "" : parcelWords(arrival.statement);
 	return words === "" ? [] : [[say("report.record-parcel"), words]];
-}
-
-export function periods(report: ReportFacts): Section {
-	return {
-		title: say("report.periods"),
-		blocks: [
-			paragraph(say("report.periods-text")),
-			paragraph(say("report.periods-safe"), "note"),
-			...report.legs.flatMap(({ leg, found }): Block[] => [
-				subheading(legTitle(report, leg)),
-				facts(legFacts(leg, found.arrival).slice(2, 5)),
-			]),
-		],
-	};
 }
