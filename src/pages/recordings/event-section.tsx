@@ -6,6 +6,7 @@ import type { RecordingCurves } from "../../operations/transit-recordings/transi
 import { say } from "../../texts/say.ts";
 import { Chart } from "../components/chart.tsx";
 import { dropWords, peakWords, placeInShort, whenWords } from "./event-table.tsx";
+import { rateWords } from "./rate-words.ts";
 
 interface EventProps {
 	readonly event: RecordingEventView;
@@ -25,12 +26,14 @@ export function EventSection({ event, trace, board }: EventProps) {
 					{say("recording.peak")}: {peakWords(event)}.{" "}
 					{say(event.peakDoubt === null ? "recording.peak-holds" : `recording.doubt-${event.peakDoubt}`, {
 						samples: Math.floor(event.samplesInPulse),
-					})}
+						rate: rateWords([event]),
+					})}{" "}
+					{say("recording.event-rate", { rate: rateWords([event]) })}
 				</li>
 				<li>{event.peakAgainstLimit.why}</li>
 				<li>
-					{say("recording.drop")}: {dropWords(event)} (
-					{say(event.freeFallDropBandM === null ? "recording.by-rebound" : "recording.by-fall")}).{" "}
+					{say("recording.drop")}: {dropWords(event)}
+					{` (${say(event.freeFallDropBandM === null ? "recording.by-rebound" : "recording.by-fall")}). `}
 					{event.dropAgainstPack.why}
 				</li>
 				{board !== null && <li>{boardWords(event, board)}</li>}

@@ -34,7 +34,9 @@ export function EventTable({ events }: { readonly events: readonly RecordingEven
 							{writeNumber(Number(event.durationMs.toPrecision(3)))} ms
 						</td>
 						<td class="number" data-label={say("recording.velocity-change")}>
-							{writeNumber(Number(event.velocityChangeMPerS.toPrecision(3)))} m/s
+							{velocityTaken(event)
+								? `${writeNumber(Number(event.velocityChangeMPerS.toPrecision(3)))} m/s`
+								: say("recording.not-taken")}
 						</td>
 						<td class="number" data-label={say("recording.drop")}>
 							{dropWords(event)}
@@ -61,8 +63,15 @@ export function peakWords({ peakGn, peakDoubt }: RecordingEventView): string {
 	return peakDoubt === null ? value : `≥ ${value}`;
 }
 
+/** Of a pulse between the samples the change of velocity is not known to either side. */
+function velocityTaken({ peakDoubt }: RecordingEventView): boolean {
+	return peakDoubt !== "few-samples" && peakDoubt !== "slow-sampling" && peakDoubt !== "phone";
+}
+
 /** By the time of the fall where it was seen, else by the rebound that nobody knows. */
-export function dropWords({ freeFallDropBandM, equivalentDropHeightM }: RecordingEventView): string {
+export function dropWords(event: RecordingEventView): string {
+	const { freeFallDropBandM, equivalentDropHeightM } = event;
+	if (freeFallDropBandM === null && !velocityTaken(event)) return say("recording.not-taken");
 	const [low, high] = freeFallDropBandM ?? [equivalentDropHeightM.restitution1, equivalentDropHeightM.restitution0];
 	const millimetres = (metres: number) => Math.round(1000 * metres);
 	return `${millimetres(low)} – ${millimetres(high)} mm`;

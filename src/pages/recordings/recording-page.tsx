@@ -9,6 +9,7 @@ import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { EventSection } from "./event-section.tsx";
 import { EventTable } from "./event-table.tsx";
 import { IndicatorNote } from "./indicator-note.tsx";
+import { rateWords } from "./rate-words.ts";
 import { RecordingLayout } from "./recording-layout.tsx";
 import { lasting } from "./time-scale.ts";
 import { TripFigures } from "./trip-figures.tsx";
@@ -44,7 +45,7 @@ export function RecordingPage(props: {
 						{say("recording.lead", {
 							events: result.eventsFound,
 							time: lasting(result.durationS),
-							rateHz: result.sampleRateHz,
+							rate: rateWords(result.rates),
 							where: say(`recording.where-${reading.place}`),
 						})}
 					</p>
