@@ -18,6 +18,7 @@ import { mustBeShop, mustReadOrder } from "../may.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readAssessments } from "../packaging/assessments.ts";
 import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
+import { type LegRecording, recordingsOfLeg } from "../transit-recordings/recordings-of-leg.ts";
 import { type NumberedExhibit, numberedExhibits } from "./numbered-exhibits.ts";
 
 export interface ReportLeg {
@@ -25,6 +26,8 @@ export interface ReportLeg {
 	readonly found: ConsignmentComparison;
 	readonly view: ComparisonView;
 	readonly packs: readonly AssessmentView[];
+	/** What recorders noted on it. They are not sealed. */
+	readonly recordings: readonly LegRecording[];
 }
 
 export interface ReportFacts {
@@ -64,7 +67,10 @@ export async function readReportFacts(
 	const checkpoint = await checkpointAt(deps, at);
 	const entries = (await entriesOfOrder(deps.database, orderId)).filter(({ index }) => index < checkpoint.size);
 	const records = standingAt(await sealedRecordsOfOrder(deps.database, orderId), checkpoint.size);
-	const valid = records.filter(({ view }) => view.supersededBy === null);
+	const line = lineOf(
+		order,
+		records.filter(({ view }) => view.supersededBy === null),
+	);
 	const [keys, stamps] = await Promise.all([
 		logKeys(deps.database),
 		timeStampsFor(
@@ -76,9 +82,10 @@ export async function readReportFacts(
 	const legs = await Promise.all(
 		order.consignments.map(async (leg) => {
 			const found = compareLeg(order, leg, records);
-			const packs = await readAssessments(deps, caller, leg.id);
+			const packs = (await readAssessments(deps, caller, leg.id)).filter(({ index }) => index < checkpoint.size);
 			const view = comparisonViewOf(found, { present: [], absent: [] });
-			return { leg, found, view, packs: packs.filter(({ index }) => index < checkpoint.size) };
+			const recordings = await recordingsOfLeg(deps.database, leg.id, line.spans, packs.at(-1) ?? null);
+			return { leg, found, view, packs, recordings };
 		}),
 	);
 	const signers = signersOf(checkpoint.note);
@@ -87,7 +94,7 @@ export async function readReportFacts(
 		edition,
 		order,
 		records,
-		line: lineOf(order, valid),
+		line,
 		legs,
 		exhibits: numberedExhibits(records),
 		entries,
