@@ -5,6 +5,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ORIGINS } from "../../src/calculations/origin/origins.ts";
 import { english } from "../../src/texts/english.ts";
+import { inventedTable, READING } from "../operations/transit-recordings/invented-trip.ts";
 import { type Played, playScenario } from "../scenarios/play-scenario.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 import { lacks, runTool } from "../setup/tools.ts";
@@ -21,6 +22,7 @@ beforeAll(async () => {
 	shop = await testApp();
 	played = await playScenario(shop, scenario);
 	await settle();
+	await bringRecording(played);
 	folder = mkdtempSync(join(tmpdir(), "handover-risk-report-"));
 	for (const edition of EDITIONS) {
 		const answer = await shop.ask("GET", `/api/v1/orders/${played.orderId}/report.pdf?edition=${edition}`);
@@ -59,6 +61,22 @@ async function settle() {
 	const saved = await shop.ask("PUT", claim, noted, { "if-match": '"v0"' });
 	expect(saved.statusCode, saved.body).toBe(200);
 }
+/** A recorder that timed one fall, with its clock set: its impact can be placed where the order's line reaches so far. */
+async function bringRecording({ legIds }: Played): Promise<void> {
+	const table = inventedTable({
+		rateHz: 2000,
+		lengthS: 4,
+		impacts: [{ atS: 2, peakGn: 60, durationMs: 12, fallS: 0.394 }],
+	});
+	const answer = await shop.app.inject({
+		method: "POST",
+		url: `/api/v1/consignments/${legIds[0]}/transit-recordings?fileName=trip.csv&reading=${encodeURIComponent(JSON.stringify(READING))}`,
+		headers: { authorization: `Bearer ${shop.token}`, "content-type": "text/csv" },
+		payload: table,
+	});
+	expect(answer.statusCode, answer.body).toBe(201);
+}
+
 const link = async (scope: string) => {
 	const made = (await shop.ask("POST", "/api/v1/links", { scope, orderId: played.orderId })).json();
 	const entered = await shop.app.inject({
@@ -176,6 +194,32 @@ describe.skipIf(lacks("pdftotext"))("its words", () => {
 			expect(pages[0]).toContain(english["report.summary"]);
 			expect(pages[1]).toMatch(/^1 /);
 		}
+	});
+	it("of the summary are whole sentences, each as it stands further on", () => {
+		for (const edition of EDITIONS) {
+			const [first = ""] = runTool("pdftotext", ["-raw", join(folder, `${edition}.pdf`), "-"]).said.split("\f");
+			expect(first).not.toContain("…");
+		}
+	});
+	it("tell of a recording where it sat, how it sampled, each impact with its drop, and what it does not show", () => {
+		for (const edition of ["parties", "expert"]) {
+			for (const shown of [
+				"Recorded on the way: trip.csv",
+				"2000 samples a second, 3 axes, 8000 rows",
+				english["recording.where-on-item"],
+				"60 gₙ",
+				english["recording.supports"],
+			]) {
+				expect(words[edition], shown).toContain(shown);
+			}
+			// 0.394 s of free fall are 761 mm (reference page of shock, section 6); two samples either way.
+			const [, low, high] = /Equal drop: (\d+) – (\d+) mm \(by the time/.exec(words[edition] ?? "") ?? [];
+			expect(Number(low)).toBeLessThan(761);
+			expect(Number(high)).toBeGreaterThan(761);
+		}
+		expect(words.carrier).not.toContain("trip.csv");
+		expect(words.carrier).not.toContain("gₙ");
+		expect(words.carrier).toContain(english["report.left-out.recordings"]);
 	});
 	it("pronounce nothing in any edition", () => {
 		for (const edition of EDITIONS) {

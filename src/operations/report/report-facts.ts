@@ -24,6 +24,7 @@ import { readAssessments } from "../packaging/assessments.ts";
 import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
 import { readPositions } from "../settling/positions.ts";
 import { readSettlement } from "../settling/settlement.ts";
+import { type LegRecording, recordingsOfLeg } from "../transit-recordings/recordings-of-leg.ts";
 import { type NumberedExhibit, numberedExhibits } from "./numbered-exhibits.ts";
 
 export interface ReportLeg {
@@ -33,6 +34,8 @@ export interface ReportLeg {
 	readonly packs: readonly AssessmentView[];
 	/** As noted now, from the records that stood then. What it counts from today is left out of a report. */
 	readonly claim: LegClaimView;
+	/** What recorders noted on it. They are not sealed. */
+	readonly recordings: readonly LegRecording[];
 }
 
 export interface ReportFacts {
@@ -74,7 +77,10 @@ export async function readReportFacts(
 	const checkpoint = await checkpointAt(deps, at);
 	const entries = (await entriesOfOrder(deps.database, orderId)).filter(({ index }) => index < checkpoint.size);
 	const records = standingAt(await sealedRecordsOfOrder(deps.database, orderId), checkpoint.size);
-	const valid = records.filter(({ view }) => view.supersededBy === null);
+	const line = lineOf(
+		order,
+		records.filter(({ view }) => view.supersededBy === null),
+	);
 	const [keys, stamps, positions, settlement] = await Promise.all([
 		logKeys(deps.database),
 		timeStampsFor(
@@ -88,12 +94,14 @@ export async function readReportFacts(
 	const legs = await Promise.all(
 		order.consignments.map(async (leg) => {
 			const found = compareLeg(order, leg, records);
-			const [packs, claim] = await Promise.all([
+			const [assessments, claim] = await Promise.all([
 				readAssessments(deps, caller, leg.id),
 				legClaim(deps, order, leg, records),
 			]);
+			const packs = assessments.filter(({ index }) => index < checkpoint.size);
+			const recordings = await recordingsOfLeg(deps.database, leg.id, line.spans, packs.at(-1) ?? null);
 			const view = comparisonViewOf(found, { present: [], absent: [] });
-			return { leg, found, view, claim, packs: packs.filter(({ index }) => index < checkpoint.size) };
+			return { leg, found, view, claim, packs, recordings };
 		}),
 	);
 	const signers = signersOf(checkpoint.note);
@@ -102,7 +110,7 @@ export async function readReportFacts(
 		edition,
 		order,
 		records,
-		line: lineOf(order, valid),
+		line,
 		legs,
 		positions,
 		settlement,
