@@ -27,6 +27,7 @@ import { registerReport } from "../http/report.ts";
 import { registerShockTrace } from "../http/shock-trace.ts";
 import { registerStock } from "../http/stock.ts";
 import { registerTransitRecordings } from "../http/transit-recordings.ts";
+import { registerUploads } from "../http/uploads.ts";
 import { registerVerify } from "../http/verify.ts";
 import type { Deps } from "../operations/deps.ts";
 import { makeDropSeriesAssessor } from "../operations/drop-series/drop-series-assessor.ts";
@@ -131,6 +132,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerOrders(app, deps);
 	registerRecords(app, deps);
 	registerExhibits(app, deps);
+	registerUploads(app, deps);
 	registerLog(app, deps);
 	registerBenches(app, deps);
 	registerStock(app, deps);
