@@ -8,14 +8,13 @@ import { importIntoView, importQuery } from "../contract/imports.ts";
 import { fault } from "../faults.ts";
 import type { Deps } from "../operations/deps.ts";
 import { bringExhibit, listExhibits, openExhibit } from "../operations/exhibits/exhibits.ts";
-import { importIntoDraft } from "../operations/records/import-into-draft.ts";
+import { IMPORT_MOST_BYTES, importIntoDraft } from "../operations/records/import-into-draft.ts";
 import { validate } from "../operations/validate.ts";
 import { SHOP_AND_LINKS } from "./orders.ts";
 import { ifMatch, pathId, setVersion } from "./parts.ts";
 import { sendBytes } from "./send-bytes.ts";
 
 const EXHIBIT_LIMIT = 20 * 1024 * 1024;
-const IMPORT_LIMIT = 16 * 1024 * 1024;
 const importIntoQuery = importQuery.omit({ kind: true }).extend({ fileName: text(200) });
 const bringQuery = z.strictObject({ fileName: text(200) });
 
@@ -44,7 +43,7 @@ export function registerExhibits(app: FastifyInstance, deps: Deps): void {
 			"/api/v1/records/:id/import",
 			{
 				...openTo("account", "link:record"),
-				bodyLimit: IMPORT_LIMIT,
+				bodyLimit: IMPORT_MOST_BYTES,
 				schema: {
 					summary: "Bring a diagnostic output to a draft and take its readings; needs If-Match.",
 					querystring: importIntoQuery,

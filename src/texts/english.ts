@@ -33,6 +33,7 @@ import { slip } from "./english/slip.ts";
 import { soak } from "./english/soak.ts";
 import { soakPage } from "./english/soak-page.ts";
 import { strength } from "./english/strength.ts";
+import { upload } from "./english/upload.ts";
 import { verify } from "./english/verify.ts";
 
 export const english = {
@@ -70,5 +71,6 @@ export const english = {
 	...search,
 	...shock,
 	...risk,
+	...upload,
 	...verify,
 };

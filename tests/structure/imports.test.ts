@@ -74,7 +74,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 	},
 	"pages/browser": {
 		ours: ["pages", "records", "records/verify", "texts"],
-		others: /^(preact|preact\/hooks|@noble\/hashes\/utils\.js)$/,
+		others: /^(preact|preact\/hooks|@noble\/hashes\/utils\.js|tus-js-client)$/,
 	},
 	start: { ours: ["*"], others: /./ },
 };
