@@ -3,6 +3,7 @@
  * deleted by whoever holds it.
  */
 import type { Queryable } from "./connection.ts";
+import { deleteUploadsOf } from "./exhibit-uploads.ts";
 import { plainBytes } from "./vault.ts";
 
 /** What stands in the place of each kind of personal part. */
@@ -41,6 +42,8 @@ export async function erasePersonal(transaction: Queryable, partyId: string, lef
 	);
 	await replace("UPDATE exhibit_use SET personal = $2 WHERE party_id = $1", left.fileName);
 	await replace("UPDATE transit_recording SET personal = $2 WHERE party_id = $1", left.fileName);
+	// Their files are removed after the key.
+	await deleteUploadsOf(transaction, partyId);
 	await transaction.query("DELETE FROM opening WHERE party_id = $1", [partyId]);
 	await transaction.query("UPDATE link SET revoked_at = clock_timestamp() WHERE party_id = $1 AND revoked_at IS NULL", [
 		partyId,

@@ -23,6 +23,10 @@ export interface Deps {
 	readonly erasures: Erasures;
 	/** Folder for exhibits, inside the data folder. */
 	readonly exhibitFolder: string;
+	/** Bytes that are free where exhibits lie. */
+	readonly freeBytes: () => Promise<number>;
+	/** The most bytes that the exhibits of one order take. */
+	readonly exhibitQuotaBytes: number;
 }
 
 export interface LogKeys {
@@ -72,4 +76,5 @@ export type IdPrefix =
 	| "pos"
 	| "stl"
 	| "trc"
+	| "upl"
 	| "log";

@@ -29,6 +29,7 @@ import { registerSettling } from "../http/settling.ts";
 import { registerShockTrace } from "../http/shock-trace.ts";
 import { registerStock } from "../http/stock.ts";
 import { registerTransitRecordings } from "../http/transit-recordings.ts";
+import { registerUploads } from "../http/uploads.ts";
 import { registerVerify } from "../http/verify.ts";
 import { registerWarranty } from "../http/warranty.ts";
 import type { Deps } from "../operations/deps.ts";
@@ -134,6 +135,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerOrders(app, deps);
 	registerRecords(app, deps);
 	registerExhibits(app, deps);
+	registerUploads(app, deps);
 	registerLog(app, deps);
 	registerBenches(app, deps);
 	registerStock(app, deps);

@@ -3,6 +3,9 @@ import { homedir } from "node:os";
 import { join, resolve } from "node:path";
 import { z } from "zod";
 
+/** Our choice: some films and whole-trip recordings per order. */
+export const DEFAULT_QUOTA_GIB = 64;
+export const GIB = 1024 ** 3;
 const LOG_LEVELS = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
 
 export interface Settings {
@@ -18,6 +21,8 @@ export interface Settings {
 	readonly trustProxy: boolean;
 	/** Null: no independent time. */
 	readonly timeStamps: { readonly url: string; readonly caPath: string; readonly everyMin: number } | null;
+	/** The most bytes that the exhibits of one order take. */
+	readonly exhibitQuotaBytes: number;
 	readonly logLevel: (typeof LOG_LEVELS)[number];
 }
 
@@ -46,6 +51,11 @@ const environment = z.object({
 		.regex(/^[1-9][0-9]{0,4}$/, "must be a number of minutes from 1 to 99999")
 		.transform(Number)
 		.default(60),
+	EXHIBIT_QUOTA_GIB: z
+		.string()
+		.regex(/^[1-9][0-9]{0,5}$/, "must be a whole number of GiB from 1 to 999999")
+		.transform(Number)
+		.default(DEFAULT_QUOTA_GIB),
 	LOG_LEVEL: z.enum(LOG_LEVELS, `must be one of ${LOG_LEVELS.join(", ")}`).default("info"),
 });
 
@@ -90,6 +100,7 @@ export function readSettings(variables: Readonly<Record<string, string | undefin
 			read.TIMESTAMP_URL === undefined || read.TIMESTAMP_CA === undefined
 				? null
 				: { url: read.TIMESTAMP_URL, caPath: resolve(read.TIMESTAMP_CA), everyMin: read.TIMESTAMP_EVERY_MIN },
+		exhibitQuotaBytes: read.EXHIBIT_QUOTA_GIB * GIB,
 		logLevel: read.LOG_LEVEL,
 	};
 }

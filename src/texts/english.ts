@@ -37,6 +37,7 @@ import { slip } from "./english/slip.ts";
 import { soak } from "./english/soak.ts";
 import { soakPage } from "./english/soak-page.ts";
 import { strength } from "./english/strength.ts";
+import { upload } from "./english/upload.ts";
 import { verify } from "./english/verify.ts";
 import { warranty } from "./english/warranty.ts";
 
@@ -79,6 +80,7 @@ export const english = {
 	...settling,
 	...shock,
 	...risk,
+	...upload,
 	...verify,
 	...warranty,
 };

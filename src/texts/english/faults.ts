@@ -59,7 +59,23 @@ export const faults = {
 	"fault.version-missing.mend": "Send the ETag of what you loaded as If-Match.",
 	"fault.too-large": "That is larger than what is taken here.",
 	"fault.too-large.mend":
-		"Send a smaller file: exhibits up to 20 MiB, diagnostic outputs and receipts up to 16 MiB, recorded shocks up to 8 MiB.",
+		"Send a smaller file: in one request exhibits up to 20 MiB, diagnostic outputs and receipts up to 16 MiB, recorded shocks up to 8 MiB; by resumable upload exhibits and recordings up to 8 GiB.",
+	"fault.quota-full": "The files of this order would be more than {mostGib} GiB together.",
+	"fault.quota-full.mend":
+		"Nothing was lost. Send a shorter film or a smaller file, or ask the shop to raise the limit (EXHIBIT_QUOTA_GIB).",
+	"fault.disk-full": "The shop's disk has no room for this file.",
+	"fault.disk-full.mend":
+		"Nothing that was confirmed is lost, and the draft is as it was. The shop has to make room; then send the file again.",
+	"fault.offset-differs": "The upload is at another place than this request says.",
+	"fault.offset-differs.mend": "Ask for its Upload-Offset with HEAD and go on from there.",
+	"fault.upload-gone": "This upload was not finished in time, or its beginning is no longer there.",
+	"fault.upload-gone.mend": "Choose the file again; it is sent from its beginning.",
+	"fault.upload-busy": "Another request is still working on this upload.",
+	"fault.upload-busy.mend": "Wait a few seconds and go on.",
+	"fault.tus-version": "The request does not say that it speaks version 1.0.0 of the tus protocol.",
+	"fault.tus-version.mend": "Send the header Tus-Resumable: 1.0.0.",
+	"fault.type-differs": "The content of this file is of another kind than its name says.",
+	"fault.type-differs.mend": "Choose the right file, or give it a name that ends as its content is.",
 	"fault.unsupported-type": "This kind of file is not taken.",
 	"fault.unsupported-type.mend":
 		"Send a picture (JPEG, PNG, WebP, HEIC), a video (MP4, WebM), a PDF or a text; in the API, JSON with its media type.",
