@@ -19,6 +19,7 @@ import { readOrder } from "../orders/read-orders.ts";
 import { readAssessments } from "../packaging/assessments.ts";
 import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
 import { type LegRecording, recordingsOfLeg } from "../transit-recordings/recordings-of-leg.ts";
+import { carrierLeg } from "./carrier-leg.ts";
 import { type NumberedExhibit, numberedExhibits } from "./numbered-exhibits.ts";
 
 export interface ReportLeg {
@@ -52,13 +53,17 @@ export interface ReportFacts {
 	readonly publicUrl: string;
 }
 
-/** @throws not-found; forbidden for the carrier's edition through a link; not-sealed before anything is logged; bad-input where `at` is beyond the log */
+/**
+ * @param leg of the carrier's edition, which tells of one
+ * @throws not-found; forbidden for the carrier's edition through a link; not-sealed before anything is logged; bad-input where `at` is beyond the log, or there is no such leg
+ */
 export async function readReportFacts(
 	deps: Deps,
 	caller: Caller,
 	orderId: string,
 	edition: Edition,
 	at: number | undefined,
+	leg?: number,
 ): Promise<ReportFacts> {
 	mustReadOrder(caller, orderId);
 	// Who notifies a carrier, and with what, is the affair of whoever made the contract: the shop hands it on.
@@ -80,17 +85,17 @@ export async function readReportFacts(
 		),
 	]);
 	const legs = await Promise.all(
-		order.consignments.map(async (leg) => {
-			const found = compareLeg(order, leg, records);
-			const packs = (await readAssessments(deps, caller, leg.id)).filter(({ index }) => index < checkpoint.size);
+		order.consignments.map(async (one) => {
+			const found = compareLeg(order, one, records);
+			const packs = (await readAssessments(deps, caller, one.id)).filter(({ index }) => index < checkpoint.size);
 			const view = comparisonViewOf(found, { present: [], absent: [] });
-			const recordings = await recordingsOfLeg(deps.database, leg.id, line.spans, packs.at(-1) ?? null);
-			return { leg, found, view, packs, recordings };
+			const recordings = await recordingsOfLeg(deps.database, one.id, line.spans, packs.at(-1) ?? null);
+			return { leg: one, found, view, packs, recordings };
 		}),
 	);
 	const signers = signersOf(checkpoint.note);
 	const [stamp] = stamps;
-	return {
+	const report: ReportFacts = {
 		edition,
 		order,
 		records,
@@ -105,6 +110,7 @@ export async function readReportFacts(
 		asOf: entries.at(-1)?.time ?? new Date(order.createdAt),
 		publicUrl: deps.publicUrl,
 	};
+	return edition === "carrier" ? carrierLeg(report, leg) : report;
 }
 
 async function checkpointAt(deps: Deps, at: number | undefined): Promise<Checkpoint> {
