@@ -1,7 +1,7 @@
 /** Orders: parties, the item, the terms; consignments, the legs of its journey. */
 import { z } from "zod";
 import { DELIVERY_MANNERS, ITEM_CLASSES } from "../catalogue/codes.ts";
-import { country, dateTime, id, money, positive, text } from "./common.ts";
+import { civilDate, country, dateTime, id, money, positive, text } from "./common.ts";
 
 export const partyInput = z.strictObject({
 	kind: z.enum(["consumer", "business"]),
@@ -22,6 +22,8 @@ export const itemInput = z.strictObject({
 	widthM: positive.max(5).optional(),
 	heightM: positive.max(5).optional(),
 	value: money.optional(),
+	/** When it was new, for its age. */
+	boughtOn: civilDate.optional(),
 	cell: z.enum(["none", "coin", "lithium-ion", "supercapacitor"]).optional(),
 	fragilityGn: positive.max(10_000).optional(),
 	fragilityBasis: z.enum(["tested", "maker", "board-strength", "class", "our-choice"]).optional(),

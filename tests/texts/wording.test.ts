@@ -105,7 +105,8 @@ describe("every page of the demo", () => {
 			expect(PRONOUNCES.exec(words)?.[0] ?? null, path).toBeNull();
 			expect(TRANSPOSES.exec(words)?.[0] ?? null, path).toBeNull();
 			for (const [, href = ""] of html.matchAll(/href="(\/[^"#]*)"/g)) {
-				if (/^\/(orders|consignments|records|benches)/.test(href) && !href.endsWith("/link")) waiting.push(href);
+				const path = href.replaceAll("&amp;", "&");
+				if (/^\/(orders|consignments|records|benches)/.test(path) && !path.endsWith("/link")) waiting.push(path);
 			}
 		}
 		expect(seen.size).toBeGreaterThan(30);

@@ -25,6 +25,7 @@ import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views
 import { readPositions } from "../settling/positions.ts";
 import { readSettlement } from "../settling/settlement.ts";
 import { type LegRecording, recordingsOfLeg } from "../transit-recordings/recordings-of-leg.ts";
+import { carrierLeg } from "./carrier-leg.ts";
 import { type NumberedExhibit, numberedExhibits } from "./numbered-exhibits.ts";
 
 export interface ReportLeg {
@@ -62,13 +63,17 @@ export interface ReportFacts {
 	readonly publicUrl: string;
 }
 
-/** @throws not-found; forbidden for the carrier's edition through a link; not-sealed before anything is logged; bad-input where `at` is beyond the log */
+/**
+ * @param leg of the carrier's edition, which tells of one
+ * @throws not-found; forbidden for the carrier's edition through a link; not-sealed before anything is logged; bad-input where `at` is beyond the log, or there is no such leg
+ */
 export async function readReportFacts(
 	deps: Deps,
 	caller: Caller,
 	orderId: string,
 	edition: Edition,
 	at: number | undefined,
+	leg?: number,
 ): Promise<ReportFacts> {
 	mustReadOrder(caller, orderId);
 	// Who notifies a carrier, and with what, is the affair of whoever made the contract: the shop hands it on.
@@ -92,21 +97,21 @@ export async function readReportFacts(
 		readSettlement(deps, caller, orderId, checkpoint.size),
 	]);
 	const legs = await Promise.all(
-		order.consignments.map(async (leg) => {
-			const found = compareLeg(order, leg, records);
+		order.consignments.map(async (one) => {
+			const found = compareLeg(order, one, records);
 			const [assessments, claim] = await Promise.all([
-				readAssessments(deps, caller, leg.id),
-				legClaim(deps, order, leg, records),
+				readAssessments(deps, caller, one.id),
+				legClaim(deps, order, one, records),
 			]);
 			const packs = assessments.filter(({ index }) => index < checkpoint.size);
-			const recordings = await recordingsOfLeg(deps.database, leg.id, line.spans, packs.at(-1) ?? null);
+			const recordings = await recordingsOfLeg(deps.database, one.id, line.spans, packs.at(-1) ?? null);
 			const view = comparisonViewOf(found, { present: [], absent: [] });
-			return { leg, found, view, claim, packs, recordings };
+			return { leg: one, found, view, claim, packs, recordings };
 		}),
 	);
 	const signers = signersOf(checkpoint.note);
 	const [stamp] = stamps;
-	return {
+	const report: ReportFacts = {
 		edition,
 		order,
 		records,
@@ -123,6 +128,7 @@ export async function readReportFacts(
 		asOf: entries.at(-1)?.time ?? new Date(order.createdAt),
 		publicUrl: deps.publicUrl,
 	};
+	return edition === "carrier" ? carrierLeg(report, leg) : report;
 }
 
 async function checkpointAt(deps: Deps, at: number | undefined): Promise<Checkpoint> {

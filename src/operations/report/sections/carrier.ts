@@ -44,11 +44,10 @@ export function carrierSummary(report: ReportFacts): Section {
 }
 
 export function carrierSections(report: ReportFacts): Section[] {
-	const { order } = report;
 	return [
 		{
 			title: say("report.carrier-item"),
-			blocks: [facts(itemFacts(order)), paragraph(say("report.order-noted"), "small")],
+			blocks: [facts(itemFacts(report)), paragraph(say("report.order-noted"), "small")],
 		},
 		ofLegs(report, "report.carrier-hand-over", (leg) => [facts(handOver(report, leg))]),
 		ofLegs(report, "report.carrier-pack", ({ packs }) =>
