@@ -72,4 +72,5 @@ export type IdPrefix =
 	| "pos"
 	| "stl"
 	| "trc"
+	| "ntc"
 	| "log";

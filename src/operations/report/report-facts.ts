@@ -3,6 +3,7 @@ import type { Caller } from "../../access/caller.ts";
 import type { CustodyLine } from "../../calculations/comparison/types.ts";
 import type { ComparisonView } from "../../contract/comparison.ts";
 import type { LegClaimView } from "../../contract/leg-claim.ts";
+import type { NoticeView } from "../../contract/notices.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import type { PositionView } from "../../contract/positions.ts";
@@ -15,6 +16,7 @@ import { fault, invalid } from "../../faults.ts";
 import { type Checkpoint, type LogKey, rootOf, signersOf } from "../../records/log/checkpoint.ts";
 import type { LoggedEntry } from "../../records/receipt.ts";
 import { legClaim } from "../claims/leg-claim.ts";
+import { readNotices } from "../claims/notices.ts";
 import { type ConsignmentComparison, compareLeg, lineOf } from "../comparison/compare-consignment.ts";
 import { comparisonViewOf } from "../comparison/comparison-view.ts";
 import type { Deps } from "../deps.ts";
@@ -33,6 +35,8 @@ export interface ReportLeg {
 	readonly packs: readonly AssessmentView[];
 	/** As noted now, from the records that stood then. What it counts from today is left out of a report. */
 	readonly claim: LegClaimView;
+	/** To the carrier, as they are kept now. */
+	readonly notices: readonly NoticeView[];
 }
 
 export interface ReportFacts {
@@ -88,12 +92,13 @@ export async function readReportFacts(
 	const legs = await Promise.all(
 		order.consignments.map(async (leg) => {
 			const found = compareLeg(order, leg, records);
-			const [packs, claim] = await Promise.all([
+			const [packs, claim, notices] = await Promise.all([
 				readAssessments(deps, caller, leg.id),
 				legClaim(deps, order, leg, records),
+				readNotices(deps, caller, leg.id),
 			]);
 			const view = comparisonViewOf(found, { present: [], absent: [] });
-			return { leg, found, view, claim, packs: packs.filter(({ index }) => index < checkpoint.size) };
+			return { leg, found, view, claim, notices, packs: packs.filter(({ index }) => index < checkpoint.size) };
 		}),
 	);
 	const signers = signersOf(checkpoint.note);

@@ -244,7 +244,8 @@ export const report = {
 	"report.carrier-photos": "Photos of the parcel and the item",
 	"report.carrier-notice": "Notice, and its proof",
 	"report.carrier-notice-none":
-		"This service keeps no notice to the carrier. Whoever sends one adds its date and the proof of sending here.",
+		"No notice to the carrier is kept for this leg. Whoever sent one adds its date and the proof of sending here.",
+	"report.carrier-notice-sent": "Sent",
 	"report.carrier-entitled": "Who is entitled to claim",
 	"report.carrier-entitled-text":
 		"That depends on the contract of carriage and the law that governs it. What the order notes of it stands above: who made the contract, who sent, to whom.",
