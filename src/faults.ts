@@ -25,6 +25,7 @@ const STATUS_OF_FAULT = {
 	erased: 410,
 	"already-there": 409,
 	"already-settled": 409,
+	"already-noted": 409,
 	"not-settled": 409,
 	"proposal-closed": 409,
 	"own-proposal": 403,

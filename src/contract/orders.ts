@@ -65,6 +65,9 @@ export const consignmentFacts = z.strictObject({
 	deliveredAt: dateTime.optional(),
 	inHandAt: dateTime.optional(),
 	manner: z.enum(DELIVERY_MANNERS).optional(),
+	/** Whether pads lay elsewhere than they were put, and corners of the box were crushed: noted when the pack was opened. */
+	padsShifted: z.boolean().optional(),
+	cornersCrushed: z.boolean().optional(),
 });
 export type ConsignmentFacts = z.infer<typeof consignmentFacts>;
 

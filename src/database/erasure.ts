@@ -13,6 +13,7 @@ export interface Placeholders {
 	readonly terms: unknown;
 	readonly facts: unknown;
 	readonly fileName: unknown;
+	readonly notice: unknown;
 }
 
 /** Whether a party is there and not erased. */
@@ -44,6 +45,7 @@ export async function erasePersonal(transaction: Queryable, partyId: string, lef
 	await replace("UPDATE transit_recording SET personal = $2 WHERE party_id = $1", left.fileName);
 	// Their files are removed after the key.
 	await deleteUploadsOf(transaction, partyId);
+	await replace("UPDATE carrier_notice SET personal = $2, receipt_personal = NULL WHERE party_id = $1", left.notice);
 	await transaction.query("DELETE FROM opening WHERE party_id = $1", [partyId]);
 	await transaction.query("UPDATE link SET revoked_at = clock_timestamp() WHERE party_id = $1 AND revoked_at IS NULL", [
 		partyId,

@@ -77,4 +77,5 @@ export type IdPrefix =
 	| "stl"
 	| "trc"
 	| "upl"
+	| "ntc"
 	| "log";

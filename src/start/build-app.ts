@@ -19,6 +19,7 @@ import { registerHealth } from "../http/health.ts";
 import { registerImports } from "../http/imports.ts";
 import { registerLegClaim } from "../http/leg-claim.ts";
 import { registerLog } from "../http/log.ts";
+import { registerNotices } from "../http/notices.ts";
 import { registerOrders } from "../http/orders.ts";
 import { registerPackagingAssessments } from "../http/packaging-assessments.ts";
 import { registerPackagingSearch } from "../http/packaging-search.ts";
@@ -142,6 +143,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerImports(app);
 	registerComparison(app, deps);
 	registerLegClaim(app, deps);
+	registerNotices(app, deps);
 	registerSettling(app, deps);
 	registerWarranty(app, deps);
 	registerPackagingAssessments(app, deps);

@@ -16,6 +16,7 @@ import { firstState } from "./english/first-state.ts";
 import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
+import { learning } from "./english/learning.ts";
 import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
 import { notice } from "./english/notice.ts";
@@ -63,6 +64,7 @@ export const english = {
 	...shop,
 	...cover,
 	...cushion,
+	...learning,
 	...notice,
 	...origin,
 	...packaging,

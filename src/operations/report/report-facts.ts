@@ -3,6 +3,7 @@ import type { Caller } from "../../access/caller.ts";
 import type { CustodyLine } from "../../calculations/comparison/types.ts";
 import type { ComparisonView } from "../../contract/comparison.ts";
 import type { LegClaimView } from "../../contract/leg-claim.ts";
+import type { NoticeView } from "../../contract/notices.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import type { PositionView } from "../../contract/positions.ts";
@@ -15,6 +16,7 @@ import { fault, invalid } from "../../faults.ts";
 import { type Checkpoint, type LogKey, rootOf, signersOf } from "../../records/log/checkpoint.ts";
 import type { LoggedEntry } from "../../records/receipt.ts";
 import { legClaim } from "../claims/leg-claim.ts";
+import { readNotices } from "../claims/notices.ts";
 import { type ConsignmentComparison, compareLeg, lineOf } from "../comparison/compare-consignment.ts";
 import { comparisonViewOf } from "../comparison/comparison-view.ts";
 import type { Deps } from "../deps.ts";
@@ -37,6 +39,8 @@ export interface ReportLeg {
 	readonly claim: LegClaimView;
 	/** What recorders noted on it. They are not sealed. */
 	readonly recordings: readonly LegRecording[];
+	/** To the carrier, as they are kept now. */
+	readonly notices: readonly NoticeView[];
 }
 
 export interface ReportFacts {
@@ -99,14 +103,15 @@ export async function readReportFacts(
 	const legs = await Promise.all(
 		order.consignments.map(async (one) => {
 			const found = compareLeg(order, one, records);
-			const [assessments, claim] = await Promise.all([
+			const [assessments, claim, notices] = await Promise.all([
 				readAssessments(deps, caller, one.id),
 				legClaim(deps, order, one, records),
+				readNotices(deps, caller, one.id),
 			]);
 			const packs = assessments.filter(({ index }) => index < checkpoint.size);
 			const recordings = await recordingsOfLeg(deps.database, one.id, line.spans, packs.at(-1) ?? null);
 			const view = comparisonViewOf(found, { present: [], absent: [] });
-			return { leg: one, found, view, claim, packs, recordings };
+			return { leg: one, found, view, claim, notices, packs, recordings };
 		}),
 	);
 	const signers = signersOf(checkpoint.note);

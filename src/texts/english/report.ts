@@ -270,11 +270,12 @@ export const report = {
 	"report.carrier-photos": "Photos of the parcel and the item",
 	"report.carrier-notice": "Notice, and its proof",
 	"report.carrier-notice-none":
-		"No notice to the carrier is recorded with this order. Its date and the proof of sending are added by whoever sends it.",
+		"No notice to the carrier is kept for this leg. Whoever sent one adds its date and the proof of sending here.",
 	"report.carrier-text-title": "Facts about a consignment, as its parties noted and sealed them",
 	"report.carrier-text-order": "Order {order}, as of log entry {size}",
 	"report.carrier-text-photos": "Photos and files, handed out apart by these numbers",
 	"report.carrier-text-part": "Part {part} of {parts}",
+	"report.carrier-notice-sent": "Sent",
 	"report.carrier-entitled": "Who is entitled to claim",
 	"report.carrier-entitled-text":
 		"That depends on the contract of carriage and the law that governs it. What the order notes of it stands above: who made the contract, who sent, to whom.",
