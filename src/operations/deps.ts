@@ -63,6 +63,8 @@ export type IdPrefix =
 	| "pty"
 	| "itm"
 	| "ord"
+	| "chk"
+	| "cls"
 	| "con"
 	| "rec"
 	| "ins"

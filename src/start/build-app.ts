@@ -19,6 +19,7 @@ import { registerHealth } from "../http/health.ts";
 import { registerImports } from "../http/imports.ts";
 import { registerLog } from "../http/log.ts";
 import { registerOrders } from "../http/orders.ts";
+import { registerOwnCatalogue } from "../http/own-catalogue.ts";
 import { registerPackagingAssessments } from "../http/packaging-assessments.ts";
 import { registerPackagingSearch } from "../http/packaging-search.ts";
 import { faultOf, sendProblem } from "../http/problems.ts";
@@ -134,6 +135,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerLog(app, deps);
 	registerBenches(app, deps);
 	registerStock(app, deps);
+	registerOwnCatalogue(app, deps);
 	registerImports(app);
 	registerComparison(app, deps);
 	registerPackagingAssessments(app, deps);

@@ -1,5 +1,6 @@
 /** All English sentences, by key. One file per subject in `english/`; a key begins with its subject. */
 import { arrival } from "./english/arrival.ts";
+import { catalogue } from "./english/catalogue.ts";
 import { checks } from "./english/checks.ts";
 import { checksByClass } from "./english/checks-by-class.ts";
 import { claims } from "./english/claims.ts";
@@ -37,6 +38,7 @@ import { verify } from "./english/verify.ts";
 
 export const english = {
 	...arrival,
+	...catalogue,
 	...checks,
 	...claims,
 	...checksByClass,

@@ -13,6 +13,7 @@ import type { FieldErrors, FormValues } from "../components/form.tsx";
 import { fillChecks, fillStopped } from "../record-form/checks-form.ts";
 import { errorsOf } from "../record-form/field-control.tsx";
 import { fillForm } from "../record-form/fill-form.ts";
+import { fillOwnChecks } from "../record-form/own-checks-form.ts";
 import type { RefusedFile } from "../record-form/photos.tsx";
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
@@ -146,6 +147,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 			...fillForm(step.fields, content),
 			...(step.needsPower === true && powerStop(content) !== null ? fillStopped(guided.checks, content) : {}),
 			...fillChecks(guided.checks, content),
+			...(step.parts.includes("own-checks") ? fillOwnChecks(content) : {}),
 		};
 		const page = (
 			<StepPage

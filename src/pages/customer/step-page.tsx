@@ -8,8 +8,10 @@ import { Layout } from "../layout.tsx";
 import { CheckCautions, CheckControl } from "../record-form/check-control.tsx";
 import { ClockControl, FieldControl } from "../record-form/field-control.tsx";
 import { offsetIn } from "../record-form/fill-form.ts";
+import { OwnReading } from "../record-form/own-reading.tsx";
 import { Photos, type RefusedFile } from "../record-form/photos.tsx";
 import { DiagnosticFile } from "./diagnostic-file.tsx";
+import { ownChecksAsked } from "./own-checks-asked.ts";
 import { PlatformNote } from "./platform-note.tsx";
 import { isEntered } from "./progress.ts";
 import { Review } from "./review.tsx";
@@ -45,6 +47,7 @@ export function StepPage(props: StepPageProps) {
 	const before = steps[place - 1];
 	const wait = waitOf(content, now);
 	const checks = guided.checks.filter((check) => step.checks?.(check) === true);
+	const own = step.parts.includes("own-checks") ? ownChecksAsked(guided) : [];
 	const photos = step.views.length > 0 && (
 		<Photos views={step.views} content={content} exhibits={guided.exhibits} refused={props.refused} errors={errors} />
 	);
@@ -92,7 +95,10 @@ export function StepPage(props: StepPageProps) {
 				{checks.map((check) => (
 					<CheckControl key={check.id} check={check} content={content} values={values} errors={errors} />
 				))}
-				{step.checks !== undefined && checks.length === 0 && step.id === "checks" && (
+				{own.map((check) => (
+					<OwnReading key={check.id} check={check} instruments={[]} values={values} errors={errors} />
+				))}
+				{step.checks !== undefined && checks.length === 0 && own.length === 0 && step.id === "checks" && (
 					<p>{say("arrival.checks.none")}</p>
 				)}
 				{step.parts.includes("file") && (

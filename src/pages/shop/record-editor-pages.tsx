@@ -54,7 +54,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 		if (Number(form.version) !== record.version) {
 			return send(request, reply, guided, { typed: form, errors: { form: faultWords("version-stale") }, status: 412 });
 		}
-		const read = readRecordForm(fieldsOf(record), guided.allChecks, form, record.content);
+		const read = readRecordForm(fieldsOf(record), guided.allChecks, guided.ownChecks, form, record.content);
 		const problems: Record<string, string | undefined> = { ...errorsOf(read.problems) };
 		const content = await withPhotos(request, guided, read.content, form, files, problems);
 		await saveDraft(deps, callerOf(request), record.id, record.version, content);

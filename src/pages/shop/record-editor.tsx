@@ -22,6 +22,7 @@ import { controlName } from "../record-form/checks-form.ts";
 import { Collectors } from "../record-form/collectors.tsx";
 import type { Field } from "../record-form/field.ts";
 import { ClockControl, FieldControl } from "../record-form/field-control.tsx";
+import { offeredIn } from "../record-form/own-checks-form.ts";
 import { ExhibitList, viewWords } from "../record-form/photos.tsx";
 import { LinkNote } from "./link-note.tsx";
 import { OwnChecks } from "./own-checks.tsx";
@@ -151,7 +152,12 @@ export function RecordEditor(props: RecordEditorProps) {
 						))}
 					</details>
 				)}
-				<OwnChecks {...field} instruments={props.instruments} open={order.item.class !== "graphics-card"} />
+				<OwnChecks
+					{...field}
+					instruments={props.instruments}
+					offered={offeredIn(content, guided.ownChecks)}
+					open={order.item.class !== "graphics-card" && guided.ownChecks.length === 0}
+				/>
 
 				{record.stage !== "bench" && (
 					<>
