@@ -9,6 +9,7 @@ import { readRecord } from "../../operations/records/read-record.ts";
 import { badMemberWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
 import { checkName } from "../record-form/check-control.tsx";
+import type { ReadFile } from "../record-form/file-lines.tsx";
 import { importWords } from "../record-form/import-words.ts";
 import type { RefusedFile } from "../record-form/photos.tsx";
 import type { SentFile, SentForm } from "../record-form/read-body.ts";
@@ -19,6 +20,8 @@ export interface BroughtDiagnostic {
 	readonly refused: readonly RefusedFile[];
 	/** What became of each file that was taken. */
 	readonly notices: readonly string[];
+	/** Those that were read. */
+	readonly read: readonly ReadFile[];
 }
 
 export async function bringDiagnostic(
@@ -29,16 +32,28 @@ export async function bringDiagnostic(
 ): Promise<BroughtDiagnostic> {
 	const refused: RefusedFile[] = [];
 	const notices: string[] = [];
+	const read: ReadFile[] = [];
 	const load = sent.form[FILE.load];
-	for (const file of sent.files) {
+	const pasted = (sent.form[FILE.paste] ?? "").trim();
+	const files =
+		pasted === ""
+			? sent.files
+			: [
+					...sent.files,
+					{ field: FILE.paste, fileName: "pasted.txt", bytes: Buffer.from(`${sent.form[FILE.paste]}\n`) },
+				];
+	for (const file of files) {
 		try {
-			notices.push(await readOrKeep(deps, caller, guided, file, load === "load" || load === "idle" ? load : undefined));
+			const under = load === "load" || load === "idle" ? load : undefined;
+			const { notice, lines } = await readOrKeep(deps, caller, guided, file, under);
+			notices.push(notice);
+			if (lines !== null) read.push(lines);
 		} catch (error) {
 			if (!(error instanceof Fault)) throw error;
 			refused.push({ fileName: file.fileName, why: reasonOf(error) });
 		}
 	}
-	return { refused, notices };
+	return { refused, notices, read };
 }
 
 async function readOrKeep(
@@ -47,13 +62,13 @@ async function readOrKeep(
 	guided: GuidedRecord,
 	file: SentFile,
 	load: "load" | "idle" | undefined,
-): Promise<string> {
+): Promise<{ readonly notice: string; readonly lines: ReadFile | null }> {
 	const { id } = guided.record;
 	try {
 		const { version } = await readRecord(deps, caller, id);
 		const { taken, identityDiffers, preview } = await importIntoDraft(deps, caller, id, version, file, load);
 		const names = taken.map((check) => nameOf(guided, check)).join(", ");
-		const read =
+		const said =
 			names === ""
 				? say("arrival.file.read-none", { file: file.fileName })
 				: say("arrival.file.read", { file: file.fileName, readings: names });
@@ -61,7 +76,8 @@ async function readOrKeep(
 			identityDiffers.length === 0
 				? null
 				: say("arrival.file.differs", { members: identityDiffers.map(memberName).join(", ") });
-		return [read, ...(differs === null ? [] : [differs]), ...importWords(preview, taken)].join(" ");
+		const notice = [said, ...(differs === null ? [] : [differs]), ...importWords(preview, taken)].join(" ");
+		return { notice, lines: { fileName: file.fileName, preview, taken } };
 	} catch (error) {
 		const member = error instanceof Fault && error.code === "bad-input" ? error.members[0] : undefined;
 		if (member === undefined || !member.code.startsWith("import-refused")) throw error;
@@ -69,10 +85,8 @@ async function readOrKeep(
 		await changeExhibits(deps, caller, id, (exhibits) =>
 			exhibits.some((exhibit) => exhibit.sha256 === sha256) ? exhibits : [...exhibits, { sha256, view: DIAGNOSTIC }],
 		);
-		return say("arrival.file.kept", {
-			file: file.fileName,
-			why: badMemberWords(member.code, member.facts).message,
-		});
+		const why = badMemberWords(member.code, member.facts).message;
+		return { notice: say("arrival.file.kept", { file: file.fileName, why }), lines: null };
 	}
 }
 

@@ -7,6 +7,7 @@ import { Caution, ErrorSummary, type FieldErrors, Form, type FormValues, Submit 
 import { Layout } from "../layout.tsx";
 import { CheckCautions, CheckControl } from "../record-form/check-control.tsx";
 import { ClockControl, FieldControl } from "../record-form/field-control.tsx";
+import type { ReadFile } from "../record-form/file-lines.tsx";
 import { offsetIn } from "../record-form/fill-form.ts";
 import { OwnReading } from "../record-form/own-reading.tsx";
 import { Photos, type RefusedFile } from "../record-form/photos.tsx";
@@ -27,6 +28,8 @@ export interface StepPageProps {
 	readonly refused: readonly RefusedFile[];
 	/** What became of a file that was just brought. */
 	readonly notices: readonly string[];
+	/** Files that were just read, to be shown line by line. */
+	readonly read: readonly ReadFile[];
 	/** The draft was saved elsewhere since this form was opened. */
 	readonly stale: boolean;
 	readonly formToken: string;
@@ -102,7 +105,13 @@ export function StepPage(props: StepPageProps) {
 					<p>{say("arrival.checks.none")}</p>
 				)}
 				{step.parts.includes("file") && (
-					<DiagnosticFile guided={guided} errors={errors} refused={props.refused} notices={props.notices} />
+					<DiagnosticFile
+						guided={guided}
+						errors={errors}
+						refused={props.refused}
+						notices={props.notices}
+						read={props.read}
+					/>
 				)}
 				{step.parts.includes("review") && <Review guided={guided} errors={errors} values={values} />}
 				{step.photosFirst !== true && photos}

@@ -18,6 +18,7 @@ import type { FieldErrors, FormValues } from "../components/form.tsx";
 import { changeExhibits } from "../customer/bring-files.ts";
 import type { Form } from "../record-form/field.ts";
 import { errorsOf } from "../record-form/field-control.tsx";
+import type { ReadFile } from "../record-form/file-lines.tsx";
 import { importWords } from "../record-form/import-words.ts";
 import { readBody, type SentFile } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
@@ -32,6 +33,7 @@ interface Shown {
 	readonly typed?: FormValues;
 	readonly errors?: FieldErrors;
 	readonly notes?: readonly string[];
+	readonly read?: ReadFile | null;
 	readonly status?: number;
 }
 
@@ -58,7 +60,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 		const problems: Record<string, string | undefined> = { ...errorsOf(read.problems) };
 		const content = await withPhotos(request, guided, read.content, form, files, problems);
 		await saveDraft(deps, callerOf(request), record.id, record.version, content);
-		const notes = await takeFile(request, record.id, form, files, problems);
+		const { notes, read: file } = await takeFile(request, record.id, form, files, problems);
 		const failed = Object.keys(problems).length > 0;
 		if (failed || notes.length > 0) {
 			const typed = read.problems.length > 0 ? { typed: form } : {};
@@ -66,6 +68,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 				...typed,
 				errors: problems,
 				notes,
+				read: file,
 				status: failed ? 400 : 200,
 			});
 		}
@@ -123,20 +126,21 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 		form: Form,
 		files: readonly SentFile[],
 		problems: Record<string, string | undefined>,
-	): Promise<string[]> {
+	): Promise<{ readonly notes: string[]; readonly read: ReadFile | null }> {
+		const nothing = { notes: [], read: null };
 		const pasted = (form["file.paste"] ?? "").trim();
 		const file = files.find((candidate) => candidate.field === "file.upload");
 		const bytes = file?.bytes ?? (pasted === "" ? null : Buffer.from(`${form["file.paste"]}\n`));
 		if (bytes === null) {
 			if (file !== undefined) problems["file.upload"] = faultWords("too-large");
-			return [];
+			return nothing;
 		}
 		const { record } = await guidedOf(request);
 		const load = form["file.load"] === "load" || form["file.load"] === "idle" ? form["file.load"] : undefined;
 		try {
 			const named = { fileName: file?.fileName ?? "pasted.txt", bytes };
 			const imported = await importIntoDraft(deps, callerOf(request), recordId, record.version, named, load);
-			return [
+			const notes = [
 				say("record.import-taken", { format: imported.preview.format, count: imported.taken.length }),
 				...imported.preview.warnings.map((warning) => warning.message),
 				...importWords(imported.preview, imported.taken),
@@ -144,12 +148,13 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 					say("record.import-identity", { member: say(`record.member.${member}` as TextKey) }),
 				),
 			];
+			return { notes, read: { fileName: named.fileName, preview: imported.preview, taken: imported.taken } };
 		} catch (error) {
 			if (!(error instanceof Fault) || error.status >= 500) throw error;
 			const unread = error.members[0];
 			if (file === undefined || unread?.code.startsWith("import-refused") !== true) {
 				problems["file.upload"] = wordsOf(error);
-				return [];
+				return nothing;
 			}
 			// A file that is for people to read, or that is damaged, is evidence all the same.
 			const caller = callerOf(request);
@@ -160,7 +165,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 					: [...exhibits, { sha256, view: "diagnostic-output" }],
 			);
 			const why = badMemberWords(unread.code, unread.facts).message;
-			return [say("arrival.file.kept", { file: file.fileName, why })];
+			return { notes: [say("arrival.file.kept", { file: file.fileName, why })], read: null };
 		}
 	}
 
@@ -187,6 +192,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 				values={shown.typed ?? kept}
 				errors={shown.errors ?? {}}
 				notes={shown.notes ?? []}
+				read={shown.read ?? null}
 				now={deps.now()}
 			/>,
 			shown.status ?? 200,
