@@ -14,6 +14,8 @@ export type PartyInput = z.infer<typeof partyInput>;
 
 export const itemInput = z.strictObject({
 	class: z.enum(ITEM_CLASSES),
+	/** A class of the shop's own, which is treated as `class`. */
+	ownClassId: id("cls").optional(),
 	maker: text(100),
 	model: text(200),
 	serialNumber: text(100).optional(),
@@ -81,7 +83,7 @@ export type ConsignmentInput = z.infer<typeof consignmentInput>;
 export const partyView = partyInput.extend({ id: id("pty"), erasedAt: z.string().optional() });
 export type PartyView = z.infer<typeof partyView>;
 
-export const itemView = itemInput.extend({ id: id("itm") });
+export const itemView = itemInput.extend({ id: id("itm"), ownClassName: z.string().optional() });
 export type ItemView = z.infer<typeof itemView>;
 
 export const consignmentView = z.strictObject({

@@ -18,6 +18,8 @@ export interface RecordRow {
 	readonly version: number;
 	readonly opened_by: string;
 	readonly opened_at: Date;
+	/** Of the shop's own checks and classes, when it was opened. */
+	readonly own_catalogue_version: number | null;
 }
 
 /** A record's row as it lies in the database, with the owner of its order, whose key its draft is under. */
@@ -39,8 +41,9 @@ export async function insertRecord(
 ): Promise<void> {
 	const ownerId = await ownerOfOrder(database, row.order_id);
 	await database.query(
-		`INSERT INTO state_record (id, order_id, consignment_id, stage, depth, provenance, holder_id, amends, personal, opened_by)
-		 VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10)`,
+		`INSERT INTO state_record (id, order_id, consignment_id, stage, depth, provenance, holder_id, amends, personal, opened_by,
+		 own_catalogue_version)
+		 VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)`,
 		[
 			row.id,
 			row.order_id,
@@ -52,6 +55,7 @@ export async function insertRecord(
 			row.amends,
 			database.vault.of(ownerId).seal(draftPlace(row.id), row.content),
 			row.opened_by,
+			row.own_catalogue_version,
 		],
 	);
 }

@@ -67,6 +67,8 @@ export type IdPrefix =
 	| "pty"
 	| "itm"
 	| "ord"
+	| "chk"
+	| "cls"
 	| "con"
 	| "rec"
 	| "ins"

@@ -21,6 +21,7 @@ import { registerLegClaim } from "../http/leg-claim.ts";
 import { registerLog } from "../http/log.ts";
 import { registerNotices } from "../http/notices.ts";
 import { registerOrders } from "../http/orders.ts";
+import { registerOwnCatalogue } from "../http/own-catalogue.ts";
 import { registerPackagingAssessments } from "../http/packaging-assessments.ts";
 import { registerPackagingSearch } from "../http/packaging-search.ts";
 import { faultOf, sendProblem } from "../http/problems.ts";
@@ -140,6 +141,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerLog(app, deps);
 	registerBenches(app, deps);
 	registerStock(app, deps);
+	registerOwnCatalogue(app, deps);
 	registerImports(app);
 	registerComparison(app, deps);
 	registerLegClaim(app, deps);

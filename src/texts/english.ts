@@ -1,5 +1,6 @@
 /** All English sentences, by key. One file per subject in `english/`; a key begins with its subject. */
 import { arrival } from "./english/arrival.ts";
+import { catalogue } from "./english/catalogue.ts";
 import { checks } from "./english/checks.ts";
 import { checksByClass } from "./english/checks-by-class.ts";
 import { claims } from "./english/claims.ts";
@@ -44,6 +45,7 @@ import { warranty } from "./english/warranty.ts";
 
 export const english = {
 	...arrival,
+	...catalogue,
 	...checks,
 	...claims,
 	...checksByClass,

@@ -132,6 +132,15 @@ function OrderPage({
 				<dd>
 					{order.owner.name}, {order.owner.country}
 				</dd>
+				<dt>{say("shop.item-class")}</dt>
+				<dd>
+					{order.item.ownClassName === undefined
+						? say(`shop.class.${order.item.class}`)
+						: say("shop.own-class", {
+								name: order.item.ownClassName,
+								treatedAs: say(`shop.class.${order.item.class}`),
+							})}
+				</dd>
 				<dt>{say("shop.serial-number")}</dt>
 				<dd>{order.item.serialNumber ?? say("shop.not-known")}</dd>
 				<dt>{say("shop.contract-kind")}</dt>

@@ -18,6 +18,7 @@ import type { FieldErrors, FormValues } from "../components/form.tsx";
 import { keepDiagnostic } from "../customer/bring-diagnostic.ts";
 import type { Form } from "../record-form/field.ts";
 import { errorsOf } from "../record-form/field-control.tsx";
+import type { ReadFile } from "../record-form/file-lines.tsx";
 import { importWords } from "../record-form/import-words.ts";
 import { readBody, type SentFile } from "../record-form/read-body.ts";
 import { uploadedFiles } from "../record-form/uploaded-files.ts";
@@ -33,6 +34,7 @@ interface Shown {
 	readonly typed?: FormValues;
 	readonly errors?: FieldErrors;
 	readonly notes?: readonly string[];
+	readonly read?: ReadFile | null;
 	readonly status?: number;
 }
 
@@ -55,11 +57,11 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 		if (Number(form.version) !== record.version) {
 			return send(request, reply, guided, { typed: form, errors: { form: faultWords("version-stale") }, status: 412 });
 		}
-		const read = readRecordForm(fieldsOf(record), guided.allChecks, form, record.content);
+		const read = readRecordForm(fieldsOf(record), guided.allChecks, guided.ownChecks, form, record.content);
 		const problems: Record<string, string | undefined> = { ...errorsOf(read.problems) };
 		const content = await withPhotos(request, guided, read.content, form, files, problems);
 		await saveDraft(deps, callerOf(request), record.id, record.version, content);
-		const notes = await takeFile(request, record.id, form, files, problems);
+		const { notes, read: file } = await takeFile(request, record.id, form, files, problems);
 		const failed = Object.keys(problems).length > 0;
 		if (failed || notes.length > 0) {
 			const typed = read.problems.length > 0 ? { typed: form } : {};
@@ -67,6 +69,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 				...typed,
 				errors: problems,
 				notes,
+				read: file,
 				status: failed ? 400 : 200,
 			});
 		}
@@ -138,12 +141,13 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 		form: Form,
 		files: readonly SentFile[],
 		problems: Record<string, string | undefined>,
-	): Promise<string[]> {
+	): Promise<{ readonly notes: string[]; readonly read: ReadFile | null }> {
+		const nothing = { notes: [], read: null };
 		const pasted = (form["file.paste"] ?? "").trim();
 		const [uploaded] = await uploadedFiles(deps, callerOf(request), recordId, form, "file.upload");
 		if (uploaded !== undefined && uploaded.sizeBytes > IMPORT_MOST_BYTES) {
 			await keepDiagnostic(deps, callerOf(request), recordId, uploaded.sha256);
-			return [say("arrival.file.kept-large", { file: uploaded.fileName })];
+			return { notes: [say("arrival.file.kept-large", { file: uploaded.fileName })], read: null };
 		}
 		const file =
 			uploaded === undefined
@@ -152,14 +156,14 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 		const bytes = file?.bytes ?? (pasted === "" ? null : Buffer.from(`${form["file.paste"]}\n`));
 		if (bytes === null) {
 			if (file !== undefined) problems["file.upload"] = faultWords("too-large");
-			return [];
+			return nothing;
 		}
 		const { record } = await guidedOf(request);
 		const load = form["file.load"] === "load" || form["file.load"] === "idle" ? form["file.load"] : undefined;
 		try {
 			const named = { fileName: file?.fileName ?? "pasted.txt", bytes };
 			const imported = await importIntoDraft(deps, callerOf(request), recordId, record.version, named, load);
-			return [
+			const notes = [
 				say("record.import-taken", { format: imported.preview.format, count: imported.taken.length }),
 				...imported.preview.warnings.map((warning) => warning.message),
 				...importWords(imported.preview, imported.taken),
@@ -167,19 +171,20 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 					say("record.import-identity", { member: say(`record.member.${member}` as TextKey) }),
 				),
 			];
+			return { notes, read: { fileName: named.fileName, preview: imported.preview, taken: imported.taken } };
 		} catch (error) {
 			if (!(error instanceof Fault) || error.status >= 500) throw error;
 			const unread = error.members[0];
 			if (file === undefined || unread?.code.startsWith("import-refused") !== true) {
 				problems["file.upload"] = wordsOf(error);
-				return [];
+				return nothing;
 			}
 			// A file that is for people to read, or that is damaged, is evidence all the same.
 			const caller = callerOf(request);
 			const { sha256 } = await bringExhibit(deps, caller, recordId, { fileName: file.fileName, bytes });
 			await keepDiagnostic(deps, caller, recordId, sha256);
 			const why = badMemberWords(unread.code, unread.facts).message;
-			return [say("arrival.file.kept", { file: file.fileName, why })];
+			return { notes: [say("arrival.file.kept", { file: file.fileName, why })], read: null };
 		}
 	}
 
@@ -206,6 +211,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 				values={shown.typed ?? kept}
 				errors={shown.errors ?? {}}
 				notes={shown.notes ?? []}
+				read={shown.read ?? null}
 				now={deps.now()}
 			/>,
 			shown.status ?? 200,

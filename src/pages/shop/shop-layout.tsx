@@ -22,6 +22,7 @@ export function ShopLayout(props: {
 			actions={
 				<nav class="actions" aria-label={say("shop.nav")}>
 					<a href="/benches">{say("shop.benches")}</a>
+					<a href="/catalogue">{say("catalogue.title")}</a>
 					<a href="/stock">{say("stock.title")}</a>
 					<a href="/learning">{say("learning.title")}</a>
 					<form method="post" action="/sign-out">

@@ -6,6 +6,7 @@ import { sendClosed } from "../customer/entry-routes.tsx";
 import { registerDropSeriesPages } from "../drop-series/drop-series-routes.tsx";
 import { registerLearning } from "../learning/learning-routes.tsx";
 import { registerBenchPages } from "./bench-pages.tsx";
+import { registerCatalogue } from "./catalogue/catalogue-routes.tsx";
 import { registerErasure } from "./erasure-pages.tsx";
 import { registerHome } from "./home-pages.tsx";
 import { registerNewOrder } from "./new-order-pages.tsx";
@@ -33,6 +34,7 @@ export function registerShopPages(app: FastifyInstance, deps: Deps, searchPacks:
 		registerBenchPages(pages, deps);
 		registerPlanner(pages, deps, searchPacks);
 		registerStockPages(pages, deps);
+		registerCatalogue(pages, deps);
 		registerSoak(pages);
 		registerDropSeriesPages(pages, deps);
 		registerLearning(pages, deps);
