@@ -51,5 +51,6 @@ export function accountedLines(
 }
 
 function shownOf(line: string | undefined): string {
-	return (line ?? "").slice(0, SHOWN);
+	const whole = line ?? "";
+	return whole.length > SHOWN ? `${whole.slice(0, SHOWN - 1)}…` : whole;
 }

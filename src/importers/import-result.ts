@@ -72,7 +72,7 @@ export interface ImportedColumn {
 export interface AccountedLines {
 	readonly from: number;
 	readonly to: number;
-	/** Of the first, as it stands, as far as it is shown. */
+	/** Of the first; one that is cut ends with an ellipsis. */
 	readonly text: string;
 	/** Checks that were read from it, also where it holds no value of them. */
 	readonly checks: readonly string[];

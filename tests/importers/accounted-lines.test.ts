@@ -14,7 +14,7 @@ describe("a file line by line", () => {
 		for (const { from, to, text: shown } of lines) {
 			expect(from).toBe(next);
 			expect(to).toBeGreaterThanOrEqual(from);
-			expect((text.split("\n")[from - 1] ?? "").startsWith(shown)).toBe(true);
+			expect((text.split("\n")[from - 1] ?? "").startsWith(shown.replace(/…$/, ""))).toBe(true);
 			next = to + 1;
 		}
 		expect(next).toBe(count + 1);

@@ -235,7 +235,7 @@ export function FileField(props: FieldProps & { readonly accept?: string; readon
 			<p class="hint drop-hint" hidden>
 				{say("form.drop")}
 			</p>
-			<p class="hint drop-said" role="status" data-chosen={say("form.dropped")} />
+			<p class="unseen drop-said" role="status" data-chosen={say("form.dropped")} />
 		</div>
 	);
 }
