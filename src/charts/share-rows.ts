@@ -1,5 +1,5 @@
 /** Shares of groups below each other: a point with its interval, and a thin line as far as the unknown ones could move it. */
-import { scaleLinear } from "d3-scale";
+import { type ScaleLinear, scaleLinear } from "d3-scale";
 import type { Drawing, Primitive } from "./drawing.ts";
 
 export interface ShareRow {
@@ -8,6 +8,8 @@ export interface ShareRow {
 	readonly share: number | null;
 	readonly interval: readonly [low: number, high: number] | null;
 	readonly bounds: readonly [low: number, high: number];
+	/** Of small numbers: it does not set the scale, and is cut at its end with an arrow. */
+	readonly isFew: boolean;
 }
 
 export interface ShareRowsData {
@@ -23,8 +25,14 @@ const LONGEST = 84;
 
 export function shareRows({ rows, words }: ShareRowsData): Drawing {
 	const base = SIZE.top + rows.length * SIZE.row;
-	const most = Math.max(0.05, ...rows.flatMap(({ interval, bounds }) => [interval?.[1] ?? 0, bounds[1]]));
-	const x = scaleLinear([0, Math.min(1, most)], [SIZE.left, END]).nice();
+	const sure = rows.filter(({ isFew }) => !isFew);
+	const most = Math.max(
+		0.05,
+		...(sure.length === 0 ? rows : sure).flatMap(({ interval, bounds }) => [interval?.[1] ?? 0, bounds[1]]),
+	);
+	const x = scaleLinear([0, Math.min(1, most)], [SIZE.left, END])
+		.nice()
+		.clamp(true);
 	return {
 		width: SIZE.width,
 		height: base + SIZE.bottom,
@@ -44,7 +52,11 @@ export function shareRows({ rows, words }: ShareRowsData): Drawing {
 	};
 }
 
-function rowMarks({ name, share, interval, bounds }: ShareRow, top: number, x: (share: number) => number): Primitive[] {
+function rowMarks(
+	{ name, share, interval, bounds }: ShareRow,
+	top: number,
+	x: ScaleLinear<number, number>,
+): Primitive[] {
 	const y = top + 32;
 	const label = name.length > LONGEST ? `${name.slice(0, LONGEST - 1)}…` : name;
 	const [low, high] = interval ?? [0, 0];
@@ -62,6 +74,7 @@ function rowMarks({ name, share, interval, bounds }: ShareRow, top: number, x: (
 						d: `M${at(x(low))},${y - 3}H${at(x(high))}V${y + 3}H${at(x(low))}Z`,
 					} as const,
 				]),
+		...(Math.max(high, bounds[1]) > (x.domain()[1] ?? 1) ? [text(END + 6, y + 4, "start", "→")] : []),
 		...(share === null ? [] : [{ kind: "circle", role: "point", cx: at(x(share)), cy: y, r: 5 } as const]),
 	];
 }

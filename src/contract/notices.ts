@@ -37,4 +37,14 @@ export const noticeView = z.strictObject({
 	notedAt: z.string(),
 });
 export type NoticeView = z.infer<typeof noticeView>;
+export const noticeDraftQuery = z.strictObject({ language: z.enum(NOTICE_LANGUAGES).optional() });
+export const noticeDraft = z.strictObject({
+	language: z.enum(NOTICE_LANGUAGES),
+	text: z.string(),
+	/** The rule whose form the draft has; null where none that was read or recalled asks for a notice. */
+	ruleId: z.string().nullable(),
+	safeDate: z.string().nullable(),
+	/** What a claims clerk commonly asks for, whether the records hold it, and whether the carrier edition tells it. */
+	papers: z.array(z.strictObject({ id: z.string(), held: z.enum(["yes", "in-part", "no"]), inEdition: z.boolean() })),
+});
 export const noticeList = z.strictObject({ notices: z.array(noticeView) });

@@ -1,14 +1,42 @@
 /** Notices to the carrier of a leg, as they were sent. */
 import type { FastifyInstance } from "fastify";
 import { callerOf, openTo } from "../access/callers.ts";
-import { noticeInput, noticeList, noticeReceipt, noticeView } from "../contract/notices.ts";
+import {
+	noticeDraft,
+	noticeDraftQuery,
+	noticeInput,
+	noticeList,
+	noticeReceipt,
+	noticeView,
+} from "../contract/notices.ts";
+import { draftNotice } from "../operations/claims/notice-draft.ts";
 import { noteNotice, noteNoticeReceived, readNotices } from "../operations/claims/notices.ts";
 import type { Deps } from "../operations/deps.ts";
 import { validate } from "../operations/validate.ts";
+import { languages } from "../texts/say.ts";
 import { idempotencyKey, pathId } from "./parts.ts";
 
 export function registerNotices(app: FastifyInstance, deps: Deps): void {
 	const sides = openTo("account", "link:settle");
+	app.get(
+		"/api/v1/consignments/:id/notice-draft",
+		{
+			...sides,
+			schema: {
+				summary: "Draft of a notice to the carrier of a leg, and what a claims clerk commonly asks for.",
+				querystring: noticeDraftQuery,
+				response: { 200: noticeDraft },
+			},
+		},
+		async (request) => {
+			const { language: asked } = validate(noticeDraftQuery, request.query);
+			const language = languages.find((known) => known === asked) ?? "en";
+			const draft = await draftNotice(deps, callerOf(request), pathId(request, "con"), language);
+			const { text, period, papers } = draft;
+			const rule = { ruleId: period?.ruleId ?? null, safeDate: period?.safeDate ?? null };
+			return { language, text, ...rule, papers: [...papers] };
+		},
+	);
 	const path = "/api/v1/consignments/:id/notices";
 	app.get(
 		path,

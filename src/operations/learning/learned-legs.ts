@@ -138,9 +138,11 @@ function foamsOf({ faces }: PackagingRequest["pack"]): string {
 }
 
 function soakBand(hours: number): string {
-	const from = SOAK_BANDS_H.findIndex((least) => hours >= least);
-	if (from === 0) return say("learning.soak-from", { hours: SOAK_BANDS_H[0] });
-	const to = from === -1 ? SOAK_BANDS_H.at(-1) : SOAK_BANDS_H[from - 1];
-	const low = from === -1 ? 0 : (SOAK_BANDS_H[from] ?? 0);
-	return hours === 0 ? say("learning.soak-none") : say("learning.soak-between", { low, high: to ?? 0 });
+	if (hours === 0) return say("learning.soak-none");
+	const [most, middle, least] = SOAK_BANDS_H;
+	if (hours >= most) return say("learning.soak-from", { hours: most });
+	if (hours < least) return say("learning.soak-under", { hours: least });
+	return hours >= middle
+		? say("learning.soak-between", { low: middle, high: most })
+		: say("learning.soak-between", { low: least, high: middle });
 }

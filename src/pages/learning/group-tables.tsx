@@ -28,7 +28,7 @@ export function FactorSection({
 			<h2>{say(`learning.by.${factor}`)}</h2>
 			<Chart id={`plot-${factor}`} drawing={plotOf(factor, named)} />
 			<OutcomeTable caption={say(`learning.by.${factor}`)} groups={named} />
-			<NearMissTable caption={`${say("learning.near-misses")}, ${say(`learning.by.${factor}`)}`} groups={named} />
+			<NearMissTable caption={`${say("learning.near-misses")}: ${say(`learning.by.${factor}`)}`} groups={named} />
 		</section>
 	);
 }
@@ -41,43 +41,43 @@ export function OutcomeTable({
 	readonly groups: readonly NamedGroup[];
 }) {
 	return (
-		<div class="scroll">
-			<table>
-				<caption>{caption}</caption>
-				<thead>
-					<tr>
-						<th scope="col">{say("learning.group")}</th>
-						<th scope="col">{say("learning.legs")}</th>
-						{OUTCOMES.map((outcome) => (
-							<th key={outcome} scope="col">
-								{say(`learning.outcome.${outcome}`)}
-							</th>
-						))}
-						<th scope="col">
-							{say("learning.event.bad")}. {say("learning.share")}
+		<table class="stacked shares">
+			<caption>{caption}</caption>
+			<thead>
+				<tr>
+					<th scope="col">{say("learning.group")}</th>
+					<th scope="col">{say("learning.legs")}</th>
+					{OUTCOMES.map((outcome) => (
+						<th key={outcome} scope="col">
+							{say(`learning.outcome.${outcome}`)}
 						</th>
-						<th scope="col">{say("learning.all-good")}</th>
-						<th scope="col">{say("learning.all-bad")}</th>
-					</tr>
-				</thead>
-				<tbody>
-					{groups.map(({ name, legs, outcomes, shares }) => (
-						<tr key={name}>
-							<th scope="row">{name}</th>
-							<td>{legs}</td>
-							{OUTCOMES.map((outcome) => (
-								<td key={outcome}>{outcomes[outcome]}</td>
-							))}
-							<td>
-								{shareWords(shares.bad)} {shares.bad.isFew && <em>{say("learning.few")}</em>}
-							</td>
-							<td>{percentWords(shares.bad.allGood)}</td>
-							<td>{percentWords(shares.bad.allBad)}</td>
-						</tr>
 					))}
-				</tbody>
-			</table>
-		</div>
+					<th scope="col">
+						{say("learning.event.bad")}. {say("learning.share")}
+					</th>
+					<th scope="col">{say("learning.all-good")}</th>
+					<th scope="col">{say("learning.all-bad")}</th>
+				</tr>
+			</thead>
+			<tbody>
+				{groups.map(({ name, legs, outcomes, shares }) => (
+					<tr key={name}>
+						<th scope="row">{name}</th>
+						<td data-label={say("learning.legs")}>{legs}</td>
+						{OUTCOMES.map((outcome) => (
+							<td key={outcome} data-label={say(`learning.outcome.${outcome}`)}>
+								{outcomes[outcome]}
+							</td>
+						))}
+						<td data-label={say("learning.event.bad")}>
+							{shareWords(shares.bad)} {shares.bad.isFew && <em>{say("learning.few")}</em>}
+						</td>
+						<td data-label={say("learning.all-good")}>{percentWords(shares.bad.allGood)}</td>
+						<td data-label={say("learning.all-bad")}>{percentWords(shares.bad.allBad)}</td>
+					</tr>
+				))}
+			</tbody>
+		</table>
 	);
 }
 
@@ -89,34 +89,32 @@ export function NearMissTable({
 	readonly groups: readonly NamedGroup[];
 }) {
 	return (
-		<div class="scroll">
-			<table>
-				<caption>{caption}</caption>
-				<thead>
-					<tr>
-						<th scope="col">{say("learning.group")}</th>
+		<table class="stacked shares">
+			<caption>{caption}</caption>
+			<thead>
+				<tr>
+					<th scope="col">{say("learning.group")}</th>
+					{NEAR_MISSES.map((event) => (
+						<th key={event} scope="col">
+							{say(`learning.event.${event}`)}
+						</th>
+					))}
+				</tr>
+			</thead>
+			<tbody>
+				{groups.map(({ name, shares }) => (
+					<tr key={name}>
+						<th scope="row">{name}</th>
 						{NEAR_MISSES.map((event) => (
-							<th key={event} scope="col">
-								{say(`learning.event.${event}`)}
-							</th>
+							<td key={event} data-label={say(`learning.event.${event}`)}>
+								{shareWords(shares[event])}{" "}
+								{shares[event].share !== null && shares[event].isFew && <em>{say("learning.few")}</em>}
+							</td>
 						))}
 					</tr>
-				</thead>
-				<tbody>
-					{groups.map(({ name, shares }) => (
-						<tr key={name}>
-							<th scope="row">{name}</th>
-							{NEAR_MISSES.map((event) => (
-								<td key={event}>
-									{shareWords(shares[event])}{" "}
-									{shares[event].share !== null && shares[event].isFew && <em>{say("learning.few")}</em>}
-								</td>
-							))}
-						</tr>
-					))}
-				</tbody>
-			</table>
-		</div>
+				))}
+			</tbody>
+		</table>
 	);
 }
 
@@ -132,6 +130,7 @@ function plotOf(factor: Factor, groups: readonly NamedGroup[]) {
 		share: bad.share,
 		interval: bad.interval,
 		bounds: [bad.allGood ?? 0, bad.allBad ?? 0] as const,
+		isFew: bad.isFew,
 	}));
 	const told = groups.map(({ name, shares: { bad } }) =>
 		say("learning.plot-row", {

@@ -80,26 +80,24 @@ function Learned(props: {
 			))}
 			<h2>{say("learning.show")}</h2>
 			<p>{say("learning.show-text")}</p>
-			<div class="scroll">
-				<table>
-					<thead>
-						<tr>
-							<th scope="col">{say("learning.event")}</th>
-							<th scope="col">{say("learning.halved")}</th>
-							<th scope="col">{say("learning.doubled")}</th>
+			<table class="stacked shares">
+				<thead>
+					<tr>
+						<th scope="col">{say("learning.event")}</th>
+						<th scope="col">{say("learning.halved")}</th>
+						<th scope="col">{say("learning.doubled")}</th>
+					</tr>
+				</thead>
+				<tbody>
+					{toShow.map(({ event, halved, doubled }) => (
+						<tr key={event}>
+							<th scope="row">{say(`learning.event.${event}`)}</th>
+							<td data-label={say("learning.halved")}>{showWords(halved)}</td>
+							<td data-label={say("learning.doubled")}>{showWords(doubled)}</td>
 						</tr>
-					</thead>
-					<tbody>
-						{toShow.map(({ event, halved, doubled }) => (
-							<tr key={event}>
-								<th scope="row">{say(`learning.event.${event}`)}</th>
-								<td>{showWords(halved)}</td>
-								<td>{showWords(doubled)}</td>
-							</tr>
-						))}
-					</tbody>
-				</table>
-			</div>
+					))}
+				</tbody>
+			</table>
 			<h2>{say("learning.sources")}</h2>
 			<p>{say("learning.method")}</p>
 			<ul>

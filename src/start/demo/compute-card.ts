@@ -5,6 +5,7 @@
  */
 import { demoFile } from "./demo-client.ts";
 import { addLeg, looked, openOn, type PlayedOrder, type Shop, starts, takeIn, typed } from "./scenario.ts";
+import { settleCard } from "./settle-card.ts";
 
 const IDENTITY = {
 	serialNumber: "BL7-00042-K",
@@ -235,11 +236,12 @@ export async function playComputeCard(shop: Shop): Promise<PlayedOrder> {
 		},
 		"card-arrival-load.txt",
 	);
-	return {
+	const played: PlayedOrder = {
 		title: "A compute card that came back with half its lanes",
 		orderId: order.id,
 		consignmentId: outbound.id,
 		recordIds: [sentIn, intake, departure, arrival],
 		link: second,
 	};
+	return { ...played, settling: await settleCard(shop, played) };
 }

@@ -32,10 +32,16 @@ export async function handOut(
 		await writeFile(join(folder, `dossier-${edition}.zip`), dossier);
 	}
 	const style = await pages.fetchText("/assets/style.css");
-	for (const sheet of ["slip", "paper-form", "pack", "comparison"]) {
-		const page = await pages.fetchText(`/orders/${played.orderId}/consignments/${played.consignmentId}/${sheet}`);
+	const order = `/orders/${played.orderId}`;
+	const leg = `${order}/consignments/${played.consignmentId}`;
+	const sheets = ["slip", "paper-form", "pack", "comparison"].map((sheet) => `${leg}/${sheet}`);
+	const settled = [`${leg}/claim`, `${leg}/notice`, `${order}/positions`, `${order}/settlement`];
+	if (played.settling !== undefined)
+		await writeFile(join(folder, "claim-dates.ics"), await pages.fetchText(`${leg}/claim.ics`));
+	for (const path of played.settling === undefined ? sheets : [...sheets, ...settled]) {
+		const page = await pages.fetchText(path);
 		// Opened from a disk, a page has no service to ask for its style.
 		const alone = page.replace('<link rel="stylesheet" href="/assets/style.css"/>', `<style>${style}</style>`);
-		await writeFile(join(folder, `${sheet}.html`), alone);
+		await writeFile(join(folder, `${path.split("/").at(-1)}.html`), alone);
 	}
 }

@@ -11,7 +11,7 @@ export interface InventedOrder {
 	readonly sentOn: string;
 	readonly carrier: string;
 	readonly box: "small" | "large";
-	readonly foam: "pe-plank-23c" | "epp-30.4";
+	readonly foam: "pe-plank-23c" | "epp-30.4-mean-2-to-5";
 	readonly soakHours: number;
 	readonly outcome: "as-left" | "changed" | "dead" | "untested" | "silent";
 	readonly padsShifted: boolean | null;
@@ -37,7 +37,7 @@ export function inventedYear(): InventedOrder[] {
 	const chance = (share: number) => random() < share;
 	return Array.from({ length: ORDERS }, (_, index) => {
 		const carrier = drawn(random());
-		const foam = chance(0.6) ? "pe-plank-23c" : "epp-30.4";
+		const foam = chance(0.6) ? "pe-plank-23c" : "epp-30.4-mean-2-to-5";
 		const soakHours = [0, 4, 24][Math.floor(3 * random())] ?? 0;
 		const isBad = chance(carrier[2] + (soakHours === 0 ? 0.03 : 0));
 		const isDead = chance(SHARES.dead);

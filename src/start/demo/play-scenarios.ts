@@ -16,7 +16,7 @@ export interface DemoStage {
 	/** Folder for what the demo hands to its parties; null where nobody asked for it. */
 	readonly outFolder: string | null;
 	/** Also the invented year of orders. */
-	readonly withYear: boolean;
+	readonly withYear?: boolean;
 }
 
 /** A page worth opening, and how to get in. */
@@ -45,6 +45,12 @@ export async function playScenarios(stage: DemoStage): Promise<DemoLink[]> {
 				title: "  the owner's link, as on the slip",
 				url: played.link.url,
 				secret: `code ${played.link.code}`,
+			});
+		if (played.settling !== undefined)
+			links.push({
+				title: "  where both sides settled, as the owner sees it",
+				url: played.settling.url,
+				secret: `code ${played.settling.code}`,
 			});
 		if (stage.outFolder !== null) await handOut(stage.outFolder, shop.client, pages, played);
 	}

@@ -11,8 +11,7 @@ import { addLeg, openOn, type Shop, starts, takeIn, typed } from "./scenario.ts"
 const AT_ONCE = 6;
 const BOXES = { small: [0.38, 0.22, 0.15], large: [0.46, 0.3, 0.24] } as const;
 
-export async function playYear(shop: Shop): Promise<number> {
-	const orders = inventedYear();
+export async function playYear(shop: Shop, orders: readonly InventedOrder[] = inventedYear()): Promise<number> {
 	const waiting = orders.values();
 	await Promise.all(
 		Array.from({ length: AT_ONCE }, async () => {

@@ -15,6 +15,7 @@ export const learning = {
 	"learning.own-foam": "a foam of the shop's own",
 	"learning.no-foam": "no foam",
 	"learning.soak-none": "none",
+	"learning.soak-under": "under {hours} h",
 	"learning.soak-between": "from {low} to under {high} h",
 	"learning.soak-from": "{hours} h and more",
 	"learning.padsShifted": "Pads lay elsewhere than they were put",
