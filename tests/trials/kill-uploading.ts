@@ -13,11 +13,11 @@ import { freePort, type ServiceProcess, startServiceProcess } from "../../src/st
 import { secondInstanceOf } from "../setup/second-instance.ts";
 import { killAll } from "./kill-all.ts";
 import { type Access, setUp } from "./sealing-client.ts";
-import { type Bringing, bringUntilKilled, isWhole, resumed } from "./uploading-client.ts";
+import { type Bringing, bringUntilKilled, isWhole, openDraft, resumed } from "./uploading-client.ts";
 
 const CLIENTS = 3;
-/** The moment of the kill after the clients begin, milliseconds. Our choice: from the first request to full swing. */
-const KILL_AFTER_MS = [20, 2500] as const;
+/** The moment of the kill after the clients begin to bring files, milliseconds. Our choice. */
+const KILL_AFTER_MS = [20, 3000] as const;
 
 const trials = Number(process.argv[2] ?? 20);
 const folder = await mkdtemp(join(tmpdir(), "handover-trials-"));
@@ -31,7 +31,8 @@ try {
 		token ||= await setUp(service.url, service.setUpLink ?? "");
 		const brought: Bringing[] = [];
 		const access: Access = { url: service.url, token };
-		const clients = Array.from({ length: CLIENTS }, () => bringUntilKilled(access, (begun) => brought.push(begun)));
+		const drafts = await Promise.all(Array.from({ length: CLIENTS }, () => openDraft(access)));
+		const clients = drafts.map((draft) => bringUntilKilled(access, draft, (begun) => brought.push(begun)));
 		const killAfterMs = randomInt(...KILL_AFTER_MS);
 		await sleep(killAfterMs);
 		await killAll(service, folder);

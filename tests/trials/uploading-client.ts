@@ -14,20 +14,27 @@ export interface Bringing {
 }
 
 /** Our choice: some of one piece, some of many, and some whose last piece is a whole segment. */
-const MOST_BYTES = 1_500_000;
+const MOST_BYTES = 600_000;
 const SEGMENT_BYTES = 256 * 1024;
 const PIECE_BYTES = [20_000, 300_000] as const;
 
+/** A draft of an order of its own, to bring files to. */
+export async function openDraft(access: Access): Promise<string> {
+	for await (const { id } of openOneOrder(access)) return id;
+	throw new Error("an order without a draft");
+}
+
 /** Brings files until the service no longer answers. */
-export async function bringUntilKilled(access: Access, keep: (begun: Bringing) => void): Promise<void> {
+export async function bringUntilKilled(
+	access: Access,
+	recordId: string,
+	keep: (begun: Bringing) => void,
+): Promise<void> {
 	try {
-		for await (const draft of openOneOrder(access)) {
-			// A record takes at most 100 files; a trial is over long before.
-			for (let count = 0; count < 90; count += 1) {
-				const bringing = await begin(access, draft.id);
-				keep(bringing);
-				await goOn(access, bringing, 0);
-			}
+		for (;;) {
+			const bringing = await begin(access, recordId);
+			keep(bringing);
+			await goOn(access, bringing, 0);
 		}
 	} catch (error) {
 		// The killed service breaks the connection; everything else is a fault of its own.
