@@ -33,13 +33,12 @@ CREATE INDEX ON transit_recording (order_id);
 -- CRC-32 of the content, as archives ask for it; null in rows of before, which are read for it once.
 ALTER TABLE exhibit ADD COLUMN crc32 bigint;
 
--- A long recording that is being read, or was refused: how far, and when that was last said.
+-- A long recording that is being read, or could not be: how far, and when that was last said.
 CREATE TABLE recording_read (
 	recording_id text PRIMARY KEY REFERENCES transit_recording,
 	reading jsonb NOT NULL,
-	rows_read bigint NOT NULL DEFAULT 0,
 	bytes_read bigint NOT NULL DEFAULT 0,
 	heard_at timestamptz NOT NULL,
-	-- Code, members and facts of the fault that ended it.
+	-- Code, members and facts of the fault that ended it; null while it is read.
 	refusal jsonb
 );

@@ -11,6 +11,12 @@ import { UploadingField } from "../components/uploading-field.tsx";
 import { IndicatorNote } from "./indicator-note.tsx";
 import { RecordingLayout } from "./recording-layout.tsx";
 
+const PENDING = {
+	"being-read": "recording.is-read",
+	stopped: "recording.stopped",
+	refused: "recording.was-refused",
+} as const;
+
 export function RecordingsPage(props: {
 	readonly request: FastifyRequest;
 	readonly order: OrderView;
@@ -29,12 +35,18 @@ export function RecordingsPage(props: {
 			<ul>
 				{recordings.map((recording) => (
 					<li key={recording.id}>
-						<a href={recording.result === null ? `${address}/${recording.id}/columns` : `${address}/${recording.id}`}>
+						<a
+							href={
+								recording.result === null && recording.pending === null
+									? `${address}/${recording.id}/columns`
+									: `${address}/${recording.id}`
+							}
+						>
 							{recording.fileName}
 						</a>
 						, {showTime(recording.broughtAt)}:{" "}
 						{recording.result === null
-							? say("recording.waits")
+							? say(recording.pending === null ? "recording.waits" : PENDING[recording.pending.status])
 							: say("recording.in-short", {
 									events: recording.result.eventsFound,
 									time: lasting(recording.result.durationS),

@@ -9,7 +9,6 @@ import { readOrder } from "../../operations/orders/read-orders.ts";
 import {
 	bringRecording,
 	confirmReading,
-	fetchRecordingFile,
 	previewRecording,
 	readRecordingCurves,
 	readTransitRecording,
@@ -92,16 +91,9 @@ export function registerRecordings(app: FastifyInstance, deps: Deps): void {
 			readRecordingCurves(deps, callerOf(request), recording.id),
 		]);
 		const address = `${addressOf(paramsOf(request))}/${recording.id}`;
+		// Without script as well: nothing is typed on this page that a new one would take away.
+		if (recording.pending?.status === "being-read") reply.header("Refresh", "5");
 		return sendPage(reply, <RecordingPage {...{ request, found, recording, curves, address }} />);
-	});
-	app.get(`${one}/file`, readers, async (request, reply) => {
-		await orderOf(request);
-		const { id } = await recordingOf(request);
-		const { fileName, bytes } = await fetchRecordingFile(deps, callerOf(request), id);
-		return reply
-			.type("text/plain; charset=utf-8")
-			.header("Content-Disposition", `attachment; filename*=UTF-8''${encodeURIComponent(fileName)}`)
-			.send(bytes);
 	});
 
 	app.get(`${one}/columns`, shop, async (request, reply) => {

@@ -99,6 +99,10 @@ export function watchInput(input: HTMLInputElement, place: HTMLElement): void {
 		held = event.submitter;
 		tell(words.held ?? "");
 	});
+	addEventListener("offline", () => {
+		for (const { row } of chosen.filter(({ state }) => state === "sends")) row.say(words.away ?? "");
+		if (underWay().length > 0) tell(words.away ?? "");
+	});
 	addEventListener("online", () => {
 		for (const { sending, state } of chosen) if (state === "sends") sending?.goOn();
 	});
