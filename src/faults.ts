@@ -24,6 +24,7 @@ const STATUS_OF_FAULT = {
 	"not-sealed": 409,
 	erased: 410,
 	"already-there": 409,
+	"no-mail-server": 409,
 	"idempotency-conflict": 409,
 	"version-stale": 412,
 	"version-missing": 428,

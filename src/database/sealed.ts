@@ -59,6 +59,14 @@ export function isSealed(entry: LoggedEntry): entry is SealedEntry {
 	return entry.statementBytes !== null && ["record-sealed", "assessment-sealed"].includes(entry.kind);
 }
 
+/** The order that a sealed record belongs to; null for what is none. */
+export async function orderOfSealed(database: Queryable, subject: string): Promise<string | null> {
+	const [row] = await database.query<{ order_id: string }>("SELECT order_id FROM state_record WHERE id = $1", [
+		subject,
+	]);
+	return row?.order_id ?? null;
+}
+
 export async function insertAssessment(
 	transaction: Queryable,
 	row: { readonly id: string; readonly orderId: string; readonly consignmentId: string },

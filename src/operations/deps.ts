@@ -23,6 +23,8 @@ export interface Deps {
 	readonly erasures: Erasures;
 	/** Folder for exhibits, inside the data folder. */
 	readonly exhibitFolder: string;
+	/** Whether a mail server is set: without one nothing is queued. */
+	readonly canMail: boolean;
 }
 
 export interface LogKeys {
@@ -69,5 +71,6 @@ export type IdPrefix =
 	| "ben"
 	| "lnk"
 	| "pka"
+	| "mal"
 	| "trc"
 	| "log";

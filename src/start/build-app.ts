@@ -18,6 +18,7 @@ import { registerExhibits } from "../http/exhibits.ts";
 import { registerHealth } from "../http/health.ts";
 import { registerImports } from "../http/imports.ts";
 import { registerLog } from "../http/log.ts";
+import { registerMail } from "../http/mail.ts";
 import { registerOrders } from "../http/orders.ts";
 import { registerPackagingAssessments } from "../http/packaging-assessments.ts";
 import { registerPackagingSearch } from "../http/packaging-search.ts";
@@ -129,6 +130,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerShockTrace(app, makeTraceAssessor(), makeDropSeriesAssessor());
 	registerAccess(app, deps);
 	registerOrders(app, deps);
+	registerMail(app, deps);
 	registerRecords(app, deps);
 	registerExhibits(app, deps);
 	registerLog(app, deps);

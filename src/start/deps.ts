@@ -11,10 +11,15 @@ const ALPHABET = "0123456789abcdefghjkmnpqrstvwxyz";
 
 export function makeDeps({
 	keyFolder,
+	canMail = false,
 	...parts
-}: Pick<Deps, "database" | "log" | "publicUrl" | "exhibitFolder"> & { readonly keyFolder: string }): Deps {
+}: Pick<Deps, "database" | "log" | "publicUrl" | "exhibitFolder"> & {
+	readonly keyFolder: string;
+	readonly canMail?: boolean;
+}): Deps {
 	return {
 		...parts,
+		canMail,
 		logKeys: makeLogKeys(keyFolder),
 		partyKeys: makePartyKeys(keyFolder, randomBytes),
 		erasures: makeErasures(keyFolder),

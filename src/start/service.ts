@@ -13,11 +13,14 @@ import { partiesNotErased } from "../database/orders.ts";
 import { openPool } from "../database/pool.ts";
 import type { Deps } from "../operations/deps.ts";
 import { openLog } from "../operations/log/open-log.ts";
+import type { Mailing } from "../operations/mail/send-due-mail.ts";
+import { sendBySmtp } from "../operations/mail/smtp-sender.ts";
 import { replayErasures } from "../operations/parties/erase-party.ts";
 import type { Authority } from "../operations/time-stamps/stamp-newest-checkpoint.ts";
 import { trustAnchors } from "../operations/time-stamps/trust-anchors.ts";
 import { buildApp } from "./build-app.ts";
 import { makeDeps, vaultOf } from "./deps.ts";
+import { startMailing } from "./mailing.ts";
 import type { Settings } from "./settings.ts";
 import { startTimeStamping } from "./time-stamping.ts";
 
@@ -55,7 +58,8 @@ export async function startService(settings: Settings): Promise<Service> {
 		await refuseForgetfulDatabase(database);
 		const exhibitFolder = join(settings.dataDir, "exhibits");
 		await mkdir(exhibitFolder, { recursive: true, mode: 0o700 });
-		const deps = makeDeps({ database, log, publicUrl: settings.publicUrl, exhibitFolder, keyFolder: settings.keyDir });
+		const { publicUrl, keyDir: keyFolder, mail } = settings;
+		const deps = makeDeps({ database, log, publicUrl, exhibitFolder, keyFolder, canMail: mail !== null });
 		await openLog(deps);
 		await replayErasures(deps);
 		await deps.partyKeys.requireAll(await partiesNotErased(database));
@@ -64,6 +68,7 @@ export async function startService(settings: Settings): Promise<Service> {
 		undo.push(() => drain(app));
 		await listen(app, settings);
 		if (authority !== null) undo.push(startTimeStamping(deps, authority));
+		if (mail !== null) undo.push(startMailing(deps, mailingOf(mail)));
 		return { app, deps, stop };
 	} catch (error) {
 		await stop();
@@ -119,6 +124,10 @@ async function authorityOf({ timeStamps }: Settings): Promise<Authority | null> 
 	} catch (error) {
 		throw new Error(`setting TIMESTAMP_CA: ${caPath}: ${(error as Error).message}`);
 	}
+}
+
+function mailingOf({ server, from }: NonNullable<Settings["mail"]>): Mailing {
+	return { from, give: (envelope, bytes, stop) => sendBySmtp(server, envelope, bytes, stop) };
 }
 
 async function databaseUrls(settings: Settings, undo: (() => Promise<void>)[]) {

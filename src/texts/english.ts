@@ -17,6 +17,7 @@ import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
 import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
+import { mail } from "./english/mail.ts";
 import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
@@ -52,6 +53,7 @@ export const english = {
 	...general,
 	...layout,
 	...log,
+	...mail,
 	...link,
 	...slip,
 	...shop,

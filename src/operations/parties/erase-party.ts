@@ -20,6 +20,7 @@ const PLACEHOLDERS = {
 	terms: ERASED_TERMS,
 	facts: ERASED_FACTS,
 	fileName: ERASED,
+	mail: {},
 };
 
 /**

@@ -2,11 +2,13 @@
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
 import { type LinkView, linkInput } from "../../contract/access.ts";
+import type { MailList } from "../../contract/mail.ts";
 import { type ConsignmentView, consignmentFacts, consignmentInput } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import { type RecordView, recordInput } from "../../contract/records.ts";
 import { makeLink, readLinks, withdrawLink } from "../../operations/access/links.ts";
 import type { Deps } from "../../operations/deps.ts";
+import { newLinkText, readMails } from "../../operations/mail/ask-for-mail.ts";
 import { addConsignment, changeConsignment, readConsignment } from "../../operations/orders/consignments.ts";
 import { type OrderLine, readOrderLine } from "../../operations/orders/order-line.ts";
 import { readAssessments } from "../../operations/packaging/assessments.ts";
@@ -19,6 +21,7 @@ import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from ".
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { ConsignmentFields, consignmentForm, factErrors, factsOf } from "./consignment-fields.tsx";
+import { MessageSection } from "./messages/message-section.tsx";
 import { OrderLeg } from "./order-leg.tsx";
 import { NewLinkPage, OrderLinks } from "./order-links.tsx";
 import { ShopLayout } from "./shop-layout.tsx";
@@ -32,7 +35,8 @@ export function registerOrderPages(app: FastifyInstance, deps: Deps): void {
 		const links = await readLinks(deps, callerOf(request), found.order.id);
 		const legs = found.order.consignments.map((leg) => readAssessments(deps, callerOf(request), leg.id));
 		const packs = (await Promise.all(legs)).flat();
-		return sendPage(reply, <OrderPage request={request} found={found} links={links} packs={packs} />);
+		const messages = await readMails(deps, callerOf(request), found.order.id);
+		return sendPage(reply, <OrderPage {...{ request, found, links, packs, messages }} />);
 	});
 
 	app.post("/orders/:id/consignments", SHOP, async (request, reply) => {
@@ -90,7 +94,8 @@ export function registerOrderPages(app: FastifyInstance, deps: Deps): void {
 			...(form.recordId === undefined ? {} : { recordId: form.recordId }),
 		});
 		const link = await makeLink(deps, callerOf(request), input);
-		return sendPage(reply, <NewLinkPage request={request} link={link} />);
+		const mail = await newLinkText(deps, link);
+		return sendPage(reply, <NewLinkPage {...{ request, link, mail }} canSend={deps.canMail} />);
 	});
 	app.post("/orders/:id/links/:link/withdraw", SHOP, async (request, reply) => {
 		await withdrawLink(deps, callerOf(request), (request.params as { link: string }).link);
@@ -103,11 +108,13 @@ function OrderPage({
 	found,
 	links,
 	packs,
+	messages,
 }: {
 	readonly request: FastifyRequest;
 	readonly found: OrderLine;
 	readonly links: readonly LinkView[];
 	readonly packs: readonly AssessmentView[];
+	readonly messages: MailList;
 }) {
 	const { order } = found;
 	const formToken = formTokenFor(request);
@@ -170,6 +177,7 @@ function OrderPage({
 				<Submit kind="quiet" label={say("shop.open-bench-record")} />
 			</Form>
 			<OrderLinks order={found.order.id} links={links} formToken={formToken} />
+			<MessageSection {...{ found, links, messages, formToken }} />
 		</ShopLayout>
 	);
 }

@@ -7,6 +7,7 @@ import { registerDropSeriesPages } from "../drop-series/drop-series-routes.tsx";
 import { registerBenchPages } from "./bench-pages.tsx";
 import { registerErasure } from "./erasure-pages.tsx";
 import { registerHome } from "./home-pages.tsx";
+import { registerMessages } from "./messages/message-routes.tsx";
 import { registerNewOrder } from "./new-order-pages.tsx";
 import { registerOrderPages } from "./order-pages.tsx";
 import { registerPlanner } from "./packing/planner-routes.tsx";
@@ -26,6 +27,7 @@ export function registerShopPages(app: FastifyInstance, deps: Deps, searchPacks:
 		registerHome(pages, deps);
 		registerNewOrder(pages, deps);
 		registerOrderPages(pages, deps);
+		registerMessages(pages, deps);
 		registerErasure(pages, deps);
 		registerRecordEditor(pages, deps);
 		registerSeal(pages, deps);

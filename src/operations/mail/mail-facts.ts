@@ -1,0 +1,164 @@
+/** What a mail is about, read when it is written: it may have become needless since it was asked for. */
+
+import { sendableAddress } from "../../contract/mail-address.ts";
+import type { OrderView } from "../../contract/orders.ts";
+import { type LinkRow, linkById } from "../../database/access.ts";
+import type { Queryable } from "../../database/connection.ts";
+import type { MailRow } from "../../database/mail.ts";
+import { recordById } from "../../database/records.ts";
+import { entriesOfOrder } from "../../database/sealed.ts";
+import { freshLinkCode, freshLinkUrl } from "../access/fresh-secrets.ts";
+import type { Deps } from "../deps.ts";
+import { readCheckpointFacts } from "../log/read-log.ts";
+import { orderViewById } from "../orders/order-view.ts";
+import { readReceipt } from "../records/read-receipt.ts";
+import type { LinkFor, MailAbout, MailFacts } from "./compose-mail.ts";
+
+/** Why a mail is not written; the words are `mail.drop.<reason>`. */
+export type DropReason = "no-address" | "link-used" | "link-over" | "answered" | "erased" | "passed" | "not-there";
+
+/** The part of a row that says what the mail is about. */
+export type MailMatter = Pick<MailRow, "kind" | "order_id" | "party_id" | "subject" | "rule_id" | "asked_by">;
+
+export type FoundFacts = { readonly facts: MailFacts } | { readonly drop: DropReason };
+
+/**
+ * Reads everything that the mail says; of a link's mail this makes the secret anew, in the transaction that says that the
+ * mail is being sent.
+ */
+export async function mailFacts(deps: Deps, transaction: Queryable, mail: MailMatter): Promise<FoundFacts> {
+	const order = await orderViewById(deps.database, mail.order_id);
+	if (order.owner.erasedAt !== undefined || order.repairer.erasedAt !== undefined) return { drop: "erased" };
+	const about = await aboutOf(deps, transaction, mail, order);
+	return typeof about === "string" ? { drop: about } : { facts: await factsOf(deps, order, mail, about) };
+}
+
+/** The facts around what a mail is about. */
+export async function factsOf(
+	deps: Deps,
+	order: OrderView,
+	mail: Pick<MailMatter, "kind" | "party_id">,
+	about: MailAbout,
+): Promise<MailFacts> {
+	const { owner, repairer, item } = order;
+	const isToStranger = (about.kind === "link" || about.kind === "reminder") && about.for === "reader";
+	const reader = mail.party_id === repairer.id ? repairer.name : owner.name;
+	return {
+		orderId: order.id,
+		shop: repairer.name,
+		item: `${item.maker} ${item.model}`,
+		reader: isToStranger ? null : reader,
+		now: deps.now(),
+		checkpoint: await readCheckpointFacts(deps),
+		about,
+	};
+}
+
+/** Where a mail goes: to the address that was typed for it, else to the party's own. Null where there is none. */
+export function recipientOf(order: OrderView, partyId: string, typed: string | undefined): string | null {
+	const party = partyId === order.repairer.id ? order.repairer : order.owner;
+	const address = typed ?? party.email;
+	return address === undefined ? null : sendableAddress(address);
+}
+
+async function aboutOf(
+	deps: Deps,
+	transaction: Queryable,
+	mail: MailMatter,
+	order: OrderView,
+): Promise<MailAbout | DropReason> {
+	switch (mail.kind) {
+		case "link":
+		case "code":
+		case "reminder":
+			return aboutLink(deps, transaction, mail.kind, mail.subject);
+		case "receipt":
+			return aboutReceipt(deps, transaction, mail);
+		case "sealed":
+			return aboutSealed(deps, transaction, mail, order);
+		case "period":
+			return "not-there";
+	}
+}
+
+async function aboutLink(
+	deps: Deps,
+	transaction: Queryable,
+	kind: "link" | "code" | "reminder",
+	linkId: string,
+): Promise<MailAbout | DropReason> {
+	const link = await linkById(transaction, linkId);
+	if (link === null) return "not-there";
+	const isOver = link.revoked_at !== null || !(deps.now() < link.expires_at);
+	if (isOver) return "link-over";
+	const [record, purpose] = await purposeOf(transaction, link);
+	if (record?.state === "sealed" || record?.state === "discarded") return "answered";
+	const until = link.expires_at;
+	if (kind === "reminder") {
+		// A link that is only for reading is answered by opening it.
+		if (link.first_used_at !== null && record === null) return "answered";
+		const url = link.first_used_at === null ? await freshLinkUrl(deps, transaction, linkId) : null;
+		return { kind, for: purpose, url, until };
+	}
+	if (link.first_used_at !== null) return "link-used";
+	if (kind === "code") {
+		const code = await freshLinkCode(deps, transaction, linkId);
+		return code === null ? "link-used" : { kind, code };
+	}
+	const url = await freshLinkUrl(deps, transaction, linkId);
+	return url === null ? "link-used" : { kind, for: purpose, url, until };
+}
+
+async function purposeOf(database: Queryable, link: LinkRow) {
+	if (link.scope !== "record" || link.record_id === null) return [null, link.scope as LinkFor] as const;
+	const record = await recordById(database, link.record_id);
+	if (record === null) throw new Error(`link ${link.id} names no record`);
+	return [record, record.stage as LinkFor] as const;
+}
+
+async function aboutReceipt(deps: Deps, database: Queryable, mail: MailMatter): Promise<MailAbout | DropReason> {
+	const record = await recordById(database, mail.subject);
+	if (record === null || record.state !== "sealed") return "not-there";
+	const shop = { kind: "account", accountId: mail.asked_by, via: "token" } as const;
+	const receipt = await readReceipt(deps, shop, record.id);
+	const entry = await sealOf(database, mail.order_id, record.id);
+	return {
+		kind: "receipt",
+		sealedAt: entry.time,
+		fingerprint: entry.statementSha256 ?? "",
+		verifyPage: `${deps.publicUrl}/verify`,
+		file: {
+			fileName: `handover-receipt-${record.id}.json`,
+			mediaType: "application/json",
+			bytes: Buffer.from(JSON.stringify(receipt), "utf8"),
+		},
+	};
+}
+
+async function aboutSealed(
+	deps: Deps,
+	database: Queryable,
+	mail: MailMatter,
+	order: OrderView,
+): Promise<MailAbout | DropReason> {
+	const byLink = mail.party_id === order.owner.id;
+	const orderPage = `${deps.publicUrl}/orders/${order.id}`;
+	const record = mail.subject.startsWith("rec_") ? await recordById(database, mail.subject) : null;
+	if (record === null) return "not-there";
+	const entry = await sealOf(database, order.id, mail.subject);
+	return {
+		kind: "sealed",
+		what: `record-${record.stage}`,
+		sealedAt: entry.time,
+		fingerprint: entry.statementSha256 ?? "",
+		page: record.consignment_id === null ? orderPage : `${orderPage}/consignments/${record.consignment_id}/comparison`,
+		byLink,
+	};
+}
+
+async function sealOf(database: Queryable, orderId: string, subject: string) {
+	const entries = await entriesOfOrder(database, orderId);
+	const entry = entries.find((one) => one.subject === subject && one.statementSha256 !== null);
+	if (entry === undefined) throw new Error(`${subject} is sealed and not in the log`);
+	return entry;
+}
