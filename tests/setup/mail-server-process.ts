@@ -16,15 +16,20 @@ interface How {
 	readonly greetAfterS?: number;
 	/** How many mails `recipient` and `text` meet; all where none is named. */
 	readonly times?: number;
+	/** Counts what was said to do: the times are counted anew with each. */
+	readonly round?: number;
 }
 
 const [folder = "", port = "0", user = "", pass = "", tlsFolder = ""] = process.argv.slice(2);
 let taken = 0;
 let met = 0;
+let round = 0;
 
 /** What to do with this mail. */
 function how(): How {
-	return JSON.parse(readFileSync(`${folder}/how.json`, "utf8")) as How;
+	const said = JSON.parse(readFileSync(`${folder}/how.json`, "utf8")) as How;
+	if (said.round !== round) [met, round] = [0, said.round ?? 0];
+	return said;
 }
 function refusal(answer: How["text"], { times }: How): Error | null {
 	if (answer === undefined || (times !== undefined && met >= times)) return null;

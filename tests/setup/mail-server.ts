@@ -35,6 +35,8 @@ export interface MailServerProcess {
 	answer(how: object): void;
 	/** Everything taken so far, by this and earlier processes of the folder. */
 	taken(): TakenMail[];
+	/** Forgets what was taken, and takes everything from here on. */
+	clear(): void;
 	stop(): Promise<void>;
 	/** Starts again, on the same port. */
 	start(): Promise<void>;
@@ -54,7 +56,11 @@ export async function mailServer(
 		logLevel: "warning",
 	});
 	const folder = mkdtempSync(join(tmpdir(), "handover-mail-"));
-	const answer = (how: object) => writeFileSync(join(folder, "how.json"), JSON.stringify(how));
+	let round = 0;
+	const answer = (how: object) => {
+		round += 1;
+		writeFileSync(join(folder, "how.json"), JSON.stringify({ ...how, round }));
+	};
 	answer({});
 	const { user = "", pass = "", tlsFolder = "" } = options;
 	const begin = async (port: number) => {
@@ -81,6 +87,10 @@ export async function mailServer(
 					...readMail(join(folder, file)),
 					envelope: JSON.parse(readFileSync(join(folder, file.replace(".eml", ".json")), "utf8")),
 				})),
+		clear() {
+			for (const file of readdirSync(folder)) rmSync(join(folder, file));
+			answer({});
+		},
 		stop,
 		async start() {
 			({ child, port } = await begin(port));

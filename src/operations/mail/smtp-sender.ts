@@ -108,12 +108,13 @@ async function giveTo(
 }
 
 function outcomeOf(error: SMTPConnection.SMTPError, begun: boolean): SendOutcome {
-	const answer = oneLineOf(error.response ?? error.message);
-	const { responseCode } = error;
-	if (responseCode === undefined) return { state: begun ? "unclear" : "again", answer };
+	const { responseCode, command = "", response, message } = error;
+	if (responseCode === undefined) return { state: begun ? "unclear" : "again", answer: oneLineOf(message) };
 	// A refusal of this mail, not of the shop's way in: RFC 5321, 4.2.1, 5yz is permanent.
-	const isOfMail = ["MAIL FROM", "RCPT TO", "DATA"].includes(error.command ?? "");
-	return { state: isOfMail && responseCode >= 500 ? "refused" : "again", answer };
+	if (["MAIL FROM", "RCPT TO", "DATA"].includes(command) && responseCode >= 500) {
+		return { state: "refused", answer: oneLineOf(response ?? message) };
+	}
+	return { state: "again", answer: oneLineOf(message) };
 }
 
 function oneLineOf(text: string): string {

@@ -24,14 +24,14 @@ let shop: TestApp;
 let scene: MailScene;
 let server: MailServerProcess;
 beforeAll(async () => {
-	shop = await testApp({ canMail: true });
+	[shop, server] = await Promise.all([testApp({ canMail: true }), mailServer()]);
 });
-afterAll(() => shop.close());
+afterAll(() => Promise.all([shop.close(), server.remove()]));
 beforeEach(async () => {
-	[scene, server] = await Promise.all([mailScene(shop), mailServer()]);
+	scene = await mailScene(shop);
+	server.clear();
 });
 afterEach(async () => {
-	await server.remove();
 	await shop.db.database.query("DELETE FROM mail");
 });
 
@@ -204,7 +204,7 @@ describe("credentials", () => {
 			await scene.queue({ kind: "receipt", recordId: scene.departureId });
 			const to = (pass: string) => through(20, { port: strict.port, credentials: { ...credentials, pass } });
 			expect(await look({ give: to("another") })).toBe("again");
-			expect((await only()).answer).toMatch(/^535 /);
+			expect((await only()).answer).toMatch(/535 /);
 			await makeDue();
 			expect(await look({ give: to(credentials.pass) })).toBe("sent");
 			expect(strict.taken()).toHaveLength(1);
@@ -213,11 +213,16 @@ describe("credentials", () => {
 		}
 	});
 	it("go over no line without TLS to another machine", async () => {
-		await scene.queue({ kind: "receipt", recordId: scene.departureId });
-		// A name of this machine that is not known as such.
-		expect(await look({ give: through(20, { host: "127.1", credentials }) })).toBe("again");
-		expect((await only()).answer).toMatch(/STARTTLS/i);
-		expect(server.taken()).toEqual([]);
+		const strict = await mailServer(credentials);
+		try {
+			await scene.queue({ kind: "receipt", recordId: scene.departureId });
+			// A name of this machine that is not known as such; the server would let these credentials in.
+			expect(await look({ give: through(20, { host: "127.1", port: strict.port, credentials }) })).toBe("again");
+			expect((await only()).answer).toMatch(/STARTTLS/);
+			expect(strict.taken()).toEqual([]);
+		} finally {
+			await strict.remove();
+		}
 	});
 });
 
