@@ -72,5 +72,7 @@ export type IdPrefix =
 	| "lnk"
 	| "pka"
 	| "mal"
+	| "pos"
+	| "stl"
 	| "trc"
 	| "log";

@@ -20,7 +20,8 @@ import type { Deps } from "../deps.ts";
 import { callerId, mustBeShop } from "../may.ts";
 import { orderViewById } from "../orders/order-view.ts";
 import { composeMail } from "./compose-mail.ts";
-import { type DropReason, factsOf, mailFacts, recipientOf } from "./mail-facts.ts";
+import { type DropReason, factsOf, mailFacts } from "./mail-facts.ts";
+import { recipientOf } from "./recipient.ts";
 
 /** The one language that there is; a party's own once there are more. */
 const LANGUAGE: Language = "en";

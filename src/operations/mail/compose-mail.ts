@@ -46,9 +46,10 @@ export type MailAbout =
 			readonly leg: number;
 			readonly what: string;
 			readonly date: string;
-			readonly left: string;
+			readonly leftDays: number;
 			readonly article: string;
-			readonly isFromMemory: boolean;
+			/** Whether somebody read the rule in its text. */
+			readonly isRead: boolean;
 			readonly isSuggested: boolean;
 			readonly page: string;
 	  };
@@ -86,6 +87,8 @@ export function composeMail(facts: MailFacts, language: Language, byHand = false
 
 type Words = (key: TextKey, more?: Readonly<Record<string, string>>) => string;
 
+const FEW_DAYS = ["periods.left-none", "periods.left-one"] as const;
+
 function subjectKey(about: MailAbout): TextKey {
 	return about.kind === "link" ? `mail.subject.link-${about.for}` : `mail.subject.${about.kind}`;
 }
@@ -122,10 +125,12 @@ function bodyOf(about: MailAbout, words: Words, byHand: boolean): string[] {
 				...(about.byLink ? [words("mail.sealed-how")] : []),
 			];
 		case "period": {
-			const { what, date, left, article } = about;
+			const { what, date, leftDays, article } = about;
+			const left =
+				leftDays > 1 ? words("periods.left", { days: String(leftDays) }) : words(FEW_DAYS[leftDays] ?? FEW_DAYS[0]);
 			return [
 				words("mail.period", { leg: String(about.leg), what, date, left, article }),
-				...(about.isFromMemory ? [words("mail.period-from-memory")] : []),
+				...(about.isRead ? [] : [words("mail.period-from-memory")]),
 				...(about.isSuggested ? [words("mail.period-suggested")] : []),
 				`${words("mail.period-where")}\n${about.page}`,
 			];

@@ -1,6 +1,5 @@
 /** What a mail is about, read when it is written: it may have become needless since it was asked for. */
 
-import { sendableAddress } from "../../contract/mail-address.ts";
 import type { OrderView } from "../../contract/orders.ts";
 import { type LinkRow, linkById } from "../../database/access.ts";
 import type { Queryable } from "../../database/connection.ts";
@@ -13,6 +12,7 @@ import { readCheckpointFacts } from "../log/read-log.ts";
 import { orderViewById } from "../orders/order-view.ts";
 import { readReceipt } from "../records/read-receipt.ts";
 import type { LinkFor, MailAbout, MailFacts } from "./compose-mail.ts";
+import { claimInQuestion } from "./period-mails.ts";
 
 /** Why a mail is not written; the words are `mail.drop.<reason>`. */
 export type DropReason = "no-address" | "link-used" | "link-over" | "answered" | "erased" | "passed" | "not-there";
@@ -54,13 +54,6 @@ export async function factsOf(
 	};
 }
 
-/** Where a mail goes: to the address that was typed for it, else to the party's own. Null where there is none. */
-export function recipientOf(order: OrderView, partyId: string, typed: string | undefined): string | null {
-	const party = partyId === order.repairer.id ? order.repairer : order.owner;
-	const address = typed ?? party.email;
-	return address === undefined ? null : sendableAddress(address);
-}
-
 async function aboutOf(
 	deps: Deps,
 	transaction: Queryable,
@@ -77,7 +70,7 @@ async function aboutOf(
 		case "sealed":
 			return aboutSealed(deps, transaction, mail, order);
 		case "period":
-			return "not-there";
+			return aboutPeriod(deps, mail, order);
 	}
 }
 
@@ -143,16 +136,39 @@ async function aboutSealed(
 ): Promise<MailAbout | DropReason> {
 	const byLink = mail.party_id === order.owner.id;
 	const orderPage = `${deps.publicUrl}/orders/${order.id}`;
-	const record = mail.subject.startsWith("rec_") ? await recordById(database, mail.subject) : null;
-	if (record === null) return "not-there";
+	const sealed = await sealedThing(database, mail.subject, orderPage);
+	if (sealed === null) return "not-there";
 	const entry = await sealOf(database, order.id, mail.subject);
+	return { kind: "sealed", ...sealed, sealedAt: entry.time, fingerprint: entry.statementSha256 ?? "", byLink };
+}
+
+/** What was sealed, and the page that shows it to both sides. */
+async function sealedThing(database: Queryable, subject: string, orderPage: string) {
+	if (subject.startsWith("pos_")) return { what: "position", page: `${orderPage}/positions` } as const;
+	if (subject.startsWith("stl_")) return { what: "settlement", page: `${orderPage}/settlement` } as const;
+	const record = await recordById(database, subject);
+	if (record === null) return null;
+	const leg = record.consignment_id;
+	const page = leg === null ? orderPage : `${orderPage}/consignments/${leg}/comparison`;
+	return { what: `record-${record.stage}`, page } as const;
+}
+
+async function aboutPeriod(deps: Deps, mail: MailMatter, order: OrderView): Promise<MailAbout | DropReason> {
+	const leg = order.consignments.find(({ id }) => id === mail.subject);
+	const claim = await claimInQuestion(deps, order, mail.subject);
+	const period = claim?.periods.find(({ ruleId }) => ruleId === mail.rule_id);
+	if (leg === undefined || claim === null || period?.safeDate == null || !((period.leftDays ?? -1) >= 0))
+		return "passed";
 	return {
-		kind: "sealed",
-		what: `record-${record.stage}`,
-		sealedAt: entry.time,
-		fingerprint: entry.statementSha256 ?? "",
-		page: record.consignment_id === null ? orderPage : `${orderPage}/consignments/${record.consignment_id}/comparison`,
-		byLink,
+		kind: "period",
+		leg: leg.leg,
+		what: period.what,
+		date: period.safeDate,
+		leftDays: period.leftDays ?? 0,
+		article: period.article,
+		isRead: period.standing === "published",
+		isSuggested: claim.regimeBasis === "suggested",
+		page: `${deps.publicUrl}/orders/${order.id}/consignments/${leg.id}/claim`,
 	};
 }
 

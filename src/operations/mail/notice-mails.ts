@@ -1,13 +1,15 @@
 /** Mails that nobody asks for each time: what one side sealed is told to the other, once, as the shop chose for the order. */
+
+import { linkById } from "../../database/access.ts";
 import type { Queryable } from "../../database/connection.ts";
 import { hasNewSeals, insertMail, mailChoiceOf, type SealedNotice, takeNewSeals } from "../../database/mail.ts";
 import { orderOfSealed } from "../../database/sealed.ts";
 import type { Deps } from "../deps.ts";
 import { orderViewById } from "../orders/order-view.ts";
-import { recipientOf } from "./mail-facts.ts";
+import { recipientOf } from "./recipient.ts";
 
 /** Entries that the other side should hear of. A sealed pack stands in the record's comparison and is not told apart. */
-const TOLD = ["record-sealed"];
+const TOLD = ["record-sealed", "position-sealed", "settlement-sealed"];
 
 /** Looks through what was sealed since the last look, and queues what the other side should hear of. */
 export async function queueNotices(deps: Deps): Promise<void> {
@@ -23,9 +25,10 @@ async function queueNotice(deps: Deps, transaction: Queryable, seal: SealedNotic
 	const order = await orderViewById(deps.database, orderId);
 	if (order.owner.erasedAt !== undefined || order.repairer.erasedAt !== undefined) return;
 	const choice = await mailChoiceOf(transaction, orderId);
-	const isByOwner = seal.by_id.startsWith("lnk_");
-	if (!(isByOwner ? choice.to_repairer : choice.to_owner)) return;
-	const reader = isByOwner ? order.repairer : order.owner;
+	const link = seal.by_id.startsWith("lnk_") ? await linkById(transaction, seal.by_id) : null;
+	const isByRepairer = link === null || link.party_id === order.repairer.id;
+	if (!(isByRepairer ? choice.to_owner : choice.to_repairer)) return;
+	const reader = isByRepairer ? order.owner : order.repairer;
 	if (recipientOf(order, reader.id, undefined) === null) return;
 	await insertMail(transaction, {
 		id: deps.newId("mal"),

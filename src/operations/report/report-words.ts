@@ -37,9 +37,20 @@ export function money(value: { readonly amount: number; readonly currency: strin
 	return value === undefined ? null : `${value.amount} ${value.currency}`;
 }
 
+/** A fact under its name; left out where nothing is known. */
+export type KnownRow = readonly [TextKey, string | null | undefined];
+
 /** Rows of which the value is known. */
-export function known(
-	...rows: readonly (readonly [TextKey, string | null | undefined])[]
-): (readonly [string, string])[] {
+export function known(...rows: readonly KnownRow[]): (readonly [string, string])[] {
 	return rows.flatMap(([key, value]) => (value === null || value === undefined ? [] : [[say(key), value] as const]));
+}
+
+/** What was seen of the parcel from outside; null where nothing was entered. */
+export function outerDamageWords(seen: string | undefined): string | null {
+	return seen === undefined ? null : say(`report.outer-damage.${seen}` as TextKey);
+}
+
+/** Through what something was done, which is all that is known of who did it. */
+export function throughWhat(byId: string): string {
+	return say(byId.startsWith("lnk_") ? "report.record-by-link" : "report.record-by-account");
 }

@@ -8,7 +8,7 @@ import type { RecordingEventView, RecordingReading, RecordingView } from "../../
 import type { RecordingRow } from "../../database/transit-recordings.ts";
 import { say, speak, type TextKey } from "../../texts/say.ts";
 import { clockOf } from "./read-recording.ts";
-import type { StoredEvent, StoredTrip } from "./stored-recording.ts";
+import { ratesOf, type StoredEvent, type StoredTrip } from "./stored-recording.ts";
 
 interface NumberedEvent {
 	readonly number: number;
@@ -54,7 +54,7 @@ function resultOf(
 	const clock = clockOf(reading, trip.startsS);
 	return {
 		rows: trip.rows,
-		sampleRateHz: trip.sampleRateHz,
+		rates: [...ratesOf(trip)],
 		durationS: trip.endsS - trip.startsS,
 		startsAt: clock === null ? null : isoOf(clock + trip.startsS),
 		gaps: trip.gaps,
@@ -74,13 +74,13 @@ function eventViewOf(
 	spans: readonly CustodySpan[],
 	pack: PackLimits | null,
 ): RecordingEventView {
-	const { trace: _, timeS, freeFallDropBandM, spectrum, ...figures } = facts;
+	const { trace, timeS, freeFallDropBandM, spectrum, ...figures } = facts;
 	const place = eventPlace(
 		clock === null ? null : (clock + timeS) * 1000,
 		reading.clockUncertaintyS ?? null,
 		spans.map(({ startsAt, endsAt }) => ({ startsMs: Date.parse(startsAt), endsMs: Date.parse(endsAt) })),
 	);
-	const { peak, drop } = speak(eventAgainstPack(facts, reading.place, pack));
+	const { peak, drop } = speak(eventAgainstPack({ ...facts, sampleRateHz: trace.sampleRateHz }, reading.place, pack));
 	return {
 		number,
 		afterS: timeS - trip.startsS,
@@ -95,6 +95,7 @@ function eventViewOf(
 			}),
 			why: say(placeWords(place)),
 		},
+		sampleRateHz: trace.sampleRateHz,
 		...figures,
 		freeFallDropBandM: freeFallDropBandM === null ? null : [freeFallDropBandM[0], freeFallDropBandM[1]],
 		peakAgainstLimit: peak,
@@ -117,6 +118,7 @@ function notesOn(reading: RecordingReading, trip: StoredTrip, kept: number) {
 			? [sentence("recording.note-axes", { axes: reading.mapping.axes.length })]
 			: []),
 		...(reading.fullScaleGn === undefined ? [sentence("recording.note-no-full-scale")] : []),
+		...(ratesOf(trip).length > 1 ? [sentence("recording.note-rates")] : []),
 		...(trip.gaps > 0 ? [sentence("recording.note-gaps", { gaps: trip.gaps })] : []),
 		...(trip.eventsFound > kept ? [sentence("recording.note-kept", { found: trip.eventsFound, kept })] : []),
 		...(trip.cutLine === null ? [] : [sentence("recording.note-cut", { line: trip.cutLine })]),

@@ -5,7 +5,17 @@ import { say, type TextKey, writeNumber } from "../../../texts/say.ts";
 import { packFacts } from "../../packaging/pack-facts.ts";
 import { leftOut } from "../left-out.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
-import { claimed, itemTitle, known, money, nameOfParty, stateOf, titleOf, told } from "../report-words.ts";
+import {
+	claimed,
+	itemTitle,
+	known,
+	money,
+	nameOfParty,
+	outerDamageWords,
+	stateOf,
+	titleOf,
+	told,
+} from "../report-words.ts";
 import { itemFacts } from "./setting.ts";
 import { legFacts, legTitle } from "./transit.ts";
 
@@ -97,7 +107,7 @@ function outside({ found }: ReportLeg): Block[] {
 	const { outerDamage, sealsIntact, indicatorTripped, remark } = parcel;
 	return [
 		list([
-			say(outerDamage === undefined ? "report.none" : (`arrival.outer-damage.${outerDamage}` as TextKey)),
+			outerDamageWords(outerDamage) ?? say("report.none"),
 			...(sealsIntact === undefined ? [] : [say(sealsIntact ? "report.record-seals" : "report.record-seals-not")]),
 			...(indicatorTripped === undefined
 				? []

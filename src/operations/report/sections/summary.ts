@@ -4,13 +4,10 @@ import { say, type TextKey } from "../../../texts/say.ts";
 import { showTime } from "../../../texts/shown-time.ts";
 import { leadScreen } from "../../comparison/lead-screen.ts";
 import { leftOut } from "../left-out.ts";
+import { sentencesOnOnePage } from "../one-page.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
 import { itemTitle, nameOfParty } from "../report-words.ts";
 import { showClaimedTime } from "./comparison.ts";
-
-/** Sentences of one kind on the first page: it is one page. */
-const MOST = 3;
-const LONGEST = 220;
 
 export function summary(report: ReportFacts): Section {
 	const { order, records, legs, checkpoint, root, asOf } = report;
@@ -49,23 +46,10 @@ function legBlocks({ order }: ReportFacts, { leg, found }: ReportLeg): Block[] {
 	return [
 		subheading(title),
 		paragraph(say(`comparison-page.lead.${found.comparison.outcome}` as TextKey)),
-		...some("report.comparison-certain", certain),
-		...some("report.comparison-placed", placed),
-		...some("report.comparison-uncertain", uncertain),
+		...sentencesOnOnePage([
+			{ title: "report.comparison-certain", sentences: certain },
+			{ title: "report.comparison-placed", sentences: placed },
+			{ title: "report.comparison-uncertain", sentences: uncertain },
+		]),
 	];
-}
-
-function some(title: TextKey, sentences: readonly string[]): Block[] {
-	if (sentences.length === 0) return [];
-	const more = sentences.length - MOST;
-	const shown = sentences.slice(0, MOST).map(shortened);
-	return [
-		paragraph(say(title), "note"),
-		list(more > 0 ? [...shown, say("report.summary-more", { count: more })] : shown),
-	];
-}
-
-/** A sentence that names dozens of checks stands whole further on. */
-function shortened(sentence: string): string {
-	return sentence.length > LONGEST ? `${sentence.slice(0, LONGEST).replace(/\s+\S*$/, "")} …` : sentence;
 }

@@ -1,22 +1,23 @@
-/** What is noted of each leg: carrier, dates, manner. And the periods that begin with these dates. */
+/** What is noted of each leg: carrier, dates, manner, what recorders said. */
 import type { ConsignmentView } from "../../../contract/orders.ts";
-import { type Block, facts, paragraph, type Section, subheading } from "../../../reports/report.ts";
+import { type Block, facts, type Section, subheading } from "../../../reports/report.ts";
 import { say, type TextKey } from "../../../texts/say.ts";
 import { showTime } from "../../../texts/shown-time.ts";
 import type { SealedRecord } from "../../records/record-views.ts";
 import type { ReportFacts } from "../report-facts.ts";
 import { claimed, nameOfParty } from "../report-words.ts";
+import { recordingBlocks } from "./recordings.ts";
 import { parcelWords } from "./records.ts";
 
 export function transit(report: ReportFacts): Section {
 	return {
 		title: say("report.transit"),
 		blocks: [
-			...report.legs.flatMap(({ leg, found }): Block[] => [
+			...report.legs.flatMap(({ leg, found, recordings }): Block[] => [
 				subheading(legTitle(report, leg)),
 				facts([...legFacts(leg, found.arrival), ...parcelFacts(found.arrival)]),
+				...recordingBlocks(report.order, report.line.spans, recordings),
 			]),
-			paragraph(say("report.transit-no-recording"), "small"),
 		],
 	};
 }
@@ -49,18 +50,4 @@ export function legFacts(
 function parcelFacts(arrival: SealedRecord | null): (readonly [string, string])[] {
 	const words = arrival === null ? "" : parcelWords(arrival.statement);
 	return words === "" ? [] : [[say("report.record-parcel"), words]];
-}
-
-export function periods(report: ReportFacts): Section {
-	return {
-		title: say("report.periods"),
-		blocks: [
-			paragraph(say("report.periods-text")),
-			paragraph(say("report.periods-safe"), "note"),
-			...report.legs.flatMap(({ leg, found }): Block[] => [
-				subheading(legTitle(report, leg)),
-				facts(legFacts(leg, found.arrival).slice(2, 5)),
-			]),
-		],
-	};
 }

@@ -1,0 +1,85 @@
+/** What both sides state, as numbered statements, and the steps of their settlement. Never in the carrier's edition. */
+import type { PositionView } from "../../../contract/positions.ts";
+import type { SettlementStepView } from "../../../contract/settlement.ts";
+import { type Block, facts, paragraph, type Section, subheading } from "../../../reports/report.ts";
+import { say } from "../../../texts/say.ts";
+import { showTime } from "../../../texts/shown-time.ts";
+import { amountsWords, checksWords, stepTitle, testWords } from "../../settling/settling-words.ts";
+import type { ReportFacts } from "../report-facts.ts";
+import { nameOfParty, titleOf, told } from "../report-words.ts";
+
+export function positions(report: ReportFacts): Section {
+	const blocks = report.positions.flatMap((position) => statementBlocks(report, position));
+	return {
+		title: say("report.positions"),
+		blocks: [
+			paragraph(say("report.positions-text")),
+			...(blocks.length === 0 ? [paragraph(say("settling.none"))] : blocks),
+		],
+	};
+}
+
+export function settlement(report: ReportFacts): Section {
+	const { status, steps } = report.settlement;
+	return {
+		title: say("report.settlement"),
+		blocks: [
+			paragraph(say("report.settlement-text")),
+			paragraph(say(`settling.status.${status}`), "note"),
+			...steps.flatMap((step, place) => stepBlocks(report, step, place)),
+		],
+	};
+}
+
+function statementBlocks({ order, records }: ReportFacts, position: PositionView): Block[] {
+	const { answers, consignmentId, number } = position;
+	const leg = order.consignments.find(({ id }) => id === consignmentId);
+	const named = records.filter(({ view }) => position.recordIds.includes(view.id));
+	const who = say("settling.statement", { number, name: nameOfParty(order, position.partyId) });
+	const about = [
+		answers === null
+			? null
+			: say("settling.answers", { number: answers.number, stance: say(`settling.stance.${answers.stance}`) }),
+		testWords(position),
+		leg === undefined ? null : say("settling.about-leg", { leg: leg.leg }),
+		named.length === 0
+			? null
+			: say("settling.about-records", { records: named.map((record) => titleOf(order, record)).join("; ") }),
+		checksWords(position),
+	].filter((words) => words !== null);
+	return [
+		subheading(`${who} ${say(`settling.kind.${position.kind}`)}`),
+		paragraph(told(position.text), "quote"),
+		...(about.length === 0 ? [] : [paragraph(about.join(" "))]),
+		...sealBlocks(position),
+	];
+}
+
+function stepBlocks({ order, settlement: { steps } }: ReportFacts, step: SettlementStepView, place: number): Block[] {
+	const { outcome, itemNext, state } = step;
+	return [
+		subheading(stepTitle(steps, place, (partyId) => nameOfParty(order, partyId))),
+		...(outcome === null || itemNext === null || state === null
+			? []
+			: [
+					facts([
+						[say("settling.outcome"), say(`settling.outcome.${outcome}`)],
+						[say("settling.amounts"), amountsWords(step.amounts)],
+						[say("settling.item-next"), say(`settling.item.${itemNext}`)],
+						[say("report.settlement-state"), say(`settling.state.${state}`)],
+					]),
+				]),
+		...(step.text === null ? [] : [paragraph(step.text, "quote")]),
+		...sealBlocks(step),
+	];
+}
+
+function sealBlocks(sealed: PositionView | SettlementStepView): Block[] {
+	const isLink = sealed.sealedBy.startsWith("lnk_");
+	const how = say(isLink ? "report.record-by-link" : "report.record-by-account");
+	const facts = { index: String(sealed.index), time: showTime(sealed.sealedAt), how };
+	return [
+		paragraph(say("report.record-seal-of", facts), "small"),
+		paragraph(say("report.pack-fingerprint", { fingerprint: sealed.fingerprint }), "fixed"),
+	];
+}
