@@ -80,13 +80,14 @@ export async function mailServer(
 		url: `smtp://127.0.0.1:${port}`,
 		port,
 		answer,
-		taken: () =>
-			readdirSync(folder)
-				.filter((file) => file.endsWith(".eml"))
-				.map((file) => ({
-					...readMail(join(folder, file)),
-					envelope: JSON.parse(readFileSync(join(folder, file.replace(".eml", ".json")), "utf8")),
-				})),
+		taken() {
+			const files = readdirSync(folder).filter((file) => file.endsWith(".eml"));
+			const mails = readMails(files.map((file) => join(folder, file)));
+			return files.map((file, place) => ({
+				...(mails[place] as ReadMail),
+				envelope: JSON.parse(readFileSync(join(folder, file.replace(".eml", ".json")), "utf8")),
+			}));
+		},
 		clear() {
 			for (const file of readdirSync(folder)) rmSync(join(folder, file));
 			answer({});
@@ -103,11 +104,22 @@ export async function mailServer(
 	};
 }
 
-/** Files of mails, as Python's parser reads them. */
-export function readMails(paths: readonly string[]): ReadMail[] {
-	return JSON.parse(execFileSync("python3", [PARSER, ...paths], { encoding: "utf8", maxBuffer: 64e6 }));
+/** Mails as they went over the wire, as Python's parser reads them. */
+export function readMailBytes(mails: readonly Uint8Array[]): ReadMail[] {
+	const folder = mkdtempSync(join(tmpdir(), "handover-mails-"));
+	try {
+		const paths = [...mails.entries()].map(([place, bytes]) => {
+			const path = join(folder, `${place}.eml`);
+			writeFileSync(path, bytes);
+			return path;
+		});
+		return readMails(paths);
+	} finally {
+		rmSync(folder, { recursive: true, force: true });
+	}
 }
 
-export function readMail(path: string): ReadMail {
-	return readMails([path])[0] as ReadMail;
+function readMails(paths: readonly string[]): ReadMail[] {
+	if (paths.length === 0) return [];
+	return JSON.parse(execFileSync("python3", [PARSER, ...paths], { encoding: "utf8", maxBuffer: 64e6 }));
 }

@@ -6,6 +6,7 @@ import type { Queryable } from "../../database/connection.ts";
 import type { MailRow } from "../../database/mail.ts";
 import { recordById } from "../../database/records.ts";
 import { entriesOfOrder } from "../../database/sealed.ts";
+import { receiptBytes } from "../../records/receipt.ts";
 import { freshLinkCode, freshLinkUrl } from "../access/fresh-secrets.ts";
 import type { Deps } from "../deps.ts";
 import { readCheckpointFacts } from "../log/read-log.ts";
@@ -123,7 +124,7 @@ async function aboutReceipt(deps: Deps, database: Queryable, mail: MailMatter): 
 		file: {
 			fileName: `handover-receipt-${record.id}.json`,
 			mediaType: "application/json",
-			bytes: Buffer.from(JSON.stringify(receipt), "utf8"),
+			bytes: receiptBytes(receipt),
 		},
 	};
 }

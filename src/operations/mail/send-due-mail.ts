@@ -19,8 +19,8 @@ import { orderViewById } from "../orders/order-view.ts";
 import { composeMail } from "./compose-mail.ts";
 import { mailBytes, type Sender } from "./mail-bytes.ts";
 import { mailFacts } from "./mail-facts.ts";
-import type { Envelope, SendOutcome } from "./smtp-sender.ts";
 import { recipientOf } from "./recipient.ts";
+import type { Envelope, SendOutcome } from "./smtp-sender.ts";
 
 /** Gives a mail to the shop's mail server. */
 export type GiveToServer = (envelope: Envelope, bytes: Uint8Array, stop: AbortSignal) => Promise<SendOutcome>;
