@@ -1,7 +1,7 @@
 /** Orders: parties, the item, the terms; consignments, the legs of its journey. */
 import { z } from "zod";
 import { DELIVERY_MANNERS, ITEM_CLASSES } from "../catalogue/codes.ts";
-import { country, dateTime, id, money, positive, text } from "./common.ts";
+import { civilDate, country, dateTime, id, money, positive, text } from "./common.ts";
 import { mailAddress } from "./mail-address.ts";
 
 export const partyInput = z.strictObject({
@@ -23,6 +23,8 @@ export const itemInput = z.strictObject({
 	widthM: positive.max(5).optional(),
 	heightM: positive.max(5).optional(),
 	value: money.optional(),
+	/** When it was new, for its age. */
+	boughtOn: civilDate.optional(),
 	cell: z.enum(["none", "coin", "lithium-ion", "supercapacitor"]).optional(),
 	fragilityGn: positive.max(10_000).optional(),
 	fragilityBasis: z.enum(["tested", "maker", "board-strength", "class", "our-choice"]).optional(),
@@ -64,6 +66,9 @@ export const consignmentFacts = z.strictObject({
 	deliveredAt: dateTime.optional(),
 	inHandAt: dateTime.optional(),
 	manner: z.enum(DELIVERY_MANNERS).optional(),
+	/** Whether pads lay elsewhere than they were put, and corners of the box were crushed: noted when the pack was opened. */
+	padsShifted: z.boolean().optional(),
+	cornersCrushed: z.boolean().optional(),
 });
 export type ConsignmentFacts = z.infer<typeof consignmentFacts>;
 

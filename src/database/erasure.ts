@@ -3,6 +3,7 @@
  * deleted by whoever holds it.
  */
 import type { Queryable } from "./connection.ts";
+import { deleteUploadsOf } from "./exhibit-uploads.ts";
 import { plainBytes } from "./vault.ts";
 
 /** What stands in the place of each kind of personal part. */
@@ -13,6 +14,7 @@ export interface Placeholders {
 	readonly facts: unknown;
 	readonly fileName: unknown;
 	readonly mail: unknown;
+	readonly notice: unknown;
 }
 
 /** Whether a party is there and not erased. */
@@ -48,6 +50,9 @@ export async function erasePersonal(transaction: Queryable, partyId: string, lef
 		 WHERE state = 'queued' AND (party_id = $1 OR order_id IN (SELECT id FROM repair_order WHERE owner_id = $1))`,
 		[partyId],
 	);
+	// Their files are removed after the key.
+	await deleteUploadsOf(transaction, partyId);
+	await replace("UPDATE carrier_notice SET personal = $2, receipt_personal = NULL WHERE party_id = $1", left.notice);
 	await transaction.query("DELETE FROM opening WHERE party_id = $1", [partyId]);
 	await transaction.query("UPDATE link SET revoked_at = clock_timestamp() WHERE party_id = $1 AND revoked_at IS NULL", [
 		partyId,

@@ -141,6 +141,8 @@ export interface ExhibitRow {
 	readonly stored_sha256: string | null;
 	readonly size_bytes: number;
 	readonly media_type: string;
+	/** As archives ask for it; null in a row of before, until it was read for it once. */
+	readonly crc32: number | null;
 	readonly file_name: string;
 	readonly record_id: string;
 	readonly order_id: string;
@@ -171,9 +173,9 @@ export async function insertExhibit(
 ): Promise<void> {
 	await ownerOfOrder(transaction, row.order_id);
 	await transaction.query(
-		`INSERT INTO exhibit (sha256, party_id, stored_sha256, size_bytes, media_type) VALUES ($1, $2, $3, $4, $5)
+		`INSERT INTO exhibit (sha256, party_id, stored_sha256, size_bytes, media_type, crc32) VALUES ($1, $2, $3, $4, $5, $6)
 		 ON CONFLICT DO NOTHING`,
-		[row.sha256, row.party_id, row.stored_sha256, row.size_bytes, row.media_type],
+		[row.sha256, row.party_id, row.stored_sha256, row.size_bytes, row.media_type, row.crc32],
 	);
 	await transaction.query(
 		`INSERT INTO exhibit_use (sha256, party_id, record_id, order_id, personal, brought_by) VALUES ($1, $2, $3, $4, $5, $6)
@@ -189,7 +191,7 @@ export async function insertExhibit(
 	);
 }
 
-const EXHIBITS = `SELECT sha256, party_id, e.stored_sha256, e.size_bytes, e.media_type, u.personal, u.record_id, u.order_id
+const EXHIBITS = `SELECT sha256, party_id, e.stored_sha256, e.size_bytes, e.media_type, e.crc32, u.personal, u.record_id, u.order_id
 	FROM exhibit_use u JOIN exhibit e USING (sha256, party_id)`;
 
 function openExhibit(database: Queryable, { personal, ...plain }: StoredExhibit): ExhibitRow {
@@ -208,6 +210,11 @@ export async function exhibitsOfRecord(database: Queryable, recordId: string): P
 export async function usesOfExhibit(database: Queryable, sha256: string): Promise<ExhibitRow[]> {
 	const rows = await database.query<StoredExhibit>(`${EXHIBITS} WHERE sha256 = $1 ORDER BY u.brought_at`, [sha256]);
 	return rows.map((row) => openExhibit(database, row));
+}
+
+/** Notes the CRC-32 of a file that was stored before it was kept. */
+export async function noteCrc32(database: Queryable, { sha256, party_id }: ExhibitRow, crc32: number): Promise<void> {
+	await database.query("UPDATE exhibit SET crc32 = $3 WHERE sha256 = $1 AND party_id = $2", [sha256, party_id, crc32]);
 }
 
 /** Every file in the store, by its name there. */

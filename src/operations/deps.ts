@@ -25,6 +25,10 @@ export interface Deps {
 	readonly exhibitFolder: string;
 	/** Whether a mail server is set: without one nothing is queued. */
 	readonly canMail: boolean;
+	/** Bytes that are free where exhibits lie. */
+	readonly freeBytes: () => Promise<number>;
+	/** The most bytes that the exhibits of one order take. */
+	readonly exhibitQuotaBytes: number;
 }
 
 export interface LogKeys {
@@ -75,4 +79,6 @@ export type IdPrefix =
 	| "pos"
 	| "stl"
 	| "trc"
+	| "upl"
+	| "ntc"
 	| "log";

@@ -6,6 +6,9 @@ import { sendableAddress } from "../contract/mail-address.ts";
 import type { Sender } from "../operations/mail/mail-bytes.ts";
 import type { MailServer } from "../operations/mail/smtp-sender.ts";
 
+/** Our choice: some films and whole-trip recordings per order. */
+export const DEFAULT_QUOTA_GIB = 64;
+export const GIB = 1024 ** 3;
 const LOG_LEVELS = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
 
 export interface Settings {
@@ -23,6 +26,8 @@ export interface Settings {
 	readonly timeStamps: { readonly url: string; readonly caPath: string; readonly everyMin: number } | null;
 	/** Null: no mail is sent. */
 	readonly mail: { readonly server: MailServer; readonly from: Sender } | null;
+	/** The most bytes that the exhibits of one order take. */
+	readonly exhibitQuotaBytes: number;
 	readonly logLevel: (typeof LOG_LEVELS)[number];
 }
 
@@ -96,6 +101,11 @@ const environment = z.object({
 		.default(60),
 	SMTP_URL: z.string().transform(serverOf).optional(),
 	MAIL_FROM: z.string().transform(senderOf).optional(),
+	EXHIBIT_QUOTA_GIB: z
+		.string()
+		.regex(/^[1-9][0-9]{0,5}$/, "must be a whole number of GiB from 1 to 999999")
+		.transform(Number)
+		.default(DEFAULT_QUOTA_GIB),
 	LOG_LEVEL: z.enum(LOG_LEVELS, `must be one of ${LOG_LEVELS.join(", ")}`).default("info"),
 });
 
@@ -150,6 +160,7 @@ export function readSettings(variables: Readonly<Record<string, string | undefin
 			read.SMTP_URL === undefined || read.MAIL_FROM === undefined
 				? null
 				: { server: read.SMTP_URL, from: read.MAIL_FROM },
+		exhibitQuotaBytes: read.EXHIBIT_QUOTA_GIB * GIB,
 		logLevel: read.LOG_LEVEL,
 	};
 }

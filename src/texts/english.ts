@@ -16,6 +16,7 @@ import { firstState } from "./english/first-state.ts";
 import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
+import { learning } from "./english/learning.ts";
 import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
 import { mail } from "./english/mail.ts";
@@ -38,6 +39,7 @@ import { slip } from "./english/slip.ts";
 import { soak } from "./english/soak.ts";
 import { soakPage } from "./english/soak-page.ts";
 import { strength } from "./english/strength.ts";
+import { upload } from "./english/upload.ts";
 import { verify } from "./english/verify.ts";
 import { warranty } from "./english/warranty.ts";
 
@@ -64,6 +66,7 @@ export const english = {
 	...shop,
 	...cover,
 	...cushion,
+	...learning,
 	...notice,
 	...origin,
 	...packaging,
@@ -81,6 +84,7 @@ export const english = {
 	...settling,
 	...shock,
 	...risk,
+	...upload,
 	...verify,
 	...warranty,
 };

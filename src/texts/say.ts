@@ -4,6 +4,8 @@ import { fill, type TextValues } from "./fill.ts";
 
 const LANGUAGES = { en: english } as const;
 export type Language = keyof typeof LANGUAGES;
+/** Those that have words. */
+export const languages = Object.keys(LANGUAGES) as Language[];
 export type TextKey = keyof typeof english;
 export { type TextValues, writeNumber } from "./fill.ts";
 

@@ -115,6 +115,17 @@ async function plant() {
 		recordId: draft.id,
 		to: `second@${WORD}.example`,
 	});
+	const notice = await ask("POST", `/consignments/${leg.id}/notices`, {
+		language: "en",
+		text: `Notice of damage to the parcel of ${WORD}`,
+		sentOn: "2026-03-09",
+		sentBy: "registered-letter",
+		proofOfSending: `RN 0042 of ${WORD}`,
+	});
+	await ask("POST", `/notices/${notice.id}/receipt`, {
+		receivedOn: "2026-03-10",
+		proofOfReceipt: `signed for ${WORD}`,
+	});
 	// A recorder may be named after its owner, in the header too.
 	const trip = Buffer.from(`time [s],${WORD} z [g],note\n0,1,by ${WORD}\n0.001,9,\n0.002,1,\n`);
 	const reading = {

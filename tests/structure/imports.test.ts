@@ -43,7 +43,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 			"exhibits",
 			"reports",
 		],
-		others: /^(zod|date-holidays|file-type|@humanwhocodes\/momoa|node:(url|worker_threads))$/,
+		others: /^(zod|date-holidays|file-type|@humanwhocodes\/momoa|node:(url|worker_threads|zlib))$/,
 	},
 	"operations/dossier": {
 		ours: ["operations", "contract", "records", "texts", "faults.ts", "access", "database", "exhibits"],
@@ -59,7 +59,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 	},
 	http: {
 		ours: ["http", "operations", "contract", "access", "faults.ts", "records", "texts"],
-		others: /^(fastify|@fastify\/.*|zod|node:http)$/,
+		others: /^(fastify|@fastify\/.*|zod|@tus\/server|node:(http|stream))$/,
 	},
 	pages: {
 		ours: [
@@ -78,7 +78,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 	},
 	"pages/browser": {
 		ours: ["pages", "records", "records/verify", "texts"],
-		others: /^(preact|preact\/hooks|@noble\/hashes\/utils\.js)$/,
+		others: /^(preact|preact\/hooks|@noble\/hashes\/utils\.js|tus-js-client)$/,
 	},
 	start: { ours: ["*"], others: /./ },
 };

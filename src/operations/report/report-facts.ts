@@ -3,6 +3,7 @@ import type { Caller } from "../../access/caller.ts";
 import type { CustodyLine } from "../../calculations/comparison/types.ts";
 import type { ComparisonView } from "../../contract/comparison.ts";
 import type { LegClaimView } from "../../contract/leg-claim.ts";
+import type { NoticeView } from "../../contract/notices.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import type { PositionView } from "../../contract/positions.ts";
@@ -15,6 +16,7 @@ import { fault, invalid } from "../../faults.ts";
 import { type Checkpoint, type LogKey, rootOf, signersOf } from "../../records/log/checkpoint.ts";
 import type { LoggedEntry } from "../../records/receipt.ts";
 import { legClaim } from "../claims/leg-claim.ts";
+import { readNotices } from "../claims/notices.ts";
 import { type ConsignmentComparison, compareLeg, lineOf } from "../comparison/compare-consignment.ts";
 import { comparisonViewOf } from "../comparison/comparison-view.ts";
 import type { Deps } from "../deps.ts";
@@ -25,6 +27,7 @@ import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views
 import { readPositions } from "../settling/positions.ts";
 import { readSettlement } from "../settling/settlement.ts";
 import { type LegRecording, recordingsOfLeg } from "../transit-recordings/recordings-of-leg.ts";
+import { carrierLeg } from "./carrier-leg.ts";
 import { type NumberedExhibit, numberedExhibits } from "./numbered-exhibits.ts";
 
 export interface ReportLeg {
@@ -36,6 +39,8 @@ export interface ReportLeg {
 	readonly claim: LegClaimView;
 	/** What recorders noted on it. They are not sealed. */
 	readonly recordings: readonly LegRecording[];
+	/** To the carrier, as they are kept now. */
+	readonly notices: readonly NoticeView[];
 }
 
 export interface ReportFacts {
@@ -62,13 +67,17 @@ export interface ReportFacts {
 	readonly publicUrl: string;
 }
 
-/** @throws not-found; forbidden for the carrier's edition through a link; not-sealed before anything is logged; bad-input where `at` is beyond the log */
+/**
+ * @param leg of the carrier's edition, which tells of one
+ * @throws not-found; forbidden for the carrier's edition through a link; not-sealed before anything is logged; bad-input where `at` is beyond the log, or there is no such leg
+ */
 export async function readReportFacts(
 	deps: Deps,
 	caller: Caller,
 	orderId: string,
 	edition: Edition,
 	at: number | undefined,
+	leg?: number,
 ): Promise<ReportFacts> {
 	mustReadOrder(caller, orderId);
 	// Who notifies a carrier, and with what, is the affair of whoever made the contract: the shop hands it on.
@@ -92,21 +101,22 @@ export async function readReportFacts(
 		readSettlement(deps, caller, orderId, checkpoint.size),
 	]);
 	const legs = await Promise.all(
-		order.consignments.map(async (leg) => {
-			const found = compareLeg(order, leg, records);
-			const [assessments, claim] = await Promise.all([
-				readAssessments(deps, caller, leg.id),
-				legClaim(deps, order, leg, records),
+		order.consignments.map(async (one) => {
+			const found = compareLeg(order, one, records);
+			const [assessments, claim, notices] = await Promise.all([
+				readAssessments(deps, caller, one.id),
+				legClaim(deps, order, one, records),
+				readNotices(deps, caller, one.id),
 			]);
 			const packs = assessments.filter(({ index }) => index < checkpoint.size);
-			const recordings = await recordingsOfLeg(deps.database, leg.id, line.spans, packs.at(-1) ?? null);
+			const recordings = await recordingsOfLeg(deps.database, one.id, line.spans, packs.at(-1) ?? null);
 			const view = comparisonViewOf(found, { present: [], absent: [] });
-			return { leg, found, view, claim, packs, recordings };
+			return { leg: one, found, view, claim, notices, packs, recordings };
 		}),
 	);
 	const signers = signersOf(checkpoint.note);
 	const [stamp] = stamps;
-	return {
+	const report: ReportFacts = {
 		edition,
 		order,
 		records,
@@ -123,6 +133,7 @@ export async function readReportFacts(
 		asOf: entries.at(-1)?.time ?? new Date(order.createdAt),
 		publicUrl: deps.publicUrl,
 	};
+	return edition === "carrier" ? carrierLeg(report, leg) : report;
 }
 
 async function checkpointAt(deps: Deps, at: number | undefined): Promise<Checkpoint> {

@@ -8,7 +8,6 @@ import {
 	recordingReading,
 } from "../../contract/transit-recordings.ts";
 import { consignmentById, ownerOfOrder } from "../../database/orders.ts";
-import { exhibitPlaceOf, storedExhibit } from "../../database/records.ts";
 import {
 	eventsOfRecordings,
 	insertRecording,
@@ -19,11 +18,12 @@ import {
 	rememberedMapping,
 	rememberMapping,
 } from "../../database/transit-recordings.ts";
-import { readExhibit, storeExhibit } from "../../exhibits/store.ts";
 import { fault, invalid } from "../../faults.ts";
 import type { RecorderPreview } from "../../importers/recorder/recorder-preview.ts";
 import { sha256Hex } from "../../records/canonical.ts";
 import type { Deps } from "../deps.ts";
+import { needRoom } from "../exhibits/room.ts";
+import { storeContent, wholeContent } from "../exhibits/stored-content.ts";
 import { callerId, mustBeShop, mustReadOrder } from "../may.ts";
 import { readOrderLine } from "../orders/order-line.ts";
 import { readAssessments } from "../packaging/assessments.ts";
@@ -57,14 +57,11 @@ export async function bringRecording(
 	const preview = previewedFile(file.bytes);
 	const reading = file.reading === undefined ? null : validate(recordingReading, parseStrictJson(file.reading));
 	const read = reading === null ? null : await readRecorderFile(file.bytes, preview, reading);
-	const sha256 = sha256Hex(file.bytes);
 	const partyId = await ownerOfOrder(deps.database, consignment.order_id);
-	const storedSha256 =
-		(await storedExhibit(deps.database, sha256, partyId)) ??
-		(await storeExhibit(
-			deps.exhibitFolder,
-			deps.database.vault.of(partyId).sealBytes(exhibitPlaceOf(sha256), file.bytes),
-		));
+	await deps.database.transaction((transaction) =>
+		needRoom(deps, transaction, consignment.order_id, file.bytes.length),
+	);
+	const stored = await storeContent(deps, partyId, file.bytes);
 	const id = deps.newId("trc");
 	await deps.database.transaction(async (transaction) => {
 		await ownerOfOrder(transaction, consignment.order_id);
@@ -72,9 +69,8 @@ export async function bringRecording(
 			id,
 			consignment_id: consignmentId,
 			order_id: consignment.order_id,
-			sha256,
+			...stored,
 			party_id: partyId,
-			stored_sha256: storedSha256,
 			size_bytes: file.bytes.length,
 			file_name: file.fileName,
 			brought_by: callerId(caller),
@@ -188,9 +184,7 @@ async function viewsOf(deps: Deps, caller: Caller, rows: readonly RecordingRow[]
 }
 
 async function bytesOf(deps: Deps, row: RecordingRow): Promise<Buffer> {
-	if (row.stored_sha256 === null) throw fault("erased");
-	const stored = await readExhibit(deps.exhibitFolder, row.stored_sha256);
-	return deps.database.vault.of(row.party_id).openBytes(exhibitPlaceOf(row.sha256), stored);
+	return wholeContent(deps, row);
 }
 
 function headerSha256({ headerLine }: RecorderPreview): string {

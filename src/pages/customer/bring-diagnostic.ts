@@ -2,9 +2,9 @@
 import type { Caller } from "../../access/caller.ts";
 import { Fault } from "../../faults.ts";
 import type { Deps } from "../../operations/deps.ts";
-import { bringExhibit } from "../../operations/exhibits/exhibits.ts";
+import { bringExhibit, fetchExhibit } from "../../operations/exhibits/exhibits.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
-import { importIntoDraft } from "../../operations/records/import-into-draft.ts";
+import { IMPORT_MOST_BYTES, importIntoDraft } from "../../operations/records/import-into-draft.ts";
 import { readRecord } from "../../operations/records/read-record.ts";
 import { badMemberWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
@@ -12,8 +12,11 @@ import { checkName } from "../record-form/check-control.tsx";
 import { importWords } from "../record-form/import-words.ts";
 import type { RefusedFile } from "../record-form/photos.tsx";
 import type { SentFile, SentForm } from "../record-form/read-body.ts";
+import { uploadedFiles } from "../record-form/uploaded-files.ts";
 import { changeExhibits, reasonOf } from "./bring-files.ts";
 import { DIAGNOSTIC, FILE } from "./diagnostic-file.tsx";
+
+type SmallFile = Pick<SentFile, "fileName" | "bytes">;
 
 export interface BroughtDiagnostic {
 	readonly refused: readonly RefusedFile[];
@@ -30,7 +33,12 @@ export async function bringDiagnostic(
 	const refused: RefusedFile[] = [];
 	const notices: string[] = [];
 	const load = sent.form[FILE.load];
-	for (const file of sent.files) {
+	const uploaded = await uploadedFiles(deps, caller, guided.record.id, sent.form, FILE.upload);
+	for (const { sha256, fileName } of uploaded.filter((file) => file.sizeBytes > IMPORT_MOST_BYTES)) {
+		await keepDiagnostic(deps, caller, guided.record.id, sha256);
+		notices.push(say("arrival.file.kept-large", { file: fileName }));
+	}
+	for (const file of [...sent.files, ...(await smallOnes(deps, caller, uploaded))]) {
 		try {
 			notices.push(await readOrKeep(deps, caller, guided, file, load === "load" || load === "idle" ? load : undefined));
 		} catch (error) {
@@ -45,7 +53,7 @@ async function readOrKeep(
 	deps: Deps,
 	caller: Caller,
 	guided: GuidedRecord,
-	file: SentFile,
+	file: SmallFile,
 	load: "load" | "idle" | undefined,
 ): Promise<string> {
 	const { id } = guided.record;
@@ -66,14 +74,29 @@ async function readOrKeep(
 		const member = error instanceof Fault && error.code === "bad-input" ? error.members[0] : undefined;
 		if (member === undefined || !member.code.startsWith("import-refused")) throw error;
 		const { sha256 } = await bringExhibit(deps, caller, id, file);
-		await changeExhibits(deps, caller, id, (exhibits) =>
-			exhibits.some((exhibit) => exhibit.sha256 === sha256) ? exhibits : [...exhibits, { sha256, view: DIAGNOSTIC }],
-		);
+		await keepDiagnostic(deps, caller, id, sha256);
 		return say("arrival.file.kept", {
 			file: file.fileName,
 			why: badMemberWords(member.code, member.facts).message,
 		});
 	}
+}
+
+/** Keeps a file with the record without reading it. */
+export async function keepDiagnostic(deps: Deps, caller: Caller, recordId: string, sha256: string): Promise<void> {
+	await changeExhibits(deps, caller, recordId, (exhibits) =>
+		exhibits.some((exhibit) => exhibit.sha256 === sha256) ? exhibits : [...exhibits, { sha256, view: DIAGNOSTIC }],
+	);
+}
+
+/** Uploads that are read, with their bytes. */
+async function smallOnes(
+	deps: Deps,
+	caller: Caller,
+	uploaded: readonly { readonly sha256: string; readonly sizeBytes: number }[],
+): Promise<SmallFile[]> {
+	const small = uploaded.filter(({ sizeBytes }) => sizeBytes <= IMPORT_MOST_BYTES);
+	return Promise.all(small.map(({ sha256 }) => fetchExhibit(deps, caller, sha256)));
 }
 
 function nameOf(guided: GuidedRecord, check: string): string {

@@ -2,7 +2,8 @@
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { readingWords } from "../../texts/reading-words.ts";
 import { say } from "../../texts/say.ts";
-import { ChoiceField, type FieldErrors, FileField, Submit } from "../components/form.tsx";
+import { ChoiceField, type FieldErrors, Submit } from "../components/form.tsx";
+import { UploadingField } from "../components/uploading-field.tsx";
 import { checkName } from "../record-form/check-control.tsx";
 import { Collectors } from "../record-form/collectors.tsx";
 import { ExhibitList, type RefusedFile } from "../record-form/photos.tsx";
@@ -59,7 +60,13 @@ export function DiagnosticFile({
 				errors={errors}
 				choices={LOADS.map((load) => ({ value: load, label: say(`arrival.file.load.${load}`) }))}
 			/>
-			<FileField name={FILE.upload} label={say("arrival.file.add")} values={{}} errors={errors} />
+			<UploadingField
+				target={{ record: guided.record.id }}
+				name={FILE.upload}
+				label={say("arrival.file.add")}
+				values={{}}
+				errors={errors}
+			/>
 			<Submit label={say("arrival.file.add")} name="act" value="stay" kind="quiet" />
 		</section>
 	);

@@ -46,7 +46,14 @@ export function StepPage(props: StepPageProps) {
 	const wait = waitOf(content, now);
 	const checks = guided.checks.filter((check) => step.checks?.(check) === true);
 	const photos = step.views.length > 0 && (
-		<Photos views={step.views} content={content} exhibits={guided.exhibits} refused={props.refused} errors={errors} />
+		<Photos
+			recordId={record.id}
+			views={step.views}
+			content={content}
+			exhibits={guided.exhibits}
+			refused={props.refused}
+			errors={errors}
+		/>
 	);
 	return (
 		<Layout title={say(step.title)}>

@@ -1,5 +1,5 @@
 /** An order's reports and dossiers: each edition with who gets it, what stands in it and what does not. */
-import { DOSSIER_EDITIONS, EDITIONS, type Edition } from "../../contract/report.ts";
+import { type DossierEdition, EDITIONS, type Edition } from "../../contract/report.ts";
 import { leftOut } from "../../operations/report/left-out.ts";
 import { say } from "../../texts/say.ts";
 import { Layout } from "../layout.tsx";
@@ -9,11 +9,13 @@ export interface Papers {
 	readonly itemName: string;
 	/** Of the log; null where nothing of the order is sealed. */
 	readonly size: number | null;
+	/** Legs of the journey: a carrier is told of one. */
+	readonly legs: readonly { readonly leg: number; readonly from: string; readonly to: string }[];
 	/** Whether the carrier's edition is the reader's to hand on. */
 	readonly isShop: boolean;
 }
 
-export function PapersPage({ orderId, itemName, size, isShop }: Papers) {
+export function PapersPage({ orderId, itemName, size, legs, isShop }: Papers) {
 	const editions = EDITIONS.filter((edition) => isShop || edition !== "carrier");
 	return (
 		<Layout
@@ -38,7 +40,7 @@ export function PapersPage({ orderId, itemName, size, isShop }: Papers) {
 						</thead>
 						<tbody>
 							{editions.map((edition) => (
-								<EditionRow key={edition} edition={edition} orderId={orderId} size={size} />
+								<EditionRow key={edition} edition={edition} orderId={orderId} size={size} legs={legs} />
 							))}
 						</tbody>
 					</table>
@@ -54,13 +56,8 @@ function EditionRow({
 	edition,
 	orderId,
 	size,
-}: {
-	readonly edition: Edition;
-	readonly orderId: string;
-	readonly size: number;
-}) {
-	const query = `?edition=${edition}&at=${size}`;
-	const hasDossier = (DOSSIER_EDITIONS as readonly string[]).includes(edition);
+	legs,
+}: Pick<Papers, "orderId" | "legs"> & { readonly edition: Edition; readonly size: number }) {
 	return (
 		<tr>
 			<th scope="row">{say(`papers.${edition}`)}</th>
@@ -76,14 +73,51 @@ function EditionRow({
 				</details>
 			</td>
 			<td data-label={say("papers.files")}>
-				<a href={`/api/v1/orders/${orderId}/report.pdf${query}`}>{say("papers.report")}</a>
-				<br />
-				{hasDossier ? (
-					<a href={`/api/v1/orders/${orderId}/dossier.zip${query}`}>{say("papers.dossier")}</a>
+				{edition === "carrier" ? (
+					<CarrierFiles orderId={orderId} size={size} legs={legs} />
 				) : (
-					<span class="hint">{say("papers.no-dossier")}</span>
+					<PartyFiles edition={edition} orderId={orderId} size={size} />
 				)}
 			</td>
 		</tr>
+	);
+}
+
+function PartyFiles({
+	edition,
+	orderId,
+	size,
+}: {
+	readonly edition: DossierEdition;
+	readonly orderId: string;
+	readonly size: number;
+}) {
+	const query = `?edition=${edition}&at=${size}`;
+	return (
+		<>
+			<a href={`/api/v1/orders/${orderId}/report.pdf${query}`}>{say("papers.report")}</a>
+			<br />
+			<a href={`/api/v1/orders/${orderId}/dossier.zip${query}`}>{say("papers.dossier")}</a>
+		</>
+	);
+}
+
+/** One report and one text for each leg. */
+function CarrierFiles({ orderId, size, legs }: Pick<Papers, "orderId" | "legs"> & { readonly size: number }) {
+	return (
+		<>
+			{legs.map((leg) => (
+				<p key={leg.leg}>
+					{say("papers.carrier-leg", leg)}
+					<br />
+					<a href={`/api/v1/orders/${orderId}/report.pdf?edition=carrier&at=${size}&leg=${leg.leg}`}>
+						{say("papers.report")}
+					</a>
+					<br />
+					<a href={`/orders/${orderId}/carrier-text?at=${size}&leg=${leg.leg}`}>{say("papers.carrier-text")}</a>
+				</p>
+			))}
+			<span class="hint">{say("papers.no-dossier")}</span>
+		</>
 	);
 }

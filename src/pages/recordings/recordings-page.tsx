@@ -6,15 +6,8 @@ import type { RecordingView } from "../../contract/transit-recordings.ts";
 import { lasting } from "../../operations/transit-recordings/time-scale.ts";
 import { say } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
-import {
-	ErrorSummary,
-	type FieldErrors,
-	FileField,
-	Form,
-	type FormValues,
-	Submit,
-	TextArea,
-} from "../components/form.tsx";
+import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit, TextArea } from "../components/form.tsx";
+import { UploadingField } from "../components/uploading-field.tsx";
 import { IndicatorNote } from "./indicator-note.tsx";
 import { RecordingLayout } from "./recording-layout.tsx";
 
@@ -22,6 +15,7 @@ export function RecordingsPage(props: {
 	readonly request: FastifyRequest;
 	readonly order: OrderView;
 	readonly recordings: readonly RecordingView[];
+	readonly consignmentId: string;
 	readonly address: string;
 	readonly values: FormValues;
 	readonly errors: FieldErrors;
@@ -52,7 +46,13 @@ export function RecordingsPage(props: {
 				<section id="bring">
 					<h2>{say("recording.bring")}</h2>
 					<Form action={address} formToken={formTokenFor(request)} upload>
-						<FileField {...field} name="file" label={say("recording.file")} hint={say("recording.file-hint")} />
+						<UploadingField
+							target={{ consignment: props.consignmentId }}
+							{...field}
+							name="file"
+							label={say("recording.file")}
+							hint={say("recording.file-hint")}
+						/>
 						<TextArea {...field} name="pasted" label={say("recording.pasted")} hint={say("recording.pasted-hint")} />
 						<Submit label={say("recording.look")} />
 					</Form>

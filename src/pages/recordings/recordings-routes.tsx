@@ -15,8 +15,10 @@ import {
 	readTransitRecording,
 	readTransitRecordings,
 } from "../../operations/transit-recordings/transit-recordings.ts";
+import { uploadedRecording } from "../../operations/uploads/uploaded-files.ts";
 import { validate } from "../../operations/validate.ts";
 import { readBody } from "../record-form/read-body.ts";
+import { uploadedIds } from "../record-form/uploaded-files.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault } from "../shop/form-errors.ts";
 import { columnsForm, readColumnsForm } from "./columns-form.ts";
@@ -55,7 +57,8 @@ export function registerRecordings(app: FastifyInstance, deps: Deps): void {
 		const order = await orderOf(request);
 		const recordings = await readTransitRecordings(deps, callerOf(request), paramsOf(request).consignment);
 		const address = addressOf(paramsOf(request));
-		return <RecordingsPage {...{ request, order, recordings, address, values, errors }} />;
+		const consignmentId = paramsOf(request).consignment;
+		return <RecordingsPage {...{ request, order, recordings, consignmentId, address, values, errors }} />;
 	}
 
 	app.get(list, readers, async (request, reply) => sendPage(reply, await listPage(request)));
@@ -69,8 +72,13 @@ export function registerRecordings(app: FastifyInstance, deps: Deps): void {
 			bytes: Buffer.from(pasted.trim() === "" ? "" : `${pasted.trimEnd()}\n`, "utf8"),
 		};
 		try {
-			const { recording } = await bringRecording(deps, callerOf(request), paramsOf(request).consignment, file);
-			return reply.redirect(`${addressOf(paramsOf(request))}/${recording.id}/columns`, 303);
+			const [uploaded] = uploadedIds(form, "file");
+			const leg = paramsOf(request).consignment;
+			const id =
+				uploaded === undefined
+					? (await bringRecording(deps, callerOf(request), leg, file)).recording.id
+					: await uploadedRecording(deps, callerOf(request), leg, uploaded);
+			return reply.redirect(`${addressOf(paramsOf(request))}/${id}/columns`, 303);
 		} catch (error) {
 			return sendPage(reply, await listPage(request, form, errorsOfFault(error)), 400);
 		}

@@ -79,6 +79,7 @@ function orderOf(form: Readonly<Record<string, string>>): unknown {
 			heightM: millimetres("item.heightM"),
 			value:
 				amount === undefined ? undefined : { amount, currency: filled["item.value.currency"]?.toUpperCase() ?? "EUR" },
+			boughtOn: filled["item.boughtOn"],
 			cell: filled["item.cell"],
 		}),
 		terms: only({
@@ -145,6 +146,14 @@ function NewOrder({
 						name="item.value.currency"
 						label={say("shop.currency")}
 						hint={say("shop.currency-hint")}
+						width="short"
+					/>
+					<TextField
+						{...field}
+						name="item.boughtOn"
+						label={say("shop.bought-on")}
+						hint={say("shop.bought-on-hint")}
+						type="date"
 						width="short"
 					/>
 				</div>

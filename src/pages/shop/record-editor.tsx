@@ -10,13 +10,13 @@ import {
 	CheckField,
 	ErrorSummary,
 	type FieldErrors,
-	FileField,
 	Form,
 	type FormValues,
 	SelectField,
 	Submit,
 	TextArea,
 } from "../components/form.tsx";
+import { UploadingField } from "../components/uploading-field.tsx";
 import { CheckControl, checkName } from "../record-form/check-control.tsx";
 import { controlName } from "../record-form/checks-form.ts";
 import { Collectors } from "../record-form/collectors.tsx";
@@ -100,7 +100,8 @@ export function RecordEditor(props: RecordEditorProps) {
 				<ExhibitList views={[...views]} content={content} exhibits={guided.exhibits} removable />
 				<div class="row">
 					{views.map((view) => (
-						<FileField
+						<UploadingField
+							target={{ record: record.id }}
 							key={view}
 							{...field}
 							name={`photo.${view}`}
@@ -115,7 +116,12 @@ export function RecordEditor(props: RecordEditorProps) {
 				<p>{say("record.file-text")}</p>
 				<Collectors checks={guided.allChecks} />
 				<ExhibitList views={["diagnostic-output"]} content={content} exhibits={guided.exhibits} removable />
-				<FileField {...field} name="file.upload" label={say("record.file-upload")} />
+				<UploadingField
+					target={{ record: record.id }}
+					{...field}
+					name="file.upload"
+					label={say("record.file-upload")}
+				/>
 				<TextArea values={{}} errors={errors} name="file.paste" label={say("record.file-paste")} rows={3} />
 				<SelectField
 					{...field}

@@ -4,6 +4,7 @@ import type { Deps } from "../../operations/deps.ts";
 import type { PackSearcher } from "../../operations/packaging-search/pack-searcher.ts";
 import { sendClosed } from "../customer/entry-routes.tsx";
 import { registerDropSeriesPages } from "../drop-series/drop-series-routes.tsx";
+import { registerLearning } from "../learning/learning-routes.tsx";
 import { registerBenchPages } from "./bench-pages.tsx";
 import { registerErasure } from "./erasure-pages.tsx";
 import { registerHome } from "./home-pages.tsx";
@@ -36,5 +37,6 @@ export function registerShopPages(app: FastifyInstance, deps: Deps, searchPacks:
 		registerStockPages(pages, deps);
 		registerSoak(pages);
 		registerDropSeriesPages(pages, deps);
+		registerLearning(pages, deps);
 	});
 }

@@ -49,6 +49,7 @@ export async function playComputeCard(shop: Shop): Promise<PlayedOrder> {
 			widthM: 0.11,
 			heightM: 0.04,
 			value: { amount: 2900, currency: "EUR" },
+			boughtOn: "2025-02-14",
 			cell: "none",
 		},
 		{

@@ -25,6 +25,8 @@ export async function handOut(
 		const report = await shop.fetchBytes(`/api/v1/orders/${played.orderId}/report.pdf?edition=${edition}`);
 		await writeFile(join(folder, `report-${edition}.pdf`), report);
 	}
+	const carrierText = await shop.fetchText(`/api/v1/orders/${played.orderId}/carrier-text`);
+	await writeFile(join(folder, "carrier-text.txt"), carrierText);
 	for (const edition of ["parties", "expert"]) {
 		const dossier = await shop.fetchBytes(`/api/v1/orders/${played.orderId}/dossier.zip?edition=${edition}`);
 		await writeFile(join(folder, `dossier-${edition}.zip`), dossier);

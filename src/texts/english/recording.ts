@@ -73,7 +73,8 @@ export const recording = {
 	"recording.in-short": "{events} impacts in {time}.",
 	"recording.bring": "Bring a recording",
 	"recording.file": "The recorder's table",
-	"recording.file-hint": "CSV with a header line, up to 20 MiB. Choose it, or drop it here.",
+	"recording.file-hint":
+		"CSV with a header line, up to 8 GiB (20 MiB where the browser runs no script). Choose it, or drop it here.",
 	"recording.pasted": "Or its lines, pasted",
 	"recording.pasted-hint": "With the header line.",
 	"recording.look": "Look at its columns",

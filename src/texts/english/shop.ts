@@ -42,6 +42,8 @@ export const shop = {
 	"shop.width": "Width",
 	"shop.height": "Height",
 	"shop.value": "Value",
+	"shop.bought-on": "Bought new on",
+	"shop.bought-on-hint": "A carrier asks for its age.",
 	"shop.currency": "Currency",
 	"shop.currency-hint": "Three letters, such as EUR",
 	"shop.cell": "Battery or capacitor on it",

@@ -44,11 +44,10 @@ export function carrierSummary(report: ReportFacts): Section {
 }
 
 export function carrierSections(report: ReportFacts): Section[] {
-	const { order } = report;
 	return [
 		{
 			title: say("report.carrier-item"),
-			blocks: [facts(itemFacts(order)), paragraph(say("report.order-noted"), "small")],
+			blocks: [facts(itemFacts(report)), paragraph(say("report.order-noted"), "small")],
 		},
 		ofLegs(report, "report.carrier-hand-over", (leg) => [facts(handOver(report, leg))]),
 		ofLegs(report, "report.carrier-pack", ({ packs }) =>
@@ -57,7 +56,7 @@ export function carrierSections(report: ReportFacts): Section[] {
 				: packs.map(({ statement }) => facts(packFacts((statement as unknown as PackagingRequest).pack))),
 		),
 		ofLegs(report, "report.carrier-outer", outside),
-		{ title: say("report.carrier-notice"), blocks: [paragraph(say("report.carrier-notice-none"))] },
+		ofLegs(report, "report.carrier-notice", noticeBlocks),
 		{ title: say("report.carrier-entitled"), blocks: [paragraph(say("report.carrier-entitled-text"))] },
 	];
 }
@@ -99,6 +98,22 @@ function handOver({ order, records }: ReportFacts, { leg, found }: ReportLeg): (
 					] as const,
 			),
 	];
+}
+
+/** As it was sent to the carrier, who has it. */
+function noticeBlocks({ notices }: ReportLeg): Block[] {
+	if (notices.length === 0) return [paragraph(say("report.carrier-notice-none"))];
+	return notices.flatMap((notice) => [
+		facts(
+			known(
+				["report.carrier-notice-sent", `${notice.sentOn}, ${say(`notice.way.${notice.sentBy}`)}`],
+				["notice.sent-proof", notice.proofOfSending],
+				["notice.received", notice.receivedOn ?? say("notice.received-not")],
+				["notice.received-proof", notice.proofOfReceipt],
+			),
+		),
+		paragraph(notice.text, "quote"),
+	]);
 }
 
 function outside({ found }: ReportLeg): Block[] {

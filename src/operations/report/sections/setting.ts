@@ -4,7 +4,7 @@ import { inMillimetres } from "../../../texts/millimetres.ts";
 import { say, type TextKey, writeNumber } from "../../../texts/say.ts";
 import { showTime } from "../../../texts/shown-time.ts";
 import type { ReportFacts } from "../report-facts.ts";
-import { itemTitle, known, money } from "../report-words.ts";
+import { ageWords, itemTitle, known, money } from "../report-words.ts";
 
 export function question(): Section {
 	return { title: say("report.question"), blocks: [paragraph(say("report.question-text"))] };
@@ -43,13 +43,14 @@ export function server({ order, publicUrl, keys, stamp }: ReportFacts): Section 
 	};
 }
 
-export function item({ order }: ReportFacts): Section {
+export function item(report: ReportFacts): Section {
+	const { order } = report;
 	const { terms } = order;
 	return {
 		title: say("report.item"),
 		blocks: [
 			facts([
-				...itemFacts(order),
+				...itemFacts(report),
 				...known(
 					["report.owner", `${order.owner.name}, ${order.owner.country}`],
 					["report.repairer", `${order.repairer.name}, ${order.repairer.country}`],
@@ -64,7 +65,7 @@ export function item({ order }: ReportFacts): Section {
 }
 
 /** What the order says of the item itself. */
-export function itemFacts(order: ReportFacts["order"]): (readonly [string, string])[] {
+export function itemFacts({ order, asOf }: ReportFacts): (readonly [string, string])[] {
 	const { item: of } = order;
 	const sides = [of.lengthM, of.widthM, of.heightM];
 	const size = sides.every((side) => side !== undefined)
@@ -76,7 +77,7 @@ export function itemFacts(order: ReportFacts["order"]): (readonly [string, strin
 		["report.item-class", say(`shop.class.${of.class}` as TextKey)],
 		["report.item-serial", of.serialNumber ?? say("report.transit-not-noted")],
 		["report.item-value", money(of.value) ?? say("report.transit-not-noted")],
-		["report.item-age", say("report.item-age-none")],
+		["report.item-age", ageWords(of.boughtOn, asOf)],
 		["report.item-mass", [mass, size].filter((part) => part !== null).join(", ") || null],
 	);
 }
