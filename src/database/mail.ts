@@ -91,6 +91,20 @@ export async function markUnclear(database: Queryable): Promise<number> {
 	return rows.length;
 }
 
+/**
+ * After a restore: what was due or being sent when the backup was made may have gone out since, so nobody knows.
+ * @returns how many; a database from before there were mails has none
+ */
+export async function holdRestoredMails(session: Queryable): Promise<number> {
+	const [table] = await session.query<{ name: string | null }>("SELECT to_regclass('mail')::text AS name");
+	if (table?.name == null) return 0;
+	const rows = await session.query(
+		`UPDATE mail SET state = 'unclear', sending_until = NULL, ended_at = clock_timestamp()
+		 WHERE state = 'sending' OR (state = 'queued' AND next_try_at <= clock_timestamp()) RETURNING id`,
+	);
+	return rows.length;
+}
+
 /** The mail that is due longest, its row locked; rows that another instance has locked are passed over. */
 export async function lockDueMail(transaction: Queryable): Promise<MailRow | null> {
 	const [row] = await transaction.query<StoredMail>(

@@ -61,27 +61,27 @@ it("sends what was asked for; one whose service was killed between text and answ
 	const receipt = { kind: "receipt", recordId, to: "mara@quist.example" };
 	await ask(service.url, `/orders/${orderId}/mails`, receipt);
 	const [first] = await until(() => (server.taken().length === 1 ? server.taken() : undefined));
-		expect(first).toMatchObject({ from: "Werkbank Nord <post@nord.example>", to: "mara@quist.example" });
+	expect(first).toMatchObject({ from: "Werkbank Nord <post@nord.example>", to: "mara@quist.example" });
 
-		server.answer({ answerAfterS: 8 });
-		await ask(service.url, `/orders/${orderId}/mails`, receipt);
-		await until(() => (server.taken().length === 2 ? true : undefined));
-		process.kill(service.pid, "SIGKILL");
-		await service.ended;
-		server.answer({});
-		const next = await startBuiltService(folder, { variables, log });
-		try {
-			// A third one goes out, so this service does send; the second is left alone.
-			await ask(next.url, `/orders/${orderId}/mails`, receipt);
-			await until(() => (server.taken().length === 3 ? true : undefined));
-			const list = (): Promise<MailList> => ask(next.url, `/orders/${orderId}/mails`);
-			await until(async () => ((await list()).mails[2]?.state === "sent" ? true : undefined));
-			expect((await list()).mails.map(({ state }) => state)).toEqual(["sent", "sending", "sent"]);
-			const ids = server.taken().map(({ messageId }) => messageId);
-			expect(new Set(ids).size).toBe(3);
-		} finally {
-			await next.stop();
-		}
+	server.answer({ answerAfterS: 8 });
+	await ask(service.url, `/orders/${orderId}/mails`, receipt);
+	await until(() => (server.taken().length === 2 ? true : undefined));
+	process.kill(service.pid, "SIGKILL");
+	await service.ended;
+	server.answer({});
+	const next = await startBuiltService(folder, { variables, log });
+	try {
+		// A third one goes out, so this service does send; the second is left alone.
+		await ask(next.url, `/orders/${orderId}/mails`, receipt);
+		await until(() => (server.taken().length === 3 ? true : undefined));
+		const list = (): Promise<MailList> => ask(next.url, `/orders/${orderId}/mails`);
+		await until(async () => ((await list()).mails[2]?.state === "sent" ? true : undefined));
+		expect((await list()).mails.map(({ state }) => state)).toEqual(["sent", "sending", "sent"]);
+		const ids = server.taken().map(({ messageId }) => messageId);
+		expect(new Set(ids).size).toBe(3);
+	} finally {
+		await next.stop();
+	}
 	expect(logged.some((line) => line.includes("mail sent"))).toBe(true);
 	expect(logged.filter((line) => /invented|quist/.test(line))).toEqual([]);
 });
@@ -89,13 +89,18 @@ it("sends what was asked for; one whose service was killed between text and answ
 it("a wrong setting stops the start with one line that names it, and never shows a password", async () => {
 	for (const [variables, line] of [
 		[{ SMTP_URL: "smtp://127.0.0.1" }, "settings SMTP_URL and MAIL_FROM come together"],
-		[{ SMTP_URL: "http://u:hidden@x" }, "setting SMTP_URL must be an smtp:// or smtps:// address; it is something else"],
+		[
+			{ SMTP_URL: "http://u:hidden@x" },
+			"setting SMTP_URL must be an smtp:// or smtps:// address; it is something else",
+		],
 		[{ SMTP_URL: "smtp://hidden@x" }, "setting SMTP_URL must hold both a user and a password, or neither"],
 		[{ SMTP_URL: "smtp://u:hidden%@x" }, "setting SMTP_URL must have a % in its user or password written as %25"],
 		[{ SMTP_URL: "smtp://u:hidden@x/y" }, "setting SMTP_URL must end after the host and its port"],
 		[{ SMTP_URL: "smtp://x", MAIL_FROM: "bench" }, "setting MAIL_FROM must be an address such as bench@example.org"],
 	] as const) {
-		const failure = await startBuiltService(folder, { variables: { ...variables } }).catch((error: Error) => error.message);
+		const failure = await startBuiltService(folder, { variables: { ...variables } }).catch(
+			(error: Error) => error.message,
+		);
 		expect(failure).toContain(`handover-risk did not start: ${line}`);
 		expect(String(failure).split("\n")).toHaveLength(1);
 		expect(failure).not.toContain("hidden");

@@ -5,6 +5,7 @@
  */
 import { setTimeout as sleep } from "node:timers/promises";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { holdRestoredMails } from "../../../src/database/mail.ts";
 import {
 	type GiveToServer,
 	type Mailing,
@@ -269,6 +270,14 @@ describe("never twice", () => {
 		answer();
 		await slow;
 		expect(await only()).toMatchObject({ state: "sent", answer: "250 taken" });
+	});
+
+	it("after a restore what was due at the backup is unclear, and what is for later stays", async () => {
+		const link = await scene.makeLink();
+		await scene.queue({ kind: "receipt", recordId: scene.departureId });
+		await scene.queue({ kind: "reminder", linkId: link.id, afterDays: 5 });
+		expect(await holdRestoredMails(shop.db.database)).toBe(1);
+		expect((await scene.mails()).mails.map(({ state }) => state)).toEqual(["unclear", "queued"]);
 	});
 
 	it("sent again by the shop it is a mail of its own", async () => {
