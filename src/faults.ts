@@ -24,6 +24,7 @@ const STATUS_OF_FAULT = {
 	"not-sealed": 409,
 	erased: 410,
 	"already-there": 409,
+	"no-mail-server": 409,
 	"already-settled": 409,
 	"already-noted": 409,
 	"not-settled": 409,

@@ -2,12 +2,13 @@
 import { z } from "zod";
 import { DELIVERY_MANNERS, ITEM_CLASSES } from "../catalogue/codes.ts";
 import { civilDate, country, dateTime, id, money, positive, text } from "./common.ts";
+import { mailAddress } from "./mail-address.ts";
 
 export const partyInput = z.strictObject({
 	kind: z.enum(["consumer", "business"]),
 	country,
 	name: text(200),
-	email: z.email().max(254).optional(),
+	email: mailAddress.optional(),
 	address: text(500).optional(),
 });
 export type PartyInput = z.infer<typeof partyInput>;

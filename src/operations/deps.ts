@@ -23,6 +23,8 @@ export interface Deps {
 	readonly erasures: Erasures;
 	/** Folder for exhibits, inside the data folder. */
 	readonly exhibitFolder: string;
+	/** Whether a mail server is set: without one nothing is queued. */
+	readonly canMail: boolean;
 	/** Bytes that are free where exhibits lie. */
 	readonly freeBytes: () => Promise<number>;
 	/** The most bytes that the exhibits of one order take. */
@@ -75,6 +77,7 @@ export type IdPrefix =
 	| "ben"
 	| "lnk"
 	| "pka"
+	| "mal"
 	| "pos"
 	| "stl"
 	| "trc"

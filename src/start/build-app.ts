@@ -19,6 +19,7 @@ import { registerHealth } from "../http/health.ts";
 import { registerImports } from "../http/imports.ts";
 import { registerLegClaim } from "../http/leg-claim.ts";
 import { registerLog } from "../http/log.ts";
+import { registerMail } from "../http/mail.ts";
 import { registerNotices } from "../http/notices.ts";
 import { registerOrders } from "../http/orders.ts";
 import { registerOwnCatalogue } from "../http/own-catalogue.ts";
@@ -135,6 +136,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerShockTrace(app, makeTraceAssessor(), makeDropSeriesAssessor());
 	registerAccess(app, deps);
 	registerOrders(app, deps);
+	registerMail(app, deps);
 	registerRecords(app, deps);
 	registerExhibits(app, deps);
 	registerUploads(app, deps);

@@ -57,6 +57,9 @@ async function startService(): Promise<ServiceProcess> {
 			LOG_LEVEL: process.env.LOG_LEVEL ?? "warn",
 			DATABASE_URL: "",
 			DATABASE_MIGRATION_URL: "",
+			// Nobody is written to: the people of the demo are invented.
+			SMTP_URL: "",
+			MAIL_FROM: "",
 		},
 		log: (line) => console.error(line),
 	});

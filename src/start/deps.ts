@@ -14,13 +14,16 @@ const ALPHABET = "0123456789abcdefghjkmnpqrstvwxyz";
 export function makeDeps({
 	keyFolder,
 	exhibitQuotaBytes = DEFAULT_QUOTA_GIB * GIB,
+	canMail = false,
 	...parts
 }: Pick<Deps, "database" | "log" | "publicUrl" | "exhibitFolder"> & {
 	readonly keyFolder: string;
 	readonly exhibitQuotaBytes?: number;
+	readonly canMail?: boolean;
 }): Deps {
 	return {
 		...parts,
+		canMail,
 		exhibitQuotaBytes,
 		freeBytes: () => freeBytesOf(parts.exhibitFolder),
 		logKeys: makeLogKeys(keyFolder),

@@ -20,6 +20,7 @@ import { layout } from "./english/layout.ts";
 import { learning } from "./english/learning.ts";
 import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
+import { mail } from "./english/mail.ts";
 import { notice } from "./english/notice.ts";
 import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
@@ -61,6 +62,7 @@ export const english = {
 	...general,
 	...layout,
 	...log,
+	...mail,
 	...link,
 	...slip,
 	...shop,

@@ -16,7 +16,12 @@ import { setUp } from "../trials/sealing-client.ts";
 /** Every planted text holds this word, which nothing else does. */
 const WORD = "Quillerby";
 const CONTROL = "Zuverlyte";
-const LOGGED = { LOG_LEVEL: "trace" };
+const LOGGED = {
+	LOG_LEVEL: "trace",
+	// No mail server is there; mails are queued, tried and logged.
+	SMTP_URL: "smtp://127.0.0.1:9",
+	MAIL_FROM: "post@nord.example",
+};
 
 let folder: string;
 let service: ServiceProcess;
@@ -104,6 +109,11 @@ async function plant() {
 		outcome: "refund",
 		itemNext: "stays",
 		text: `as ${WORD} wishes`,
+	});
+	await ask("POST", `/orders/${order.id}/mails`, {
+		kind: "receipt",
+		recordId: draft.id,
+		to: `second@${WORD}.example`,
 	});
 	const notice = await ask("POST", `/consignments/${leg.id}/notices`, {
 		language: "en",

@@ -21,6 +21,7 @@ const PLACEHOLDERS = {
 	terms: ERASED_TERMS,
 	facts: ERASED_FACTS,
 	fileName: ERASED,
+	mail: {},
 	notice: { text: ERASED },
 };
 

@@ -9,6 +9,7 @@ import { makeLink } from "../../operations/access/links.ts";
 import { readBenches, readInstruments } from "../../operations/benches/benches.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { bringExhibit, fetchExhibit } from "../../operations/exhibits/exhibits.ts";
+import { newLinkText } from "../../operations/mail/ask-for-mail.ts";
 import { type GuidedRecord, readGuidedRecord } from "../../operations/records/guided-record.ts";
 import { IMPORT_MOST_BYTES, importIntoDraft } from "../../operations/records/import-into-draft.ts";
 import { discardDraft, saveDraft } from "../../operations/records/save-draft.ts";
@@ -84,7 +85,8 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 			orderId: record.orderId,
 			recordId: record.id,
 		});
-		return sendPage(reply, <NewLinkPage request={request} link={link} />);
+		const mail = await newLinkText(deps, link);
+		return sendPage(reply, <NewLinkPage {...{ request, link, mail }} canSend={deps.canMail} />);
 	});
 
 	const guidedOf = (request: FastifyRequest) =>

@@ -9,6 +9,7 @@ import { registerBenchPages } from "./bench-pages.tsx";
 import { registerCatalogue } from "./catalogue/catalogue-routes.tsx";
 import { registerErasure } from "./erasure-pages.tsx";
 import { registerHome } from "./home-pages.tsx";
+import { registerMessages } from "./messages/message-routes.tsx";
 import { registerNewOrder } from "./new-order-pages.tsx";
 import { registerOrderPages } from "./order-pages.tsx";
 import { registerPlanner } from "./packing/planner-routes.tsx";
@@ -28,6 +29,7 @@ export function registerShopPages(app: FastifyInstance, deps: Deps, searchPacks:
 		registerHome(pages, deps);
 		registerNewOrder(pages, deps);
 		registerOrderPages(pages, deps);
+		registerMessages(pages, deps);
 		registerErasure(pages, deps);
 		registerRecordEditor(pages, deps);
 		registerSeal(pages, deps);

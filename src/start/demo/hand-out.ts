@@ -1,4 +1,4 @@
-/** Writes what an order's parties take away into a folder: receipts, reports, dossiers, the slip, the paper form, the pack as shipped, the comparison. */
+/** Writes what an order's parties take away into a folder: receipts, mails, reports, dossiers, the slip, the paper form, the pack as shipped, the comparison. */
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { DemoClient } from "./demo-client.ts";
@@ -19,6 +19,7 @@ export async function handOut(
 			await shop.fetchText(`/api/v1/records/${recordId}/receipt`),
 		);
 	}
+	await writeMails(folder, shop, played);
 	const comparison = await shop.fetchText(`/api/v1/consignments/${played.consignmentId}/comparison`);
 	await writeFile(join(folder, "comparison.json"), comparison);
 	for (const edition of ["parties", "expert", "carrier"]) {
@@ -43,5 +44,16 @@ export async function handOut(
 		// Opened from a disk, a page has no service to ask for its style.
 		const alone = page.replace('<link rel="stylesheet" href="/assets/style.css"/>', `<style>${style}</style>`);
 		await writeFile(join(folder, `${path.split("/").at(-1)}.html`), alone);
+	}
+}
+
+/** The mails that a mail server would have been given: a link to read the order, and the receipts. */
+async function writeMails(folder: string, shop: DemoClient, { orderId, recordIds }: PlayedOrder): Promise<void> {
+	const link = await shop.send("POST", "/api/v1/links", { scope: "settle", orderId });
+	const mails = [{ kind: "link", linkId: link.id }, ...recordIds.map((recordId) => ({ kind: "receipt", recordId }))];
+	for (const [place, input] of mails.entries()) {
+		const mail = await shop.send("POST", `/api/v1/orders/${orderId}/mail-text`, input);
+		const text = `To: ${mail.to ?? "(no address is known)"}\nSubject: ${mail.subject}\n\n${mail.text}`;
+		await writeFile(join(folder, `mail-${place + 1}-${input.kind}.txt`), text);
 	}
 }
