@@ -213,6 +213,8 @@ export async function usesOfExhibit(database: Queryable, sha256: string): Promis
 /** Every file in the store, by its name there. */
 export async function allExhibits(database: Queryable): Promise<{ sha256: string }[]> {
 	return database.query(
-		`SELECT stored_sha256 AS sha256 FROM exhibit WHERE stored_sha256 IS NOT NULL ORDER BY stored_sha256 COLLATE "C"`,
+		`SELECT stored_sha256 AS sha256 FROM (
+			SELECT stored_sha256 FROM exhibit UNION ALL SELECT stored_sha256 FROM exhibit_derivative
+		 ) f WHERE stored_sha256 IS NOT NULL ORDER BY stored_sha256 COLLATE "C"`,
 	);
 }

@@ -67,7 +67,10 @@ export function registerExhibits(app: FastifyInstance, deps: Deps): void {
 	);
 	app.get(
 		"/api/v1/exhibits/:sha256",
-		{ ...SHOP_AND_LINKS, schema: { summary: "A file's bytes." } },
+		{
+			...SHOP_AND_LINKS,
+			schema: { summary: "A file's bytes: the original for its taker, for others what the taker hands out." },
+		},
 		async (request, reply) => {
 			const { sha256 } = request.params as { sha256: string };
 			if (!/^[0-9a-f]{64}$/.test(sha256)) throw fault("not-found");
@@ -76,7 +79,7 @@ export function registerExhibits(app: FastifyInstance, deps: Deps): void {
 			return reply
 				.type(exhibit.mediaType === "text/plain" ? "text/plain; charset=utf-8" : exhibit.mediaType)
 				.header("Content-Disposition", `${exhibit.inline ? "inline" : "attachment"}; filename*=UTF-8''${name}`)
-				.header("Cache-Control", "private, max-age=3600")
+				.header("Cache-Control", "private, no-cache")
 				.send(exhibit.bytes);
 		},
 	);

@@ -21,6 +21,7 @@ import { registerLog } from "../http/log.ts";
 import { registerOrders } from "../http/orders.ts";
 import { registerPackagingAssessments } from "../http/packaging-assessments.ts";
 import { registerPackagingSearch } from "../http/packaging-search.ts";
+import { registerPictures } from "../http/pictures.ts";
 import { faultOf, sendProblem } from "../http/problems.ts";
 import { registerRecords } from "../http/records.ts";
 import { registerReport } from "../http/report.ts";
@@ -131,6 +132,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerOrders(app, deps);
 	registerRecords(app, deps);
 	registerExhibits(app, deps);
+	registerPictures(app, deps);
 	registerLog(app, deps);
 	registerBenches(app, deps);
 	registerStock(app, deps);

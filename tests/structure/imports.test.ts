@@ -49,6 +49,10 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 		ours: ["operations", "contract", "records", "texts", "faults.ts", "access", "database", "exhibits"],
 		others: /^node:(fs|stream|url|zlib)$/,
 	},
+	"operations/pictures": {
+		ours: ["operations", "contract", "records", "faults.ts", "access", "database", "exhibits"],
+		others: /^(sharp|exifreader|node:(child_process|url))$/,
+	},
 	"operations/time-stamps": {
 		ours: ["operations", "records", "database"],
 		others: /^(pkijs|asn1js)$/,
@@ -104,6 +108,7 @@ function importsOf(file: string): Import[] {
 const INNER_ROOMS = [
 	"calculations/statistics",
 	"operations/dossier",
+	"operations/pictures",
 	"operations/time-stamps",
 	"pages/browser",
 	"records/verify",

@@ -1,10 +1,15 @@
-/** The photos and files that sealed records name, by their number in the report. Read one at a time, while they are sent. */
+/**
+ * The photos and files that sealed records name, by their number in the report. Read one at a time, while they are sent.
+ * A dossier holds what others get: originals under `exhibits/`, copies without metadata or blacked out under `copies/`.
+ * `copies.txt` has a line for each file whose original is not in the dossier: number, SHA-256 of the original, which a
+ * statement names, what stands for it, SHA-256 of the copy or `-`, who has the original.
+ */
 import { crc32 } from "node:zlib";
-import { exhibitPlaceOf, usesOfExhibit } from "../../database/records.ts";
-import { readExhibit } from "../../exhibits/store.ts";
 import type { Deps } from "../deps.ts";
+import type { FileHandOut } from "../pictures/hand-out.ts";
+import { copyBytes, originalBytes } from "../pictures/picture-files.ts";
 import type { NumberedExhibit } from "../report/numbered-exhibits.ts";
-import type { DossierFile } from "./dossier-file.ts";
+import { type DossierFile, fileOf } from "./dossier-file.ts";
 
 const EXTENSIONS: Readonly<Record<string, string>> = {
 	"image/jpeg": "jpg",
@@ -20,31 +25,40 @@ const EXTENSIONS: Readonly<Record<string, string>> = {
 const known = new Map<string, number>();
 const MOST_KNOWN = 10_000;
 
-/** One that was erased is left out; the report still lists it. */
+/** What stands for the files that the report numbers: originals, copies, and the list of what is no original. */
 export async function exhibitFiles(
 	deps: Deps,
-	orderId: string,
 	exhibits: readonly NumberedExhibit[],
+	handOuts: ReadonlyMap<string, FileHandOut>,
 ): Promise<DossierFile[]> {
 	const files: DossierFile[] = [];
+	const listed: string[] = [];
 	for (const { number, sha256, mediaType } of exhibits) {
-		const uses = await usesOfExhibit(deps.database, sha256);
-		const use = uses.find((one) => one.order_id === orderId && one.stored_sha256 !== null);
-		if (use === undefined || use.stored_sha256 === null) continue;
-		const { stored_sha256, party_id, size_bytes } = use;
-		const read = async () => {
-			const stored = await readExhibit(deps.exhibitFolder, stored_sha256);
-			return deps.database.vault.of(party_id).openBytes(exhibitPlaceOf(sha256), stored);
-		};
-		files.push({
-			path: `exhibits/${number}.${EXTENSIONS[mediaType] ?? "bin"}`,
-			sizeBytes: size_bytes,
-			sha256,
-			crc32: await crcOf(sha256, read),
-			read,
-		});
+		const found = handOuts.get(sha256);
+		// One that was erased is left out; the report still lists it.
+		if (found === undefined || found.use.stored_sha256 === null) continue;
+		const { use, others } = found;
+		if (others.form === "original") {
+			const path = `exhibits/${number}.${EXTENSIONS[mediaType] ?? "bin"}`;
+			files.push(await storedFile(path, use.size_bytes, sha256, () => originalBytes(deps, use)));
+			continue;
+		}
+		const copy = "copy" in others ? others.copy : null;
+		listed.push([number, sha256, others.form, copy?.sha256 ?? "-", use.taker].join(" "));
+		if (copy === null) continue;
+		const path = `copies/${number}.jpg`;
+		files.push(await storedFile(path, copy.size_bytes, copy.sha256, () => copyBytes(deps, copy)));
 	}
-	return files;
+	return [...files, fileOf("copies.txt", listed.map((line) => `${line}\n`).join(""))];
+}
+
+async function storedFile(
+	path: string,
+	sizeBytes: number,
+	sha256: string,
+	read: () => Promise<Uint8Array>,
+): Promise<DossierFile> {
+	return { path, sizeBytes, sha256, crc32: await crcOf(sha256, read), read };
 }
 
 async function crcOf(sha256: string, read: () => Promise<Uint8Array>): Promise<number> {

@@ -2,6 +2,7 @@
 import type { Caller } from "../../access/caller.ts";
 import type { ExhibitView } from "../../contract/exhibits.ts";
 import { ownerOfOrder } from "../../database/orders.ts";
+import { type PictureUse, pictureUsesOfFile } from "../../database/pictures.ts";
 import {
 	type ExhibitRow,
 	exhibitPlaceOf,
@@ -9,14 +10,15 @@ import {
 	insertExhibit,
 	recordById,
 	storedExhibit,
-	usesOfExhibit,
 } from "../../database/records.ts";
-import { readExhibit, storeExhibit } from "../../exhibits/store.ts";
+import { storeExhibit } from "../../exhibits/store.ts";
 import { fault, invalid } from "../../faults.ts";
 import { sha256Hex } from "../../records/canonical.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustReadOrder, mustWriteRecord } from "../may.ts";
-import { mediaTypeOf, SHOWN_INLINE } from "./media-type.ts";
+import { fetchAsCaller } from "../pictures/exhibit-file-views.ts";
+import { prepareWhenBrought } from "../pictures/prepare-picture.ts";
+import { mediaTypeOf } from "./media-type.ts";
 
 /** The largest file that is taken. Source: the contract page. */
 const EXHIBIT_MOST_BYTES = 20 * 1024 * 1024;
@@ -47,19 +49,18 @@ export async function bringExhibit(
 			deps.exhibitFolder,
 			deps.database.vault.of(partyId).sealBytes(exhibitPlaceOf(sha256), file.bytes),
 		));
-	await deps.database.transaction((transaction) =>
-		insertExhibit(transaction, {
-			sha256,
-			party_id: partyId,
-			stored_sha256: storedSha256,
-			size_bytes: file.bytes.length,
-			media_type: mediaType,
-			file_name: file.fileName,
-			record_id: record.id,
-			order_id: record.order_id,
-			broughtBy: callerId(caller),
-		}),
-	);
+	const row = {
+		sha256,
+		party_id: partyId,
+		stored_sha256: storedSha256,
+		size_bytes: file.bytes.length,
+		media_type: mediaType,
+		file_name: file.fileName,
+		record_id: record.id,
+		order_id: record.order_id,
+	};
+	await deps.database.transaction((transaction) => insertExhibit(transaction, { ...row, broughtBy: callerId(caller) }));
+	await prepareWhenBrought(deps, row);
 	return { sha256, sizeBytes: file.bytes.length, mediaType, fileName: file.fileName };
 }
 
@@ -72,27 +73,23 @@ export async function listExhibits(deps: Deps, caller: Caller, recordId: string)
 	return (await exhibitsOfRecord(deps.database, recordId)).map(exhibitViewOf);
 }
 
-/** A file's bytes, for whoever may see a record that it was brought to. */
+/** A file's bytes, for whoever may see a record that it was brought to: the original, or the copy that others get. */
 export async function fetchExhibit(
 	deps: Deps,
 	caller: Caller,
 	sha256: string,
 ): Promise<ExhibitView & { readonly bytes: Buffer; readonly inline: boolean }> {
-	for (const use of await usesOfExhibit(deps.database, sha256)) {
-		if (!(await maySee(deps, caller, use))) continue;
-		if (use.stored_sha256 === null) throw fault("erased");
-		const stored = await readExhibit(deps.exhibitFolder, use.stored_sha256);
-		const bytes = deps.database.vault.of(use.party_id).openBytes(exhibitPlaceOf(sha256), stored);
-		return { ...exhibitViewOf(use), bytes, inline: SHOWN_INLINE.has(use.media_type) };
-	}
-	throw fault("not-found");
+	const seen = (await pictureUsesOfFile(deps.database, sha256)).filter((use) => maySee(caller, use));
+	if (seen.length === 0) throw fault("not-found");
+	const { bytes, ...file } = await fetchAsCaller(deps, caller, seen);
+	// A browser opens only pictures that we wrote ourselves.
+	return { ...file, sizeBytes: bytes.length, bytes, inline: file.sha256 !== sha256 };
 }
 
-async function maySee(deps: Deps, caller: Caller, use: ExhibitRow): Promise<boolean> {
+function maySee(caller: Caller, use: PictureUse): boolean {
 	if (caller.kind === "account") return true;
 	if (caller.kind === "nobody" || caller.orderId !== use.order_id) return false;
-	if (caller.recordId === use.record_id) return true;
-	return (await recordById(deps.database, use.record_id))?.state === "sealed";
+	return caller.recordId === use.record_id || use.record_state === "sealed";
 }
 
 function exhibitViewOf(row: ExhibitRow): ExhibitView {

@@ -1,7 +1,7 @@
 /** What kind of file someone brought, read from its content; a name or a header is only a claim. */
 import { fileTypeFromBuffer } from "file-type";
 
-/** Kinds that are taken. Pictures may be shown inside a page; everything else is handed out as a download only. */
+/** Kinds that are taken. A page shows copies of pictures that we wrote; what was brought is a download. */
 const TAKEN = new Set([
 	"image/jpeg",
 	"image/png",
@@ -13,9 +13,6 @@ const TAKEN = new Set([
 	"video/webm",
 	"application/pdf",
 ]);
-
-/** Pictures that browsers show safely. */
-export const SHOWN_INLINE: ReadonlySet<string> = new Set(["image/jpeg", "image/png", "image/webp"]);
 
 /** The media type by content, `text/plain` for any text; null for what is not taken. */
 export async function mediaTypeOf(bytes: Uint8Array): Promise<string | null> {

@@ -20,6 +20,7 @@ const PLACEHOLDERS = {
 	terms: ERASED_TERMS,
 	facts: ERASED_FACTS,
 	fileName: ERASED,
+	claimed: { time: null, offset: null, device: null, hasPlace: false },
 };
 
 /**

@@ -4,10 +4,12 @@ import type { CheckDefinition } from "../../catalogue/checks/check.ts";
 import { checksOf } from "../../catalogue/checks/checks.ts";
 import type { ExhibitView } from "../../contract/exhibits.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
+import type { ExhibitFileView } from "../../contract/pictures.ts";
 import type { RecordView } from "../../contract/records.ts";
 import type { Deps } from "../deps.ts";
 import { listExhibits } from "../exhibits/exhibits.ts";
 import { readOrder } from "../orders/read-orders.ts";
+import { readExhibitFiles } from "../pictures/exhibit-file-views.ts";
 import { readRecord } from "./read-record.ts";
 
 /** A check as someone without instruments is asked for it. */
@@ -21,6 +23,8 @@ export interface GuidedRecord {
 	readonly checks: readonly GuidedCheck[];
 	readonly allChecks: readonly GuidedCheck[];
 	readonly exhibits: readonly ExhibitView[];
+	/** The same files with what they claim and what others get of them. */
+	readonly files: readonly ExhibitFileView[];
 }
 
 /** The checks of a class that can be done with eyes, a kitchen scale and software. */
@@ -31,9 +35,10 @@ export function checksWithoutInstruments(itemClass: OrderView["item"]["class"]):
 /** The record with its surroundings, for whoever may read it. */
 export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: string): Promise<GuidedRecord> {
 	const record = await readRecord(deps, caller, recordId);
-	const [order, exhibits] = await Promise.all([
+	const [order, exhibits, files] = await Promise.all([
 		readOrder(deps, caller, record.orderId),
 		listExhibits(deps, caller, recordId),
+		readExhibitFiles(deps, caller, recordId),
 	]);
 	const allChecks = checksOf(order.item.class);
 	return {
@@ -43,5 +48,6 @@ export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: str
 		checks: checksWithoutInstruments(order.item.class),
 		allChecks,
 		exhibits,
+		files,
 	};
 }

@@ -17,6 +17,7 @@ import type { Deps } from "../deps.ts";
 import { mustBeShop, mustReadOrder } from "../may.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readAssessments } from "../packaging/assessments.ts";
+import { type FileHandOut, handOutsInOrder } from "../pictures/hand-out.ts";
 import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
 import { type NumberedExhibit, numberedExhibits } from "./numbered-exhibits.ts";
 
@@ -35,6 +36,8 @@ export interface ReportFacts {
 	readonly line: CustodyLine;
 	readonly legs: readonly ReportLeg[];
 	readonly exhibits: readonly NumberedExhibit[];
+	/** What others than its taker get of each exhibit, by SHA-256. */
+	readonly handOuts: ReadonlyMap<string, FileHandOut>;
 	/** Every entry about the order, in log order. */
 	readonly entries: readonly LoggedEntry[];
 	readonly checkpoint: Checkpoint;
@@ -81,6 +84,8 @@ export async function readReportFacts(
 			return { leg, found, view, packs: packs.filter(({ index }) => index < checkpoint.size) };
 		}),
 	);
+	const exhibits = numberedExhibits(records);
+	const sha256s = exhibits.map(({ sha256 }) => sha256);
 	const signers = signersOf(checkpoint.note);
 	const [stamp] = stamps;
 	return {
@@ -89,7 +94,8 @@ export async function readReportFacts(
 		records,
 		line: lineOf(order, valid),
 		legs,
-		exhibits: numberedExhibits(records),
+		exhibits,
+		handOuts: await handOutsInOrder(deps, orderId, sha256s),
 		entries,
 		checkpoint,
 		root: rootOf(checkpoint.note),
