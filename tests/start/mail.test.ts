@@ -90,7 +90,10 @@ it("sends what was asked for; one whose service was killed between text and answ
 it("a wrong setting stops the start with one line that names it, and never shows a password", () => {
 	for (const [variables, line] of [
 		[{ SMTP_URL: "smtp://127.0.0.1" }, "settings SMTP_URL and MAIL_FROM come together"],
-		[{ SMTP_URL: "http://u:hidden@x" }, "setting SMTP_URL must be an smtp:// or smtps:// address; it is something else"],
+		[
+			{ SMTP_URL: "http://u:hidden@x" },
+			"setting SMTP_URL must be an smtp:// or smtps:// address; it is something else",
+		],
 		[{ SMTP_URL: "smtp://hidden@x" }, "setting SMTP_URL must hold both a user and a password, or neither"],
 		[{ SMTP_URL: "smtp://u:hidden%@x" }, "setting SMTP_URL must have a % in its user or password written as %25"],
 		[{ SMTP_URL: "smtp://u:hidden@x/y" }, "setting SMTP_URL must end after the host and its port"],
