@@ -22,6 +22,7 @@ const STATUS_OF_FAULT = {
 	"already-sealed": 409,
 	discarded: 409,
 	"not-sealed": 409,
+	"read-in": 409,
 	erased: 410,
 	"already-there": 409,
 	"idempotency-conflict": 409,

@@ -22,6 +22,7 @@ import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { papers } from "./english/papers.ts";
 import { planner } from "./english/planner.ts";
+import { readIn } from "./english/read-in.ts";
 import { recording } from "./english/recording.ts";
 import { report } from "./english/report.ts";
 import { retired } from "./english/retired.ts";
@@ -64,6 +65,7 @@ export const english = {
 	...soak,
 	...soakPage,
 	...strength,
+	...readIn,
 	...recording,
 	...report,
 	...retired,

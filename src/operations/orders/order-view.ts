@@ -11,6 +11,7 @@ import {
 	type PartyRow,
 	partyById,
 } from "../../database/orders.ts";
+import { readInLogOf } from "../../database/read-in.ts";
 import { fault } from "../../faults.ts";
 import { type FactsParts, factsOf, type ItemParts, itemOf, type TermsParts, termsOf } from "./personal-parts.ts";
 
@@ -23,11 +24,12 @@ export async function orderViewById(database: Queryable, orderId: string): Promi
 
 /** The view of a row. */
 export async function orderViewOf(database: Queryable, order: OrderRow): Promise<OrderView> {
-	const [repairer, owner, item, consignments] = await Promise.all([
+	const [repairer, owner, item, consignments, readIn] = await Promise.all([
 		partyById(database, order.repairer_id),
 		partyById(database, order.owner_id),
 		itemById(database, order.item_id),
 		consignmentsOfOrder(database, order.id),
+		readInLogOf(database, order.id),
 	]);
 	if (repairer === null || owner === null || item === null) throw new Error(`order ${order.id} lacks a part`);
 	return {
@@ -39,6 +41,17 @@ export async function orderViewOf(database: Queryable, order: OrderRow): Promise
 		item: { ...itemOf(item as ItemParts & ItemRow), id: item.id },
 		terms: termsOf(order as TermsParts & OrderRow),
 		consignments: consignments.map((consignment) => consignmentViewOf(consignment, order)),
+		...(readIn === null
+			? {}
+			: {
+					readIn: {
+						origin: readIn.origin,
+						keys: readIn.keys.map(({ publicKey }) => publicKey),
+						treeSize: readIn.size,
+						readInAt: readIn.readInAt.toISOString(),
+						dossierSha256: readIn.dossierSha256,
+					},
+				}),
 	};
 }
 

@@ -16,6 +16,7 @@ import { say, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErasedNote } from "../components/erased-note.tsx";
 import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
+import { ReadInNote } from "../components/read-in-note.tsx";
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { ConsignmentFields, consignmentForm, factErrors, factsOf } from "./consignment-fields.tsx";
@@ -141,6 +142,7 @@ function OrderPage({
 					</>
 				)}
 			</dl>
+			<ReadInNote of={order} />
 			<p class="no-print">
 				<a href={`/orders/${order.id}/papers`}>{say("papers.link")}</a>
 			</p>
