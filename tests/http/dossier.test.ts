@@ -258,12 +258,10 @@ describe("our verifier", () => {
 						});
 						const failed = await failedIds(forged);
 						expect(failed, `${name} ${at}`).not.toContain("bag");
-						const expected = name.startsWith("data/exhibits/")
-							? ["exhibits"]
-							: name === "data/receipt.json"
-								? failed
-								: ["bag-files"];
-						expect(failed, `${name} ${at}`).toEqual(expected);
+						// Of the receipt itself it depends on where; every other file is named by the check that compares it.
+						if (name === "data/receipt.json") expect(failed.length).toBeGreaterThan(0);
+						else
+							expect(failed, `${name} ${at}`).toEqual([name.startsWith("data/exhibits/") ? "exhibits" : "bag-files"]);
 					},
 				),
 				{ numRuns: 40 },
