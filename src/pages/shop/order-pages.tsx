@@ -162,17 +162,26 @@ function OrderPage({
 					packs={packs.filter((pack) => pack.consignmentId === leg.id)}
 				/>
 			))}
+			{order.readIn === undefined && <GoingOn orderId={order.id} formToken={formToken} />}
+			<OrderLinks order={found.order.id} links={links} formToken={formToken} />
+		</ShopLayout>
+	);
+}
+
+/** What adds to the order. */
+function GoingOn({ orderId, formToken }: { readonly orderId: string; readonly formToken: string }) {
+	return (
+		<>
 			<h2>{say("shop.next-leg")}</h2>
-			<Form action={`/orders/${order.id}/consignments`} formToken={formToken}>
+			<Form action={`/orders/${orderId}/consignments`} formToken={formToken}>
 				<Submit name="direction" value="to-repairer" kind="quiet" label={say("shop.leg-to-repairer")} />
 				<Submit name="direction" value="to-owner" kind="quiet" label={say("shop.leg-to-owner")} />
 			</Form>
 			<h2>{say("shop.on-the-bench")}</h2>
-			<Form action={`/orders/${order.id}/records`} formToken={formToken}>
+			<Form action={`/orders/${orderId}/records`} formToken={formToken}>
 				<Submit kind="quiet" label={say("shop.open-bench-record")} />
 			</Form>
-			<OrderLinks order={found.order.id} links={links} formToken={formToken} />
-		</ShopLayout>
+		</>
 	);
 }
 
