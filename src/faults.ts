@@ -23,6 +23,7 @@ const STATUS_OF_FAULT = {
 	"already-sealed": 409,
 	discarded: 409,
 	"not-sealed": 409,
+	"read-in": 409,
 	erased: 410,
 	"already-there": 409,
 	"no-mail-server": 409,

@@ -108,6 +108,16 @@ export const orderView = z.strictObject({
 	item: itemView,
 	terms: orderTerms,
 	consignments: z.array(consignmentView),
+	/** Where it was read in from a dossier: the log that sealed it. Nothing is added to such an order. */
+	readIn: z
+		.strictObject({
+			origin: z.string(),
+			keys: z.array(z.string()),
+			treeSize: z.number().int(),
+			readInAt: z.string(),
+			dossierSha256: z.string(),
+		})
+		.optional(),
 });
 export type OrderView = z.infer<typeof orderView>;
 

@@ -16,14 +16,15 @@ export interface PictureUse {
 	readonly record_id: string;
 	readonly order_id: string;
 	readonly brought_at: Date;
-	/** `shop`, or the id of the party whose link brought it. */
+	/** `shop`, or the id of the party whose link brought it; of what was read in, the party that a dossier names. */
 	readonly taker: string;
 	readonly record_state: "draft" | "sealed" | "discarded";
 }
 
 const USES = `SELECT u.sha256, u.party_id, e.stored_sha256, e.size_bytes, e.crc32, e.media_type, u.personal, u.record_id, u.order_id,
 	u.brought_at, r.state AS record_state,
-	CASE WHEN u.brought_by LIKE 'lnk\\_%' THEN coalesce(l.party_id, u.record_id) ELSE 'shop' END AS taker
+	CASE WHEN u.brought_by LIKE 'pty\\_%' THEN u.brought_by
+	WHEN u.brought_by LIKE 'lnk\\_%' THEN coalesce(l.party_id, u.record_id) ELSE 'shop' END AS taker
 	FROM exhibit_use u JOIN exhibit e USING (sha256, party_id) JOIN state_record r ON r.id = u.record_id
 	LEFT JOIN link l ON l.id = u.brought_by`;
 

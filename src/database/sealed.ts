@@ -1,6 +1,7 @@
 /** Entries of the log with the openings of their commitments, as an order's parties are shown them. */
 import type { LoggedEntry, SealedEntry } from "../records/receipt.ts";
 import type { Queryable } from "./connection.ts";
+import { readInEntriesOf } from "./read-in.ts";
 import { openingsOf } from "./records.ts";
 
 interface EntryRow {
@@ -17,9 +18,15 @@ interface EntryRow {
 
 /**
  * Every entry about an order, in log order: its records, drafts too, its assessments, what its parties stated and settled,
- * the use of its links, what its parties signed, that a party was erased.
+ * the use of its links, what its parties signed, that a party was erased. Of an order that was read in: the entries of the
+ * log that sealed it.
  */
 export async function entriesOfOrder(database: Queryable, orderId: string): Promise<LoggedEntry[]> {
+	const readIn = await readInEntriesOf(database, orderId);
+	return readIn.length > 0 ? openedEntries(database, readIn) : ownEntriesOf(database, orderId);
+}
+
+async function ownEntriesOf(database: Queryable, orderId: string): Promise<LoggedEntry[]> {
 	const rows = await database.query<EntryRow>(
 		`SELECT s.index, p.kind, p.subject, p.by_id, s.sealed_at, s.entry_bytes, s.leaf_sha256, s.statement_bytes, s.statement_sha256
 		 FROM entry_projection p JOIN sealed_entry s USING (index)
@@ -33,21 +40,34 @@ export async function entriesOfOrder(database: Queryable, orderId: string): Prom
 		 ) ORDER BY s.index`,
 		[orderId],
 	);
+	return openedEntries(
+		database,
+		rows.map((row) => ({
+			index: row.index,
+			kind: row.kind,
+			subject: row.subject,
+			byId: row.by_id,
+			time: row.sealed_at,
+			entryBytes: row.entry_bytes,
+			leafSha256: row.leaf_sha256,
+			statementBytes: row.statement_bytes,
+			statementSha256: row.statement_sha256,
+		})),
+	);
+}
+
+async function openedEntries(
+	database: Queryable,
+	entries: readonly Omit<LoggedEntry, "openings">[],
+): Promise<LoggedEntry[]> {
+	const sealing = entries.filter(({ statementBytes }) => statementBytes !== null);
 	const openings = await openingsOf(
 		database,
-		rows.filter((row) => row.statement_bytes !== null).map((row) => row.subject),
+		sealing.map(({ subject }) => subject),
 	);
-	return rows.map((row) => ({
-		index: row.index,
-		kind: row.kind,
-		subject: row.subject,
-		byId: row.by_id,
-		time: row.sealed_at,
-		entryBytes: row.entry_bytes,
-		leafSha256: row.leaf_sha256,
-		statementBytes: row.statement_bytes,
-		statementSha256: row.statement_sha256,
-		openings: row.statement_bytes === null ? [] : (openings.get(row.subject) ?? []),
+	return entries.map((entry) => ({
+		...entry,
+		openings: entry.statementBytes === null ? [] : (openings.get(entry.subject) ?? []),
 	}));
 }
 

@@ -3,15 +3,18 @@
  * whoever has seen one can later ask whether the log still begins with it, so that two logs cannot be kept. Where the
  * browser can, `browser/device.ts` asks at every page, and signs what was done through a link.
  */
+
 import type { FastifyInstance } from "fastify";
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import { callerOf } from "../access/callers.ts";
+import type { OrderView } from "../contract/orders.ts";
 import { readLinkSignatures } from "../operations/access/party-signatures.ts";
 import type { Deps } from "../operations/deps.ts";
 import { type CheckpointFacts, readCheckpointFacts } from "../operations/log/read-log.ts";
 import { say } from "../texts/say.ts";
 import { groupsOfFour, showTime } from "../texts/shown-time.ts";
+import { ReadInNote } from "./components/read-in-note.tsx";
 
 /** Hex digits of the root at the foot of a page; sheets and receipts hold all of them. Our choice: 64 bits. */
 const SHORT = 16;
@@ -88,9 +91,10 @@ export function LogFoot() {
 	);
 }
 
-/** The whole checkpoint, for sheets and receipts. */
-export function LogFacts() {
+/** The whole checkpoint, for sheets and receipts; of an order that was read in, whose log it is. */
+export function LogFacts({ of }: { readonly of: OrderView }) {
 	const mark = useContext(LogMark);
+	if (of.readIn !== undefined) return <ReadInNote of={of} />;
 	if (mark === null) return null;
 	return (
 		<section>

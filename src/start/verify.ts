@@ -3,16 +3,16 @@
  * Ends with 0 where it is verified, 1 where it is not, 2 where it cannot be read or the command is not understood.
  */
 import { createReadStream } from "node:fs";
-import { type FileHandle, open, readFile } from "node:fs/promises";
+import { open, readFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { parseArgs } from "node:util";
-import type { ByteSource } from "../records/verify/dossier/byte-source.ts";
 import { verifyFile } from "../records/verify/dossier/verify-file.ts";
 import type { Finding } from "../records/verify/finding.ts";
 import type { GivenFile, HashedFile } from "../records/verify/given.ts";
 import { runningHash } from "../records/verify/hashes.ts";
 import type { Verification } from "../records/verify/verify-receipt.ts";
 import { say, type TextKey } from "../texts/say.ts";
+import { keyText, sourceOn } from "./given-files.ts";
 
 try {
 	process.exitCode = await verifyByArguments(process.argv.slice(2));
@@ -44,23 +44,6 @@ async function verifyByArguments(args: readonly string[]): Promise<number> {
 	} finally {
 		await file.close();
 	}
-}
-
-/** A dossier may be larger than memory, so it is read in places. */
-async function sourceOn(file: FileHandle): Promise<ByteSource> {
-	return {
-		size: (await file.stat()).size,
-		read: async (start, length) => {
-			const { buffer, bytesRead } = await file.read(Buffer.alloc(length), 0, length, start);
-			if (bytesRead !== length) throw new Error(say("verify.cut-meanwhile"));
-			return buffer;
-		},
-	};
-}
-
-/** A key given in digits is itself; anything else names a file. */
-async function keyText(given: string): Promise<string> {
-	return /^[0-9a-fA-F]{64}$/.test(given) ? given : readFile(given, "utf8");
 }
 
 async function readGiven(path: string): Promise<GivenFile> {

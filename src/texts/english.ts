@@ -28,6 +28,7 @@ import { packaging } from "./english/packaging.ts";
 import { papers } from "./english/papers.ts";
 import { periods } from "./english/periods.ts";
 import { planner } from "./english/planner.ts";
+import { readIn } from "./english/read-in.ts";
 import { recording } from "./english/recording.ts";
 import { report } from "./english/report.ts";
 import { retired } from "./english/retired.ts";
@@ -79,6 +80,7 @@ export const english = {
 	...soak,
 	...soakPage,
 	...strength,
+	...readIn,
 	...recording,
 	...report,
 	...retired,

@@ -6,10 +6,14 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { sourceOf } from "../../src/records/verify/dossier/byte-source.ts";
+import { readBag } from "../../src/records/verify/dossier/read-bag.ts";
 import { verifyDossier } from "../../src/records/verify/dossier/verify-dossier.ts";
+import { english } from "../../src/texts/english.ts";
 import { type Played, playScenario } from "../scenarios/play-scenario.ts";
+import { forgedDossier } from "../setup/forged-dossier.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 import { lacks, runTool } from "../setup/tools.ts";
 
@@ -237,6 +241,56 @@ describe("our verifier", () => {
 		}
 		expect(unseen).toEqual([]);
 	}, 120_000);
+	describe("of one that was made over, all hashes of its bag fitting again,", () => {
+		/** Files of the log and of what was sealed, and photos; the report and the like are not sealed, and it says so. */
+		const sealed = async () =>
+			[...(await readBag(sourceOf(zip), () => {})).files.values()]
+				.filter(({ path: name }) => /^data\/(log|entries|statements|openings|proofs|exhibits|receipt)/.test(name))
+				.map(({ path: name, size }) => ({ name, size }));
+		const failedIds = async (bytes: Buffer) => {
+			const { outcome, checks } = await verify(bytes);
+			expect(outcome).toBe("not-verified");
+			return checks.filter((check) => check.outcome === "failed").map(({ id }) => id);
+		};
+
+		it("finds the flip of any bit of what was sealed, and names the check", async () => {
+			const files = await sealed();
+			await fc.assert(
+				fc.asyncProperty(
+					fc.constantFrom(...files),
+					fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true }),
+					fc.integer({ min: 0, max: 7 }),
+					async ({ name, size }, share, bit) => {
+						const at = Math.floor(share * size);
+						const forged = await forgedDossier(zip, name, (bytes) => {
+							bytes[at] = (bytes[at] ?? 0) ^ (1 << bit);
+							return bytes;
+						});
+						const failed = await failedIds(forged);
+						expect(failed, `${name} ${at}`).not.toContain("bag");
+						// Of the receipt itself it depends on where; every other file is named by the check that compares it.
+						if (name === "data/receipt.json") expect(failed.length).toBeGreaterThan(0);
+						else
+							expect(failed, `${name} ${at}`).toEqual([name.startsWith("data/exhibits/") ? "exhibits" : "bag-files"]);
+					},
+				),
+				{ numRuns: 40 },
+			);
+		}, 60_000);
+		it("finds that a file of the log is missing", async () => {
+			for (const { name } of (await sealed()).filter((_, place) => place % 7 === 0)) {
+				if (name.startsWith("data/exhibits/")) continue;
+				expect((await failedIds(await forgedDossier(zip, name, () => null)))[0], name).toMatch(/^bag/);
+			}
+		});
+		it("takes no other report for sealed: that stays for the reader to compare", async () => {
+			const forged = await forgedDossier(zip, "data/report.pdf", () => Buffer.from("%PDF-1.7 another"));
+			const { outcome, checks } = await verify(forged);
+			expect(outcome).toBe("verified");
+			expect(checks.find(({ id }) => id === "bag-files")?.why?.sentence).toBe("verify.bag-files-passed");
+			expect(english["verify.bag-files-passed"]).toContain("computed and not sealed");
+		});
+	});
 	it("finds that something was cut off or added", async () => {
 		for (const length of [0, 1, 3, 4, 21, 22, 1000, zip.length - 23, zip.length - 22, zip.length - 1]) {
 			const { outcome, checks } = await verify(zip.subarray(0, length));

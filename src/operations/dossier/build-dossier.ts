@@ -12,7 +12,6 @@ import { canonicalBytes, type JsonValue, sha256Hex } from "../../records/canonic
 import { receiptBytes } from "../../records/receipt.ts";
 import { say } from "../../texts/say.ts";
 import type { Deps } from "../deps.ts";
-import { receiptAt } from "../records/read-receipt.ts";
 import { composeReport } from "../report/compose-report.ts";
 import { readReportFacts } from "../report/report-facts.ts";
 import type { ReportWriter } from "../report/report-writer.ts";
@@ -20,6 +19,7 @@ import { bagOf } from "./bag.ts";
 import { fileOf } from "./dossier-file.ts";
 import { exhibitFiles } from "./exhibit-files.ts";
 import { logFiles } from "./log-files.ts";
+import { orderFile } from "./order-file.ts";
 import { storedZip, zipBytes } from "./stored-zip.ts";
 
 /** As built: the page has the verifier inside. */
@@ -43,17 +43,18 @@ export async function buildDossier(
 	at: number | undefined,
 ): Promise<Dossier> {
 	const facts = await readReportFacts(deps, caller, orderId, edition, at);
-	const { entries, checkpoint, asOf, exhibits, handOuts, legs } = facts;
+	const { checkpoint, asOf, exhibits, handOuts, legs, readIn } = facts;
 	if (facts.records.length === 0) throw fault("not-sealed");
-	const receipt = await receiptAt(deps.database, orderId, entries, checkpoint, []);
+	const receipt = await facts.receipt(orderId, []);
 	const comparisons = legs.map(({ view }) => view) as unknown as JsonValue;
 	const payload = [
 		fileOf("report.pdf", await deps.writeReport(composeReport(facts))),
 		fileOf("receipt.json", receiptBytes(receipt)),
 		fileOf("comparison.json", canonicalBytes({ comparisons, orderId, treeSize: checkpoint.size })),
+		fileOf("order.json", orderFile(facts.order)),
 		fileOf("verify-offline.html", readFileSync(OFFLINE_FILE)),
 		...logFiles(facts, receipt),
-		...(await exhibitFiles(deps, exhibits, handOuts)),
+		...(await exhibitFiles(deps, exhibits, handOuts, readIn !== null)),
 	];
 	const folder = `dossier-${edition}-${checkpoint.size}-${orderId}`;
 	const bag = bagOf(

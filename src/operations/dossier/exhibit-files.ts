@@ -32,20 +32,23 @@ export async function exhibitFiles(
 	deps: Deps,
 	exhibits: readonly NumberedExhibit[],
 	handOuts: ReadonlyMap<string, FileHandOut>,
+	isReadIn: boolean,
 ): Promise<DossierFile[]> {
 	const files: DossierFile[] = [];
 	const listed: string[] = [];
 	for (const { number, sha256, mediaType } of exhibits) {
 		const found = handOuts.get(sha256);
-		// One that was erased is left out; the report still lists it.
-		if (found === undefined || found.use.stored_sha256 === null) continue;
+		if (found === undefined) continue;
 		const { use, others } = found;
+		const copy = "copy" in others ? others.copy : null;
+		// One that was erased is left out; the report still lists it. What was read in came without the originals of copies.
+		const isHere = (copy ?? use).stored_sha256 !== null;
+		if (!isHere && !(isReadIn && others.form === "nothing")) continue;
 		if (others.form === "original") {
 			const path = `exhibits/${number}.${EXTENSIONS[mediaType] ?? "bin"}`;
 			files.push(await originalFile(deps, path, use));
 			continue;
 		}
-		const copy = "copy" in others ? others.copy : null;
 		listed.push([number, sha256, others.form, copy?.sha256 ?? "-", use.taker].join(" "));
 		if (copy === null) continue;
 		const path = `copies/${number}.jpg`;

@@ -6,6 +6,7 @@ import { fault } from "../../faults.ts";
 import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
 import { mustBeShop, mustReadOrder } from "../may.ts";
+import { refuseReadIn } from "../read-in/refuse-read-in.ts";
 import { consignmentViewOf } from "./order-view.ts";
 import { partsOfFacts } from "./personal-parts.ts";
 
@@ -20,6 +21,7 @@ export async function addConsignment(
 	mustBeShop(caller);
 	const order = await orderById(deps.database, orderId);
 	if (order === null) throw fault("not-found");
+	await refuseReadIn(deps.database, orderId);
 	const toRepairer = input.direction === "to-repairer";
 	const id = await createOnce(deps, caller, idempotencyKey, { orderId, ...input }, async (transaction) => {
 		const consignmentId = deps.newId("con");

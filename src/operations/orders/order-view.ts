@@ -12,6 +12,7 @@ import {
 	partyById,
 } from "../../database/orders.ts";
 import { ownClassNameOf } from "../../database/own-catalogue.ts";
+import { readInLogOf } from "../../database/read-in.ts";
 import { fault } from "../../faults.ts";
 import { type FactsParts, factsOf, type ItemParts, itemOf, type TermsParts, termsOf } from "./personal-parts.ts";
 
@@ -24,11 +25,12 @@ export async function orderViewById(database: Queryable, orderId: string): Promi
 
 /** The view of a row. */
 export async function orderViewOf(database: Queryable, order: OrderRow): Promise<OrderView> {
-	const [repairer, owner, row, consignments] = await Promise.all([
+	const [repairer, owner, row, consignments, readIn] = await Promise.all([
 		partyById(database, order.repairer_id),
 		partyById(database, order.owner_id),
 		itemById(database, order.item_id),
 		consignmentsOfOrder(database, order.id),
+		readInLogOf(database, order.id),
 	]);
 	if (repairer === null || owner === null || row === null) throw new Error(`order ${order.id} lacks a part`);
 	const item = itemOf(row as ItemParts & ItemRow);
@@ -42,6 +44,17 @@ export async function orderViewOf(database: Queryable, order: OrderRow): Promise
 		item: { ...item, id: row.id, ...(ownClassName === null ? {} : { ownClassName }) },
 		terms: termsOf(order as TermsParts & OrderRow),
 		consignments: consignments.map((consignment) => consignmentViewOf(consignment, order)),
+		...(readIn === null
+			? {}
+			: {
+					readIn: {
+						origin: readIn.origin,
+						keys: readIn.keys.map(({ publicKey }) => publicKey),
+						treeSize: readIn.size,
+						readInAt: readIn.readInAt.toISOString(),
+						dossierSha256: readIn.dossierSha256,
+					},
+				}),
 	};
 }
 

@@ -16,6 +16,7 @@ import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
 import { appendToLog } from "../log/append-to-log.ts";
 import { callerId, mustBeShop, mustReadOrder } from "../may.ts";
+import { refuseReadIn } from "../read-in/refuse-read-in.ts";
 
 /**
  * Computes the pack's adequacy anew and seals it with what it rests on, in one transaction. With a key that was used
@@ -31,6 +32,7 @@ export async function sealAssessment(
 	mustBeShop(caller);
 	const consignment = await consignmentById(deps.database, consignmentId);
 	if (consignment === null) throw fault("not-found");
+	await refuseReadIn(deps.database, consignment.order_id);
 	const { sources, ...result } = packaging(packagingInput(request));
 	const id = await createOnce(deps, caller, idempotencyKey, { consignmentId, ...request }, async (transaction) => {
 		const assessmentId = deps.newId("pka");

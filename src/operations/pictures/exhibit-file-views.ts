@@ -90,7 +90,7 @@ export async function fetchCopy(
  * @throws not-handed-out; erased
  */
 export async function openAsCaller(deps: Deps, caller: Caller, uses: readonly PictureUse[]): Promise<FileContent> {
-	const own = uses.find((use) => isTaker(caller, use));
+	const own = uses.find((use) => isTaker(caller, use) && use.stored_sha256 !== null);
 	if (own !== undefined) return originalOf(deps, own);
 	let isErased = false;
 	for (const use of uses) {

@@ -10,6 +10,7 @@ import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
 import { appendToLog } from "../log/append-to-log.ts";
 import { callerId, mustBeShop } from "../may.ts";
+import { refuseReadIn } from "../read-in/refuse-read-in.ts";
 import { readRecord } from "./read-record.ts";
 
 /** Where a record belongs: a leg of the journey, or the order itself for a bench record. */
@@ -24,6 +25,7 @@ export async function openRecord(
 ): Promise<RecordView> {
 	mustBeShop(caller);
 	const { orderId, consignmentId, holderId } = await holderAt(deps, place, input);
+	await refuseReadIn(deps.database, orderId);
 	if (input.amends !== undefined) {
 		const amended = await recordById(deps.database, input.amends);
 		if (amended === null || amended.order_id !== orderId || amended.state !== "sealed") {

@@ -9,17 +9,14 @@ import type { AssessmentView } from "../../contract/packaging.ts";
 import type { PositionView } from "../../contract/positions.ts";
 import type { Edition } from "../../contract/report.ts";
 import type { SettlementView } from "../../contract/settlement.ts";
-import { entriesOfOrder } from "../../database/sealed.ts";
-import { timeStampsFor } from "../../database/time-stamps.ts";
-import { checkpointsOf, logKeys, newestCheckpoint } from "../../database/tree.ts";
-import { fault, invalid } from "../../faults.ts";
-import { type Checkpoint, type LogKey, rootOf, signersOf } from "../../records/log/checkpoint.ts";
+import { type Checkpoint, type LogKey, rootOf } from "../../records/log/checkpoint.ts";
 import type { LoggedEntry } from "../../records/receipt.ts";
 import { legClaim } from "../claims/leg-claim.ts";
 import { readNotices } from "../claims/notices.ts";
 import { type ConsignmentComparison, compareLeg, lineOf } from "../comparison/compare-consignment.ts";
 import { comparisonViewOf } from "../comparison/comparison-view.ts";
 import type { Deps } from "../deps.ts";
+import { type OrderLog, orderLog } from "../log/order-log.ts";
 import { mustBeShop, mustReadOrder } from "../may.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readAssessments } from "../packaging/assessments.ts";
@@ -65,6 +62,9 @@ export interface ReportFacts {
 	readonly keys: readonly LogKey[];
 	/** The newest time stamp that covers an entry of the order. */
 	readonly stamp: { readonly size: number; readonly time: Date } | null;
+	/** The other log that sealed it, where it was read in from a dossier. */
+	readonly readIn: OrderLog["readIn"];
+	readonly receipt: OrderLog["receipt"];
 	/** When the last entry about the order was logged: a report tells of nothing later. */
 	readonly asOf: Date;
 	readonly publicUrl: string;
@@ -86,20 +86,13 @@ export async function readReportFacts(
 	// Who notifies a carrier, and with what, is the affair of whoever made the contract: the shop hands it on.
 	if (edition === "carrier") mustBeShop(caller);
 	const order = await readOrder(deps, caller, orderId);
-	const checkpoint = await checkpointAt(deps, at);
-	const entries = (await entriesOfOrder(deps.database, orderId)).filter(({ index }) => index < checkpoint.size);
+	const { entries, checkpoint, ...log } = await orderLog(deps.database, orderId, at);
 	const records = standingAt(await sealedRecordsOfOrder(deps.database, orderId), checkpoint.size);
 	const line = lineOf(
 		order,
 		records.filter(({ view }) => view.supersededBy === null),
 	);
-	const [keys, stamps, positions, settlement] = await Promise.all([
-		logKeys(deps.database),
-		timeStampsFor(
-			deps.database,
-			checkpoint.size,
-			entries.map(({ index }) => index),
-		),
+	const [positions, settlement] = await Promise.all([
 		readPositions(deps, caller, orderId, checkpoint.size),
 		readSettlement(deps, caller, orderId, checkpoint.size),
 	]);
@@ -119,8 +112,6 @@ export async function readReportFacts(
 	);
 	const exhibits = numberedExhibits(records);
 	const sha256s = exhibits.map(({ sha256 }) => sha256);
-	const signers = signersOf(checkpoint.note);
-	const [stamp] = stamps;
 	const report: ReportFacts = {
 		edition,
 		order,
@@ -134,22 +125,14 @@ export async function readReportFacts(
 		entries,
 		checkpoint,
 		root: rootOf(checkpoint.note),
-		keys: keys.filter(({ id }) => signers.includes(id)),
-		stamp: stamp === undefined ? null : { size: stamp.size, time: stamp.genTime },
+		keys: log.keys,
+		stamp: log.stamp,
+		readIn: log.readIn,
+		receipt: log.receipt,
 		asOf: entries.at(-1)?.time ?? new Date(order.createdAt),
 		publicUrl: deps.publicUrl,
 	};
 	return edition === "carrier" ? carrierLeg(report, leg) : report;
-}
-
-async function checkpointAt(deps: Deps, at: number | undefined): Promise<Checkpoint> {
-	const newest = await newestCheckpoint(deps.database);
-	if (newest === null) throw fault("not-sealed");
-	if (at === undefined) return newest;
-	if (at > newest.size) throw invalid([{ path: "/at", code: "too-big", facts: { most: newest.size } }]);
-	const [checkpoint] = await checkpointsOf(deps.database, [at]);
-	if (checkpoint === undefined) throw new Error(`the log has no checkpoint of ${at} entries`);
-	return checkpoint;
 }
 
 /** The records that were sealed by then; one that was amended only later stands unamended. */

@@ -18,6 +18,7 @@ import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
 import { appendToLog } from "../log/append-to-log.ts";
 import { callerId, mustReadOrder } from "../may.ts";
+import { refuseReadIn } from "../read-in/refuse-read-in.ts";
 import { sealedRecordsOfOrder } from "../records/record-views.ts";
 import { sideOf } from "./side-of.ts";
 
@@ -35,6 +36,7 @@ export async function statePosition(
 	mustReadOrder(caller, orderId);
 	const order = await orderById(deps.database, orderId);
 	if (order === null) throw fault("not-found");
+	await refuseReadIn(deps.database, orderId);
 	const partyId = sideOf(caller, order);
 	const id = await createOnce(deps, caller, idempotencyKey, { orderId, ...input }, async (transaction) => {
 		await lockOrder(transaction, orderId);

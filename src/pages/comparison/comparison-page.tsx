@@ -7,6 +7,7 @@ import { isTextKey, say, speak, type TextKey } from "../../texts/say.ts";
 import { groupsOfFour, offsetOf, showTime } from "../../texts/shown-time.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErasedNote } from "../components/erased-note.tsx";
+import { ReadInNote } from "../components/read-in-note.tsx";
 import { PlatformNote } from "../customer/platform-note.tsx";
 import { Layout } from "../layout.tsx";
 import { CheckTable, type Shown } from "./check-table.tsx";
@@ -31,6 +32,7 @@ export function ComparisonPage(props: {
 				{order.item.maker} {order.item.model}
 			</p>
 			{order.owner.erasedAt !== undefined && <ErasedNote at={order.owner.erasedAt} />}
+			<ReadInNote of={order} />
 			{both ? (
 				<p class="lead">{say(`comparison-page.lead.${comparison.outcome}`)}</p>
 			) : (

@@ -45,7 +45,7 @@ export function SealedPage({ guided }: { readonly guided: GuidedRecord }) {
 				<dt>{say("arrival.receipt.fingerprint")}</dt>
 				<dd class="fingerprint">{groupsOfFour(sealed.fingerprint)}</dd>
 			</dl>
-			<LogFacts />
+			<LogFacts of={order} />
 			<p class="note">{say("arrival.receipt.next")}</p>
 			{record.consignmentId !== null && (
 				<p class="no-print">

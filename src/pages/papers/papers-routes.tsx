@@ -23,7 +23,7 @@ export function registerPapers(app: FastifyInstance, deps: Deps): void {
 			<PapersPage
 				orderId={order.id}
 				itemName={`${order.item.maker} ${order.item.model}`}
-				size={records.length === 0 ? null : (checkpoint?.size ?? null)}
+				size={records.length === 0 ? null : (order.readIn?.treeSize ?? checkpoint?.size ?? null)}
 				legs={legsOf(order)}
 				isShop={caller.kind === "account"}
 			/>

@@ -67,7 +67,7 @@ export function SlipPage(props: SlipProps) {
 					))}
 				</ul>
 				<Fingerprint departure={props.departure} />
-				<LogFacts />
+				<LogFacts of={order} />
 				<p>{say("slip.seal-advice")}</p>
 			</div>
 		</Layout>

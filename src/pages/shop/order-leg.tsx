@@ -27,6 +27,7 @@ export function OrderLeg({
 		[...found.records.map(({ view }) => view), ...found.drafts].some(
 			(view) => view.consignmentId === leg.id && view.stage === stage,
 		);
+	const goesOn = found.order.readIn === undefined;
 	const ownerSends = leg.direction === "to-repairer";
 	const open = (stage: string, label: TextKey, extra: Readonly<Record<string, string>> = {}) => (
 		<Form action={`/consignments/${leg.id}/records`} formToken={formToken}>
@@ -58,7 +59,7 @@ export function OrderLeg({
 					<a href={`${base}/pack`}>{sealedLine(pack)}</a>
 				</p>
 			))}
-			{!has("departure") && (
+			{goesOn && !has("departure") && (
 				<div class="row">
 					{ownerSends
 						? open("departure", "shop.ask-owner-departure", { next: "link" })
@@ -66,7 +67,7 @@ export function OrderLeg({
 					{!ownerSends && open("departure", "shop.open-full-departure", { depth: "full" })}
 				</div>
 			)}
-			{!has("arrival") && (
+			{goesOn && !has("arrival") && (
 				<div class="row">
 					{ownerSends
 						? open("arrival", "shop.open-intake", { depth: "full" })

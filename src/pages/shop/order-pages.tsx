@@ -20,6 +20,7 @@ import { say, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErasedNote } from "../components/erased-note.tsx";
 import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
+import { ReadInNote } from "../components/read-in-note.tsx";
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { ConsignmentFields, consignmentForm, factErrors, factsOf } from "./consignment-fields.tsx";
@@ -165,6 +166,7 @@ function OrderPage({
 					</>
 				)}
 			</dl>
+			<ReadInNote of={order} />
 			<p class="no-print">
 				<a href={`/orders/${order.id}/papers`}>{say("papers.link")}</a>
 			</p>
@@ -185,15 +187,7 @@ function OrderPage({
 					claim={claims[place] as LegClaimView}
 				/>
 			))}
-			<h2>{say("shop.next-leg")}</h2>
-			<Form action={`/orders/${order.id}/consignments`} formToken={formToken}>
-				<Submit name="direction" value="to-repairer" kind="quiet" label={say("shop.leg-to-repairer")} />
-				<Submit name="direction" value="to-owner" kind="quiet" label={say("shop.leg-to-owner")} />
-			</Form>
-			<h2>{say("shop.on-the-bench")}</h2>
-			<Form action={`/orders/${order.id}/records`} formToken={formToken}>
-				<Submit kind="quiet" label={say("shop.open-bench-record")} />
-			</Form>
+			{order.readIn === undefined && <GoingOn orderId={order.id} formToken={formToken} />}
 			<h2>{say("settling.settlement")}</h2>
 			<ul>
 				<li>
@@ -206,6 +200,23 @@ function OrderPage({
 			<OrderLinks order={found.order.id} links={links} formToken={formToken} />
 			<MessageSection {...{ found, links, messages, formToken }} />
 		</ShopLayout>
+	);
+}
+
+/** What adds to the order. */
+function GoingOn({ orderId, formToken }: { readonly orderId: string; readonly formToken: string }) {
+	return (
+		<>
+			<h2>{say("shop.next-leg")}</h2>
+			<Form action={`/orders/${orderId}/consignments`} formToken={formToken}>
+				<Submit name="direction" value="to-repairer" kind="quiet" label={say("shop.leg-to-repairer")} />
+				<Submit name="direction" value="to-owner" kind="quiet" label={say("shop.leg-to-owner")} />
+			</Form>
+			<h2>{say("shop.on-the-bench")}</h2>
+			<Form action={`/orders/${orderId}/records`} formToken={formToken}>
+				<Submit kind="quiet" label={say("shop.open-bench-record")} />
+			</Form>
+		</>
 	);
 }
 

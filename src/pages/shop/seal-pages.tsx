@@ -98,7 +98,7 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 				</p>
 				<p class="hint">{say("record.receipt-text")}</p>
 				<StatementFacts statement={statement} checks={guided.allChecks} exhibits={guided.exhibits} />
-				<LogFacts />
+				<LogFacts of={guided.order} />
 				<Form action={`/records/${view.id}/amend`} formToken={formTokenFor(request)}>
 					<Submit kind="quiet" label={say("record.amend")} />
 				</Form>

@@ -90,7 +90,8 @@ openssl pkey -pubin -in data/log/key.pem -noout -text
 
 - The report (data/report.pdf) and the comparison (data/comparison.json) are computed from the
   sealed statements. They are not sealed themselves: where it matters, compare them with the
-  statements, which hold every reading.
+  statements, which hold every reading. The order (data/order.json) is as it was noted; it is not
+  sealed either, and lets another service read this dossier in.
 - What a person typed stands in a statement as a hash. data/openings holds the words and the salt
   that give it; way A checks them, one by one.
 - A seal shows that words were not changed since. It does not show that they are true, nor that

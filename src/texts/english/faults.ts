@@ -40,6 +40,8 @@ export const faults = {
 	"fault.discarded.mend": "Open a new one.",
 	"fault.not-sealed": "The record is not sealed yet.",
 	"fault.not-sealed.mend": "Seal it first.",
+	"fault.read-in": "This order was read in from a dossier: the log that sealed it ended there.",
+	"fault.read-in.mend": "Take the item in with a new order.",
 	"fault.erased": "This was erased with the data of the person whom it was about.",
 	"fault.erased.mend": "Whoever took a copy before may still have it.",
 	"fault.already-there": "This exists already.",

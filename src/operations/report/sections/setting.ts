@@ -22,7 +22,7 @@ export function howToRead(): Section {
 	};
 }
 
-export function server({ order, publicUrl, keys, stamp }: ReportFacts): Section {
+export function server({ order, publicUrl, keys, stamp, readIn }: ReportFacts): Section {
 	return {
 		title: say("report.server"),
 		blocks: [
@@ -30,6 +30,9 @@ export function server({ order, publicUrl, keys, stamp }: ReportFacts): Section 
 			facts([
 				[say("report.repairer"), `${order.repairer.name}, ${order.repairer.country}`],
 				[say("report.server-address"), publicUrl],
+				...(readIn === null
+					? []
+					: [[say("read-in.report"), say("read-in.report-of", { time: showTime(readIn.readInAt) })] as const]),
 				[say("report.server-origin"), keys[0]?.origin ?? ""],
 				[say("report.server-keys"), keys.map(({ id }) => id).join(", ")],
 				[

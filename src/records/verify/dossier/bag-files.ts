@@ -7,8 +7,14 @@ import { refuse } from "../shape.ts";
 import type { Bag } from "./read-bag.ts";
 import { receiptFiles } from "./receipt-files.ts";
 
-/** Computed from what is sealed; `exhibits` and `copies` compare photos and files by themselves. */
-const COMPUTED = ["data/comparison.json", "data/receipt.json", "data/report.pdf", "data/verify-offline.html"];
+/** Computed from what is sealed, or noted beside it; `exhibits` and `copies` compare photos and files by themselves. */
+const COMPUTED = [
+	"data/comparison.json",
+	"data/order.json",
+	"data/receipt.json",
+	"data/report.pdf",
+	"data/verify-offline.html",
+];
 const EXHIBIT = /^data\/exhibits\/E[1-9][0-9]*\.[a-z0-9]+$/;
 const COPY = /^data\/copies(\/E[1-9][0-9]*\.jpg|\.txt)$/;
 const PEM = /^-----BEGIN PUBLIC KEY-----\n[A-Za-z0-9+/=]+\n-----END PUBLIC KEY-----\n$/;

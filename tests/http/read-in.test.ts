@@ -1,0 +1,263 @@
+/**
+ * A dossier read into a service that never saw its order: the same bytes under the same seals come out again, its pages and
+ * answers are the same, and what is not right is refused with nothing left behind.
+ */
+import { readdirSync, readFileSync } from "node:fs";
+import fc from "fast-check";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { readInDossier } from "../../src/operations/read-in/read-in-dossier.ts";
+import { ReadInRefusal } from "../../src/operations/read-in/read-in-refusal.ts";
+import { sourceOf } from "../../src/records/verify/dossier/byte-source.ts";
+import { readBag } from "../../src/records/verify/dossier/read-bag.ts";
+import { verifyReceipt } from "../../src/records/verify/verify-receipt.ts";
+import { type Played, playScenario } from "../scenarios/play-scenario.ts";
+import { forgedDossier } from "../setup/forged-dossier.ts";
+import { type TestApp, testApp } from "../setup/test-app.ts";
+
+const scenario = JSON.parse(readFileSync(new URL("../../demo-data/scenarios/s10a.json", import.meta.url), "utf8"));
+
+let there: TestApp;
+let here: TestApp;
+let played: Played;
+let zip: Buffer;
+let recordId: string;
+let keyThere: string;
+beforeAll(async () => {
+	[there, here] = await Promise.all([testApp(), testApp()]);
+	played = await playScenario(there, scenario);
+	// An order of its own, so that this service's log has entries of the same places.
+	await playScenario(here, scenario);
+	recordId = await sealWithPhotos();
+	keyThere = (await there.ask("GET", "/api/v1/log/key")).body;
+	zip = (await there.ask("GET", `/api/v1/orders/${played.orderId}/dossier.zip`)).rawPayload;
+}, 60_000);
+afterAll(async () => {
+	await there?.close();
+	await here?.close();
+});
+
+/** Two photos: of one the shop hands out the original, of the other a copy without metadata. */
+async function sealWithPhotos(): Promise<string> {
+	const draft = (
+		await there.ask("POST", `/api/v1/consignments/${played.legIds[0]}/records`, { stage: "arrival" })
+	).json();
+	const [front = "", back = ""] = await Promise.all(
+		["front", "back"].map(async (side) => {
+			const brought = await there.app.inject({
+				method: "POST",
+				url: `/api/v1/records/${draft.id}/exhibits?fileName=${side}.png`,
+				headers: { authorization: `Bearer ${there.token}`, "content-type": "image/png" },
+				payload: readFileSync(new URL(`../../demo-data/pictures/card-${side}.png`, import.meta.url)),
+			});
+			return brought.json().sha256;
+		}),
+	);
+	const content = {
+		observedAt: "2026-05-02T10:00:00+02:00",
+		state: "good",
+		identity: { serialNumber: "BM12-40118" },
+		exhibits: [
+			{ sha256: front, view: "item-front" },
+			{ sha256: back, view: "item-back" },
+		],
+	};
+	const saved = await there.ask("PUT", `/api/v1/records/${draft.id}`, content, { "if-match": '"v1"' });
+	const sealed = await there.ask("POST", `/api/v1/records/${draft.id}/seal`, undefined, {
+		"if-match": String(saved.headers.etag),
+	});
+	expect(sealed.statusCode, sealed.body).toBe(200);
+	const path = `/api/v1/records/${draft.id}/exhibits/${front}/hand-out`;
+	const consent = await there.ask("POST", path, { choice: "original" });
+	expect(consent.statusCode, consent.body).toBeLessThan(300);
+	return draft.id;
+}
+
+const readIn = (bytes: Uint8Array, keys: string[] = []) => readInDossier(here.deps, sourceOf(bytes), { keys });
+const refusal = async (bytes: Uint8Array, keys: string[] = []) => {
+	const error = await readIn(bytes, keys).then(
+		() => null,
+		(thrown: unknown) => thrown,
+	);
+	if (!(error instanceof ReadInRefusal)) throw new Error(`not refused: ${error}`);
+	return error.check;
+};
+/** Everything that an import could leave behind. */
+const traces = async () => {
+	const counted = await Promise.all(
+		[
+			"party",
+			"item",
+			"repair_order",
+			"consignment",
+			"state_record",
+			"opening",
+			"exhibit",
+			"read_in_log",
+			"read_in_entry",
+		].map(async (table) => (await here.db.database.query<{ n: number }>(`SELECT count(*) AS n FROM ${table}`))[0]?.n),
+	);
+	const files = (folder: string) =>
+		readdirSync(folder, { recursive: true, withFileTypes: true }).filter((one) => one.isFile());
+	return { counted, keys: files(here.db.keyFolder).length, exhibits: files(here.deps.exhibitFolder).length };
+};
+
+describe("refused, with nothing left behind:", () => {
+	it("a flip of any bit, wherever it stands", async () => {
+		const before = await traces();
+		const files = await readBag(sourceOf(zip), () => {});
+		const starts = [...files.files.values()].map(({ start, size }) => ({ start, size }));
+		// By file, not by byte alone: else the page that verifies would take nearly all.
+		const inFile = fc
+			.tuple(fc.constantFrom(...starts), fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true }))
+			.map(([{ start, size }, share]) => start + Math.floor(share * size));
+		const anywhere = fc.nat(zip.length - 1);
+		await fc.assert(
+			fc.asyncProperty(fc.oneof(inFile, anywhere), fc.integer({ min: 0, max: 7 }), async (at, bit) => {
+				const bad = Buffer.from(zip);
+				bad[at] = (bad[at] ?? 0) ^ (1 << bit);
+				expect(await refusal(bad)).toBe("bag");
+			}),
+			{ numRuns: 30 },
+		);
+		expect(await traces()).toEqual(before);
+	}, 60_000);
+	it("one that was cut, and one sealed by another key than the one that is known", async () => {
+		const before = await traces();
+		expect(await refusal(zip.subarray(0, -1))).toBe("bag");
+		expect(await refusal(zip, ["ab".repeat(32)])).toBe("expected-key");
+		expect(await traces()).toEqual(before);
+	});
+	it("one whose noted order is at odds with what was sealed, all hashes of its bag fitting", async () => {
+		const before = await traces();
+		for (const [from, to] of [
+			[played.ownerId, `pty_${"0".repeat(20)}`],
+			[String(played.legIds[0]), `con_${"0".repeat(20)}`],
+			['"class":"graphics-card"', '"class":"drive"'],
+			['"leg":1', '"leg":2'],
+			['"terms"', '"other"'],
+		] as const) {
+			const forged = await forgedDossier(zip, "data/order.json", (bytes) =>
+				Buffer.from(bytes.toString("utf8").replaceAll(from, to)),
+			);
+			expect(await refusal(forged), from).toBe("order-file");
+		}
+		expect(await refusal(await forgedDossier(zip, "data/order.json", () => null))).toBe("order-file");
+		const other = await forgedDossier(zip, "data/exhibits/E1.png", (bytes) => Buffer.concat([bytes, Buffer.of(0)]));
+		expect(await refusal(other)).toBe("exhibits");
+		const copy = await forgedDossier(zip, "data/copies/E2.jpg", (bytes) => Buffer.concat([bytes, Buffer.of(0)]));
+		expect(await refusal(copy)).toBe("copies");
+		expect(await traces()).toEqual(before);
+	});
+	it("one whose writing fails half-way", async () => {
+		const itemId = (await there.ask("GET", `/api/v1/orders/${played.orderId}`)).json().item.id;
+		await here.db.database.query(
+			"INSERT INTO item (id, class, owner_id, plain, personal) SELECT $1, class, owner_id, plain, personal FROM item LIMIT 1",
+			[itemId],
+		);
+		const before = await traces();
+		await expect(readIn(zip)).rejects.toThrow(/duplicate key/);
+		expect(await traces()).toEqual(before);
+		await here.db.database.query("DELETE FROM item WHERE id = $1", [itemId]);
+	});
+});
+
+describe("read in", () => {
+	beforeAll(async () => {
+		const done = await readIn(zip, [keyThere]);
+		expect(done).toMatchObject({ orderId: played.orderId, exhibits: { named: 2, originals: 1, copies: 1 } });
+	});
+	it("a second time is refused", async () => {
+		expect(await refusal(zip)).toBe("already-there");
+	});
+	it("it gives a dossier of the same bytes, but for the report, which says that it was read in", async () => {
+		const again = await here.ask("GET", `/api/v1/orders/${played.orderId}/dossier.zip`);
+		expect(again.statusCode, again.body.slice(0, 300)).toBe(200);
+		const hashes = async (bytes: Uint8Array) => {
+			const { files } = await readBag(sourceOf(bytes), () => {});
+			return new Map(
+				[...files].filter(([path]) => path.startsWith("data/")).map(([path, { sha256 }]) => [path, sha256]),
+			);
+		};
+		const [first, second] = [await hashes(zip), await hashes(again.rawPayload)];
+		expect([...second.keys()]).toEqual([...first.keys()]);
+		expect([...first].filter(([path, sha256]) => second.get(path) !== sha256).map(([path]) => path)).toEqual([
+			"data/report.pdf",
+		]);
+	});
+	it("its receipts verify against the key of the log that sealed them, and no other", async () => {
+		const receipt = await here.ask("GET", `/api/v1/records/${recordId}/receipt`);
+		expect(receipt.statusCode, receipt.body.slice(0, 300)).toBe(200);
+		const verified = verifyReceipt(receipt.rawPayload, { keys: [keyThere] });
+		expect(verified.checks.filter(({ outcome }) => outcome === "failed")).toEqual([]);
+		expect(verified).toMatchObject({ outcome: "verified", about: recordId });
+		const keyHere = (await here.ask("GET", "/api/v1/log/key")).body;
+		expect(verifyReceipt(receipt.rawPayload, { keys: [keyHere] }).outcome).toBe("not-verified");
+		// What its holder kept of the other service is the beginning, or the same.
+		const kept = await there.ask("GET", `/api/v1/records/${recordId}/receipt`);
+		const earlier = [{ name: "kept.json", bytes: kept.rawPayload }];
+		expect(verifyReceipt(receipt.rawPayload, { keys: [keyThere], earlier }).outcome).toBe("verified");
+	});
+	it("its comparison, records and photos are the same, a copy where others get one", async () => {
+		const original = /E2 ([0-9a-f]{64}) without-metadata/.exec(zip.toString("latin1"))?.[1];
+		const copy = await here.ask("GET", `/api/v1/exhibits/${original}`);
+		expect(copy.headers["content-type"]).toBe("image/jpeg");
+		for (const path of [`consignments/${played.legIds[0]}/comparison`, `exhibits/${exhibitOf(zip)}`]) {
+			const [one, other] = await Promise.all([there, here].map((app) => app.ask("GET", `/api/v1/${path}`)));
+			expect(other?.statusCode, other?.body.slice(0, 300)).toBe(200);
+			expect(other?.rawPayload.equals(one?.rawPayload ?? Buffer.of())).toBe(true);
+		}
+		const sealed = async (app: TestApp) => (await app.ask("GET", `/api/v1/records/${recordId}`)).json().sealed;
+		expect(await sealed(here)).toEqual(await sealed(there));
+	});
+	it("its pages say whose seals these are; its report too", async () => {
+		const { readIn: from } = (await here.ask("GET", `/api/v1/orders/${played.orderId}`)).json();
+		expect(from).toMatchObject({
+			treeSize: expect.any(Number),
+			dossierSha256: expect.stringMatching(/^[0-9a-f]{64}$/),
+		});
+		for (const path of ["", "/comparison", "/papers"]) {
+			const url = `/orders/${played.orderId}${path === "/comparison" ? `/consignments/${played.legIds[0]}/comparison` : path}`;
+			const page = await here.app.inject({ method: "GET", url, headers: { cookie: here.sessionCookie } });
+			expect(page.statusCode, url).toBe(200);
+			if (path !== "/papers") expect(page.body).toContain(`Sealed in the log ${from.origin}`);
+		}
+		const report = await here.ask("GET", `/api/v1/orders/${played.orderId}/report.pdf`);
+		expect(report.statusCode).toBe(200);
+	});
+	it("only its own size of the log can be told of", async () => {
+		const { treeSize } = (await here.ask("GET", `/api/v1/orders/${played.orderId}`)).json().readIn;
+		for (const [at, status] of [
+			[treeSize, 200],
+			[treeSize - 1, 400],
+			[treeSize + 1, 400],
+		]) {
+			expect((await here.ask("GET", `/api/v1/orders/${played.orderId}/carrier-text?at=${at}`)).statusCode).toBe(status);
+		}
+	});
+	it("nothing is added to it", async () => {
+		for (const [path, body] of [
+			[`consignments/${played.legIds[0]}/records`, { stage: "arrival" }],
+			[`orders/${played.orderId}/records`, { stage: "bench" }],
+			[
+				`orders/${played.orderId}/consignments`,
+				{ direction: "to-owner", facts: { mode: "road", bookedBy: "consignor" } },
+			],
+		] as const) {
+			const answer = await here.ask("POST", `/api/v1/${path}`, body);
+			expect(answer.statusCode, path).toBe(409);
+			expect(answer.json().type).toContain("read-in");
+		}
+	});
+	it("after its owner is erased it still verifies, without the words", async () => {
+		const erased = await here.ask("POST", `/api/v1/parties/${played.ownerId}/erase`, { confirm: played.ownerId });
+		expect(erased.statusCode, erased.body).toBeLessThan(300);
+		const receipt = await here.ask("GET", `/api/v1/records/${recordId}/receipt`);
+		expect(verifyReceipt(receipt.rawPayload, { keys: [keyThere] }).outcome).toBe("verified");
+		expect(receipt.body).not.toContain("BM12-40118");
+	});
+});
+
+/** The photo's hash, as the dossier's manifest lists it. */
+function exhibitOf(bytes: Buffer): string {
+	return /([0-9a-f]{64}) {2}data\/exhibits\/E1\.png\n/.exec(bytes.toString("latin1"))?.[1] ?? "";
+}
