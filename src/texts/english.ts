@@ -21,6 +21,7 @@ import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { papers } from "./english/papers.ts";
+import { pictures } from "./english/pictures.ts";
 import { planner } from "./english/planner.ts";
 import { recording } from "./english/recording.ts";
 import { report } from "./english/report.ts";
@@ -60,6 +61,7 @@ export const english = {
 	...packaging,
 	...pack,
 	...papers,
+	...pictures,
 	...planner,
 	...soak,
 	...soakPage,

@@ -17,7 +17,7 @@ import { sha256Hex } from "../../records/canonical.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustReadOrder, mustWriteRecord } from "../may.ts";
 import { fetchAsCaller } from "../pictures/exhibit-file-views.ts";
-import { prepareWhenBrought } from "../pictures/prepare-picture.ts";
+import { preparePictures } from "../pictures/prepare-picture.ts";
 import { mediaTypeOf } from "./media-type.ts";
 
 /** The largest file that is taken. Source: the contract page. */
@@ -60,7 +60,7 @@ export async function bringExhibit(
 		order_id: record.order_id,
 	};
 	await deps.database.transaction((transaction) => insertExhibit(transaction, { ...row, broughtBy: callerId(caller) }));
-	await prepareWhenBrought(deps, row);
+	await preparePictures(deps, partyId, [row]);
 	return { sha256, sizeBytes: file.bytes.length, mediaType, fileName: file.fileName };
 }
 

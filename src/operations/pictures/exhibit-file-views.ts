@@ -6,7 +6,7 @@ import { recordById } from "../../database/records.ts";
 import { fault } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
 import { mustReadOrder, mustWriteRecord } from "../may.ts";
-import { type FileHandOut, handOutsInOrder, isTaker, thumbnailOf } from "./hand-out.ts";
+import { type FileHandOut, handOutsInOrder, isTaker, settledHandOuts, thumbnailOf } from "./hand-out.ts";
 import { copyBytes, originalBytes } from "./picture-files.ts";
 
 export interface FileBytes {
@@ -86,7 +86,7 @@ export async function fetchAsCaller(deps: Deps, caller: Caller, uses: readonly P
 	let isErased = false;
 	for (const use of uses) {
 		isErased ||= use.stored_sha256 === null;
-		const others = (await handOutsInOrder(deps, use.order_id, [use.sha256])).get(use.sha256)?.others;
+		const others = (await settledHandOuts(deps, use.order_id, [use.sha256])).get(use.sha256)?.others;
 		if (others === undefined || others.form === "nothing") continue;
 		return others.form === "original" ? originalOf(deps, use) : fileOf(deps, use, others.copy);
 	}

@@ -2,12 +2,10 @@
 import type { Caller } from "../../access/caller.ts";
 import type { CheckDefinition } from "../../catalogue/checks/check.ts";
 import { checksOf } from "../../catalogue/checks/checks.ts";
-import type { ExhibitView } from "../../contract/exhibits.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { ExhibitFileView } from "../../contract/pictures.ts";
 import type { RecordView } from "../../contract/records.ts";
 import type { Deps } from "../deps.ts";
-import { listExhibits } from "../exhibits/exhibits.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readExhibitFiles } from "../pictures/exhibit-file-views.ts";
 import { readRecord } from "./read-record.ts";
@@ -22,8 +20,7 @@ export interface GuidedRecord {
 	/** Those that need no instruments; `allChecks` has the class's other checks too. */
 	readonly checks: readonly GuidedCheck[];
 	readonly allChecks: readonly GuidedCheck[];
-	readonly exhibits: readonly ExhibitView[];
-	/** The same files with what they claim and what others get of them. */
+	/** Its photos and files, with what they claim and what others get of them. */
 	readonly files: readonly ExhibitFileView[];
 }
 
@@ -35,9 +32,8 @@ export function checksWithoutInstruments(itemClass: OrderView["item"]["class"]):
 /** The record with its surroundings, for whoever may read it. */
 export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: string): Promise<GuidedRecord> {
 	const record = await readRecord(deps, caller, recordId);
-	const [order, exhibits, files] = await Promise.all([
+	const [order, files] = await Promise.all([
 		readOrder(deps, caller, record.orderId),
-		listExhibits(deps, caller, recordId),
 		readExhibitFiles(deps, caller, recordId),
 	]);
 	const allChecks = checksOf(order.item.class);
@@ -47,7 +43,6 @@ export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: str
 		consignment: order.consignments.find((consignment) => consignment.id === record.consignmentId) ?? null,
 		checks: checksWithoutInstruments(order.item.class),
 		allChecks,
-		exhibits,
 		files,
 	};
 }

@@ -17,7 +17,7 @@ import type { Deps } from "../deps.ts";
 import { mustBeShop, mustReadOrder } from "../may.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readAssessments } from "../packaging/assessments.ts";
-import { type FileHandOut, handOutsInOrder } from "../pictures/hand-out.ts";
+import { type FileHandOut, settledHandOuts } from "../pictures/hand-out.ts";
 import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
 import { type NumberedExhibit, numberedExhibits } from "./numbered-exhibits.ts";
 
@@ -95,7 +95,7 @@ export async function readReportFacts(
 		line: lineOf(order, valid),
 		legs,
 		exhibits,
-		handOuts: await handOutsInOrder(deps, orderId, sha256s),
+		handOuts: await settledHandOuts(deps, orderId, sha256s),
 		entries,
 		checkpoint,
 		root: rootOf(checkpoint.note),

@@ -4,6 +4,7 @@ import type { Deps } from "../../operations/deps.ts";
 import { registerComparison } from "../comparison/comparison-routes.tsx";
 import { registerSealedPacks } from "../packaging/sealed-packs-routes.tsx";
 import { registerPapers } from "../papers/papers-routes.tsx";
+import { registerPicturePages } from "../pictures/pictures-routes.tsx";
 import { registerRecordings } from "../recordings/recordings-routes.tsx";
 import { registerSheets } from "../sheets/sheet-routes.tsx";
 import { registerContinue } from "./continue-pages.tsx";
@@ -21,5 +22,6 @@ export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
 		registerRecordings(pages, deps);
 		registerSheets(pages, deps);
 		registerPapers(pages, deps);
+		registerPicturePages(pages, deps);
 	});
 }

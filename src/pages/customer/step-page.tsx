@@ -1,4 +1,5 @@
 /** One step of the guided record. Everything works without script; each step is one form that saves. */
+import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { powerStop } from "../../operations/records/power-stop.ts";
 import { say } from "../../texts/say.ts";
@@ -27,6 +28,8 @@ export interface StepPageProps {
 	readonly notices: readonly string[];
 	/** The draft was saved elsewhere since this form was opened. */
 	readonly stale: boolean;
+	/** Null where the step asks for no photos. */
+	readonly photoCode: PhotoCodeView | null;
 	readonly formToken: string;
 	readonly now: Date;
 }
@@ -46,7 +49,15 @@ export function StepPage(props: StepPageProps) {
 	const wait = waitOf(content, now);
 	const checks = guided.checks.filter((check) => step.checks?.(check) === true);
 	const photos = step.views.length > 0 && (
-		<Photos views={step.views} content={content} exhibits={guided.exhibits} refused={props.refused} errors={errors} />
+		<Photos
+			views={step.views}
+			content={content}
+			recordId={record.id}
+			files={guided.files}
+			code={props.photoCode}
+			refused={props.refused}
+			errors={errors}
+		/>
 	);
 	return (
 		<Layout title={say(step.title)}>

@@ -43,6 +43,9 @@ export function PapersPage({ orderId, itemName, size, isShop }: Papers) {
 						</tbody>
 					</table>
 					<p class="note">{say("papers.caution")}</p>
+					<p>
+						<a href={`/orders/${orderId}/photo-code`}>{say("photo-code.check")}</a>
+					</p>
 					<p class="hint">{say("papers.verify", { page: "/verify" })}</p>
 				</>
 			)}
@@ -81,7 +84,11 @@ function EditionRow({
 				{hasDossier ? (
 					<a href={`/api/v1/orders/${orderId}/dossier.zip${query}`}>{say("papers.dossier")}</a>
 				) : (
-					<span class="hint">{say("papers.no-dossier")}</span>
+					<>
+						<a href={`/orders/${orderId}/carrier-photos`}>{say("carrier-photos.link")}</a>
+						<br />
+						<span class="hint">{say("papers.no-dossier")}</span>
+					</>
 				)}
 			</td>
 		</tr>

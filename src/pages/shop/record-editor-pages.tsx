@@ -3,12 +3,14 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerOf, openTo } from "../../access/callers.ts";
 import { EXHIBIT_VIEWS } from "../../catalogue/codes.ts";
 import type { BenchView, InstrumentView } from "../../contract/benches.ts";
+import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { RecordContentInput } from "../../contract/records.ts";
 import { Fault, fault } from "../../faults.ts";
 import { makeLink } from "../../operations/access/links.ts";
 import { readBenches, readInstruments } from "../../operations/benches/benches.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { bringExhibit } from "../../operations/exhibits/exhibits.ts";
+import { givePhotoCode } from "../../operations/pictures/photo-codes.ts";
 import { type GuidedRecord, readGuidedRecord } from "../../operations/records/guided-record.ts";
 import { importIntoDraft } from "../../operations/records/import-into-draft.ts";
 import { discardDraft, saveDraft } from "../../operations/records/save-draft.ts";
@@ -171,9 +173,10 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 		shown: Shown,
 	): Promise<FastifyReply> {
 		const caller = callerOf(request);
-		const [instruments, benches]: [InstrumentView[], BenchView[]] = await Promise.all([
+		const [instruments, benches, photoCode]: [InstrumentView[], BenchView[], PhotoCodeView] = await Promise.all([
 			readInstruments(deps, caller),
 			readBenches(deps, caller),
+			givePhotoCode(deps, caller, guided.record.id),
 		]);
 		const content = guided.record.content ?? {};
 		const kept = fillRecordForm(fieldsOf(guided.record), guided.allChecks, content);
@@ -187,6 +190,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 				values={shown.typed ?? kept}
 				errors={shown.errors ?? {}}
 				notes={shown.notes ?? []}
+				photoCode={photoCode}
 				now={deps.now()}
 			/>,
 			shown.status ?? 200,

@@ -2,6 +2,7 @@
 import type { FastifyRequest } from "fastify";
 import { formTokenFor } from "../../access/callers.ts";
 import type { BenchView, InstrumentView } from "../../contract/benches.ts";
+import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { openQuestions } from "../../operations/records/open-questions.ts";
 import { soakSoFar } from "../../operations/records/soak-so-far.ts";
@@ -17,6 +18,7 @@ import {
 	Submit,
 	TextArea,
 } from "../components/form.tsx";
+import { PhotoCodeNote } from "../pictures/photo-code-note.tsx";
 import { CheckControl, checkName } from "../record-form/check-control.tsx";
 import { controlName } from "../record-form/checks-form.ts";
 import { Collectors } from "../record-form/collectors.tsx";
@@ -48,6 +50,7 @@ export interface RecordEditorProps {
 	readonly values: FormValues;
 	readonly errors: FieldErrors;
 	readonly notes: readonly string[];
+	readonly photoCode: PhotoCodeView;
 	readonly now: Date;
 }
 
@@ -59,6 +62,7 @@ export function RecordEditor(props: RecordEditorProps) {
 	const further = guided.allChecks.filter((check) => !check.short);
 	const field = { values, errors };
 	const fields = (list: readonly Field[]) => list.map((one) => <FieldControl key={one.name} field={one} {...field} />);
+	const exhibits = { content, recordId: record.id, files: guided.files };
 	const views = [...GUIDED_VIEWS, ...FURTHER_VIEWS];
 	return (
 		<ShopLayout
@@ -97,7 +101,8 @@ export function RecordEditor(props: RecordEditorProps) {
 				{fields(IDENTITY_FIELDS)}
 
 				<h2>{say("record.photos")}</h2>
-				<ExhibitList views={[...views]} content={content} exhibits={guided.exhibits} removable />
+				<PhotoCodeNote code={props.photoCode} />
+				<ExhibitList views={[...views]} {...exhibits} removable />
 				<div class="row">
 					{views.map((view) => (
 						<FileField
@@ -114,7 +119,7 @@ export function RecordEditor(props: RecordEditorProps) {
 				<h2>{say("record.file")}</h2>
 				<p>{say("record.file-text")}</p>
 				<Collectors checks={guided.allChecks} />
-				<ExhibitList views={["diagnostic-output"]} content={content} exhibits={guided.exhibits} removable />
+				<ExhibitList views={["diagnostic-output"]} {...exhibits} removable />
 				<FileField {...field} name="file.upload" label={say("record.file-upload")} />
 				<TextArea values={{}} errors={errors} name="file.paste" label={say("record.file-paste")} rows={3} />
 				<SelectField
