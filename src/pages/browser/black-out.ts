@@ -35,7 +35,7 @@ function put(row: number, { x, y, w, h }: Rectangle): void {
 	const kept = { x: left, y: top, w: within(w, 0.5, 100 - left), h: within(h, 0.5, 100 - top) };
 	for (const side of SIDES) {
 		const input = field(side, row);
-		if (input !== null) input.value = String(Math.floor(kept[side] * 10) / 10);
+		if (input !== null) input.value = String(Math.round(kept[side] * 10) / 10);
 	}
 	show();
 }
