@@ -9,7 +9,7 @@ const BUILT = fileURLToPath(new URL("../../dist/pages/browser/", import.meta.url
 export function registerAssets(app: FastifyInstance): void {
 	const assets = [
 		{ path: "/assets/style.css", file: "style.css", type: "text/css; charset=utf-8" },
-		...["device.js", "planner.js", "files.js", "uploads.js", "copy-text.js"].map((file) => ({
+		...["black-out.js", "device.js", "planner.js", "files.js", "uploads.js", "copy-text.js"].map((file) => ({
 			path: `/assets/${file}`,
 			file,
 			type: "text/javascript; charset=utf-8",

@@ -27,6 +27,7 @@ import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { papers } from "./english/papers.ts";
 import { periods } from "./english/periods.ts";
+import { pictures } from "./english/pictures.ts";
 import { planner } from "./english/planner.ts";
 import { readIn } from "./english/read-in.ts";
 import { recording } from "./english/recording.ts";
@@ -76,6 +77,7 @@ export const english = {
 	...pack,
 	...periods,
 	...papers,
+	...pictures,
 	...planner,
 	...soak,
 	...soakPage,

@@ -254,7 +254,7 @@ describe("saving step by step", () => {
 		]);
 		const page = await me.get(`/guided/${made.recordId}/parcel-closed`);
 		const [first] = content.exhibits;
-		expect(page.body).toContain(`src="/api/v1/exhibits/${first?.sha256}"`);
+		expect(page.body).toContain(`href="/records/${made.recordId}/exhibits/${first?.sha256}"`);
 		expect((await me.get(`/api/v1/exhibits/${first?.sha256}`)).statusCode).toBe(200);
 		await me.post("parcel-closed", {
 			act: "stay",

@@ -6,6 +6,7 @@ import { spawnSync } from "node:child_process";
 import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import sharp from "sharp";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { verifyReceipt } from "../../src/records/verify/verify-receipt.ts";
 import type { ServiceProcess } from "../../src/start/demo/service-process.ts";
@@ -112,6 +113,16 @@ async function plant() {
 	const exhibit = await ask("POST", `/records/${draft.id}/exhibits?fileName=${WORD}.log`, file, {
 		"content-type": "text/plain",
 	});
+	// A picture names a device, and may name its owner.
+	const picture = await sharp({ create: { width: 40, height: 30, channels: 3, background: "red" } })
+		.withExif({ IFD0: { Make: WORD, Model: `${WORD}'s own` } })
+		.jpeg()
+		.toBuffer();
+	const { sha256: pictureSha256 } = await ask("POST", `/records/${draft.id}/exhibits?fileName=${WORD}.jpg`, picture, {
+		"content-type": "image/jpeg",
+	});
+	const told = await ask("GET", `/records/${draft.id}/exhibits/${pictureSha256}`);
+	expect(told.claimed.device).toContain(WORD);
 	const content = {
 		observedAt: "2026-03-02T10:00:00+01:00",
 		state: "does-not-start",

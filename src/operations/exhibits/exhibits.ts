@@ -8,7 +8,7 @@ import { fault, invalid } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustReadOrder, mustWriteRecord } from "../may.ts";
 import { type FileContent, openAsCaller } from "../pictures/exhibit-file-views.ts";
-import { prepareWhenBrought } from "../pictures/prepare-picture.ts";
+import { preparePictures } from "../pictures/prepare-picture.ts";
 import { mediaTypeOf } from "./media-type.ts";
 import { needRoom } from "./room.ts";
 import { storeContent } from "./stored-content.ts";
@@ -45,7 +45,7 @@ export async function bringExhibit(
 		order_id: record.order_id,
 	};
 	await deps.database.transaction((transaction) => insertExhibit(transaction, { ...row, broughtBy: callerId(caller) }));
-	await prepareWhenBrought(deps, row);
+	await preparePictures(deps, partyId, [row]);
 	return { sha256: row.sha256, sizeBytes: file.bytes.length, mediaType, fileName: file.fileName };
 }
 

@@ -5,9 +5,8 @@ import { type DerivativeRow, derivativesOf, type PictureUse } from "../../databa
 import { fault } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
 import { mustBeShop } from "../may.ts";
-import type { NumberedExhibit } from "../report/numbered-exhibits.ts";
 import { readReportFacts } from "../report/report-facts.ts";
-import { type FileHandOut, handOutsInOrder } from "./hand-out.ts";
+import type { FileHandOut } from "./hand-out.ts";
 import { copyBytes, keepCopy } from "./picture-files.ts";
 import { runPictureChild } from "./run-picture-child.ts";
 
@@ -60,10 +59,8 @@ export async function fetchCarrierPhoto(
 
 async function exhibitsAt(deps: Deps, caller: Caller, orderId: string, at: number | undefined) {
 	mustBeShop(caller);
-	const { checkpoint, exhibits }: { checkpoint: { size: number }; exhibits: readonly NumberedExhibit[] } =
-		await readReportFacts(deps, caller, orderId, "carrier", at);
-	const sha256s = exhibits.map(({ sha256 }) => sha256);
-	return { size: checkpoint.size, exhibits, found: await handOutsInOrder(deps, orderId, sha256s) };
+	const { checkpoint, exhibits, handOuts } = await readReportFacts(deps, caller, orderId, "carrier", at);
+	return { size: checkpoint.size, exhibits, found: handOuts };
 }
 
 /** The copy that others get, or a smaller one of it; also where the original was consented to, which says more than needed. */

@@ -7,7 +7,7 @@ import { fault } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
 import { contentBytes } from "../exhibits/stored-content.ts";
 import { mustReadOrder, mustWriteRecord } from "../may.ts";
-import { type FileHandOut, handOutsInOrder, isTaker, thumbnailOf } from "./hand-out.ts";
+import { type FileHandOut, handOutsInOrder, isTaker, settledHandOuts, thumbnailOf } from "./hand-out.ts";
 import { copyBytes } from "./picture-files.ts";
 
 interface FileFacts {
@@ -95,7 +95,7 @@ export async function openAsCaller(deps: Deps, caller: Caller, uses: readonly Pi
 	let isErased = false;
 	for (const use of uses) {
 		isErased ||= use.stored_sha256 === null;
-		const others = (await handOutsInOrder(deps, use.order_id, [use.sha256])).get(use.sha256)?.others;
+		const others = (await settledHandOuts(deps, use.order_id, [use.sha256])).get(use.sha256)?.others;
 		if (others === undefined || others.form === "nothing") continue;
 		return others.form === "original" ? originalOf(deps, use) : contentOf(await fileOf(deps, use, others.copy));
 	}

@@ -11,8 +11,9 @@ import {
 	type PictureUse,
 	pictureUsesOfOrder,
 } from "../../database/pictures.ts";
+import { fault } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
-import { NOT_PREPARED, type Prepared, preparePictures } from "./prepare-picture.ts";
+import { isPicture, NOT_PREPARED, type Prepared, preparePictures } from "./prepare-picture.ts";
 
 export type HandedOut =
 	| { readonly form: "original" }
@@ -64,6 +65,19 @@ export async function handOutsInOrder(
 			return [sha256, { use, prepared, others: others ?? { form: "nothing" }, choices: chosen }] as const;
 		}),
 	);
+}
+
+/** The same, for what must not change once it is given out. @throws too-many where a picture was not read yet */
+export async function settledHandOuts(
+	deps: Deps,
+	orderId: string,
+	sha256s: readonly string[],
+): Promise<ReadonlyMap<string, FileHandOut>> {
+	const found = await handOutsInOrder(deps, orderId, sha256s);
+	const isUnread = ({ use, prepared }: FileHandOut) =>
+		isPicture(use) && use.stored_sha256 !== null && prepared.picture === null;
+	if ([...found.values()].some(isUnread)) throw fault("too-many", { retryAfterS: 30 });
+	return found;
 }
 
 function newestOf(choices: readonly HandOutRow[], taker: string): HandOutRow | undefined {

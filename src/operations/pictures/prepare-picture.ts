@@ -35,11 +35,14 @@ export const NOT_PREPARED: Prepared = { picture: null, copies: [] };
 
 const underWay = new Map<string, Promise<void>>();
 
-function isPicture({ media_type }: Pick<PictureUse, "media_type">): boolean {
+export function isPicture({ media_type }: Pick<PictureUse, "media_type">): boolean {
 	return media_type.startsWith("image/");
 }
 
-/** What is known of these files of one party, by SHA-256; pictures that nobody read yet are read. @throws too-many; erased */
+/**
+ * What is known of these files of one party, by SHA-256; pictures that nobody read yet are read. One that cannot be read
+ * now, since too many are waiting, stays unread until it is next asked for, and nobody else gets it until then.
+ */
 export async function preparePictures(
 	deps: Deps,
 	partyId: string,
@@ -49,7 +52,7 @@ export async function preparePictures(
 	const sha256s = pictures.map(({ sha256 }) => sha256);
 	const known = new Set((await picturesOf(deps.database, partyId, sha256s)).map(({ sha256 }) => sha256));
 	const unread = pictures.filter(({ sha256, stored_sha256 }) => !known.has(sha256) && stored_sha256 !== null);
-	await Promise.all(unread.map((file) => readAlone(deps, file)));
+	await Promise.all(unread.map((file) => readIfPossible(deps, file)));
 	const [rows, copies] = await Promise.all([
 		picturesOf(deps.database, partyId, sha256s),
 		derivativesOf(deps.database, partyId, sha256s),
@@ -73,10 +76,9 @@ function readAlone(deps: Deps, file: PictureFile): Promise<void> {
 	return work;
 }
 
-/** As a file comes in. What goes wrong here is tried again when the picture is first asked for, and loses no file. */
-export async function prepareWhenBrought(deps: Deps, file: PictureFile): Promise<void> {
+async function readIfPossible(deps: Deps, file: PictureFile): Promise<void> {
 	try {
-		await preparePictures(deps, file.party_id, [file]);
+		await readAlone(deps, file);
 	} catch (error) {
 		deps.log.warn({ error: (error as Error).message }, "a picture was not read yet");
 	}

@@ -1,12 +1,14 @@
 /** Runs the picture child: few at once, within a time, a memory and nothing else of ours; killed where it goes beyond. */
 import { spawn } from "node:child_process";
 import { fileURLToPath } from "node:url";
+import { fault } from "../../faults.ts";
 import { places } from "../threads/places.ts";
 import { type PictureAnswer, type PictureTask, unframed } from "./picture-task.ts";
 
-/** Our choice: 120 million pixels take some 5 s. */
-const LONGEST_MS = 30_000;
+/** Our choice: 120 million pixels take some 6 s of a processor. What is stopped here used its processor's time up. */
 const MOST_CPU_S = 20;
+/** Reached only where the machine is busy with other things, or the child waits for something. */
+const LONGEST_MS = 60_000;
 /** Of addresses, of which Node takes some 1.3 GB that it never fills. */
 const MOST_ADDRESSES_KIB = 2_500_000;
 const MOST_HEAP_MB = 256;
@@ -28,7 +30,7 @@ const WITH_LIMITS =
 
 const TOO_MUCH: PictureAnswer = { size: null, refusal: "too-much-work", claimed: null, parts: [] };
 
-/** @throws too-many; Error where the child cannot be started at all */
+/** @throws too-many where too many wait or the machine is too busy; Error where the child cannot be started at all */
 export function runPictureChild(task: PictureTask, bytes: Uint8Array): Promise<PictureAnswer> {
 	return inPlace(() => run(task, bytes));
 }
@@ -56,7 +58,11 @@ async function run(task: PictureTask, bytes: Uint8Array): Promise<PictureAnswer>
 	// It may end before it has read everything.
 	child.stdin.on("error", () => {});
 	child.stdin.end(bytes);
-	const timer = setTimeout(() => child.kill("SIGKILL"), LONGEST_MS);
+	let isLate = false;
+	const timer = setTimeout(() => {
+		isLate = true;
+		child.kill("SIGKILL");
+	}, LONGEST_MS);
 	try {
 		const { code, signal } = await new Promise<{ code: number | null; signal: string | null }>((resolve, reject) => {
 			child.once("error", reject);
@@ -64,6 +70,7 @@ async function run(task: PictureTask, bytes: Uint8Array): Promise<PictureAnswer>
 		});
 		const whole = code === 0 ? unframed(Buffer.concat(answer)) : null;
 		if (whole !== null) return whole;
+		if (isLate) throw fault("too-many", { retryAfterS: 60 });
 		// Ended by a limit, or by a crash in a decoder.
 		if (signal !== null) return TOO_MUCH;
 		throw new Error(`the picture child ended with ${code}: ${said}`);

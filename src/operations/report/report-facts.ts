@@ -20,7 +20,7 @@ import { type OrderLog, orderLog } from "../log/order-log.ts";
 import { mustBeShop, mustReadOrder } from "../may.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readAssessments } from "../packaging/assessments.ts";
-import { type FileHandOut, handOutsInOrder } from "../pictures/hand-out.ts";
+import { type FileHandOut, settledHandOuts } from "../pictures/hand-out.ts";
 import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
 import { readPositions } from "../settling/positions.ts";
 import { readSettlement } from "../settling/settlement.ts";
@@ -121,7 +121,7 @@ export async function readReportFacts(
 		positions,
 		settlement,
 		exhibits,
-		handOuts: await handOutsInOrder(deps, orderId, sha256s),
+		handOuts: await settledHandOuts(deps, orderId, sha256s),
 		entries,
 		checkpoint,
 		root: rootOf(checkpoint.note),

@@ -28,7 +28,7 @@ import { BEGINNING_BYTES } from "../../importers/recorder/recorder-preview.ts";
 import type { Deps } from "../deps.ts";
 import { typeReader } from "../exhibits/media-type.ts";
 import { mustWriteRecord } from "../may.ts";
-import { prepareWhenBrought } from "../pictures/prepare-picture.ts";
+import { preparePictures } from "../pictures/prepare-picture.ts";
 import { previewedFile } from "../transit-recordings/previewed-file.ts";
 
 interface WholeFile {
@@ -50,20 +50,24 @@ export async function finishUpload(deps: Deps, caller: Caller, row: UploadRow): 
 		const used = await keepRows(deps, caller, row, whole, fileName);
 		if (used !== whole.storedSha256) await removeExhibit(deps.exhibitFolder, whole.storedSha256);
 		await removeIncoming(deps.exhibitFolder, row.id);
-		// Not waited for, so that the next photo can come; whoever asks for the picture before it is read waits then.
-		if (row.record_id !== null)
-			void prepareWhenBrought(deps, {
-				sha256: whole.sha256,
-				party_id: row.party_id,
-				stored_sha256: used,
-				order_id: row.order_id,
-				media_type: whole.mediaType,
-				size_bytes: row.size_bytes,
-			});
+		if (row.record_id !== null) readPicture(deps, row, whole, used);
 	} catch (error) {
 		if (error instanceof Fault && error.status < 500) await dropUpload(deps, row);
 		throw error;
 	}
+}
+
+/** Not waited for, so that the next photo can come; whoever asks for the picture before it is read waits then. */
+function readPicture(
+	deps: Deps,
+	{ party_id, order_id, size_bytes }: UploadRow,
+	{ sha256, mediaType }: WholeFile,
+	storedSha256: string | null,
+): void {
+	const file = { sha256, party_id, order_id, size_bytes, stored_sha256: storedSha256, media_type: mediaType };
+	preparePictures(deps, party_id, [file]).catch((error: Error) =>
+		deps.log.warn({ error: error.message }, "a picture was not read yet"),
+	);
 }
 
 /** Takes an upload away with all that there is of it. */

@@ -1,20 +1,23 @@
 /** What a sealed record says, opened: for its receipt page. Text that was erased says so. */
 import type { CheckDefinition } from "../../catalogue/checks/check.ts";
-import type { ExhibitView } from "../../contract/exhibits.ts";
+import type { ExhibitFileView } from "../../contract/pictures.ts";
 import type { OpenedStatement, StatementReading } from "../../records/record-statement.ts";
 import { readingWords } from "../../texts/reading-words.ts";
 import { say, type TextKey } from "../../texts/say.ts";
+import { ExhibitThumb } from "../pictures/exhibit-thumb.tsx";
 import { checkName } from "../record-form/check-control.tsx";
 import { viewWords } from "../record-form/photos.tsx";
 
 export function StatementFacts({
 	statement,
 	checks,
-	exhibits,
+	recordId,
+	files,
 }: {
 	readonly statement: OpenedStatement;
 	readonly checks: readonly CheckDefinition[];
-	readonly exhibits: readonly ExhibitView[];
+	readonly recordId: string;
+	readonly files: readonly ExhibitFileView[];
 }) {
 	const text = (value: string | null | undefined) => (value === null ? say("record.erased") : value);
 	const facts: [string, string | null | undefined][] = [
@@ -72,14 +75,13 @@ export function StatementFacts({
 					<ul class="thumbs">
 						{statement.exhibits.map((exhibit) => (
 							<li key={`${exhibit.sha256} ${exhibit.view}`}>
-								<a href={`/api/v1/exhibits/${exhibit.sha256}`}>
-									{/^image\/(jpeg|png|webp)$/.test(exhibit.mediaType) ? (
-										<img src={`/api/v1/exhibits/${exhibit.sha256}`} alt={viewWords(exhibit.view)} />
-									) : (
-										(text(exhibit.fileName) ?? exhibits.find((file) => file.sha256 === exhibit.sha256)?.fileName)
-									)}
-								</a>
-								<span class="thumb-title">{viewWords(exhibit.view)}</span>
+								<ExhibitThumb
+									recordId={recordId}
+									sha256={exhibit.sha256}
+									title={viewWords(exhibit.view)}
+									fileName={text(exhibit.fileName) ?? exhibit.sha256.slice(0, 12)}
+									file={files.find((file) => file.sha256 === exhibit.sha256)}
+								/>
 							</li>
 						))}
 					</ul>

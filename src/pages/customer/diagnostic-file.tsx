@@ -33,7 +33,7 @@ export function DiagnosticFile({
 	return (
 		<section>
 			<Collectors checks={guided.allChecks} />
-			<ExhibitList views={[DIAGNOSTIC]} content={content} exhibits={guided.exhibits} removable />
+			<ExhibitList views={[DIAGNOSTIC]} content={content} recordId={guided.record.id} files={guided.files} removable />
 			{refused.map((file) => (
 				<p class="error" key={file.fileName}>
 					{say("arrival.file-refused", { file: file.fileName, why: file.why })}

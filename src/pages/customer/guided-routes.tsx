@@ -4,6 +4,7 @@ import type { Caller } from "../../access/caller.ts";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
 import { Fault, fault } from "../../faults.ts";
 import type { Deps } from "../../operations/deps.ts";
+import { givePhotoCode } from "../../operations/pictures/photo-codes.ts";
 import { type GuidedRecord, readGuidedRecord } from "../../operations/records/guided-record.ts";
 import { powerStop } from "../../operations/records/power-stop.ts";
 import { sealRecord } from "../../operations/records/seal-record.ts";
@@ -130,7 +131,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 		}
 	}
 
-	function sendStep(
+	async function sendStep(
 		request: FastifyRequest,
 		reply: FastifyReply,
 		place: Place,
@@ -143,8 +144,9 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 			readonly stale?: boolean;
 			readonly status?: number;
 		},
-	): FastifyReply {
+	): Promise<FastifyReply> {
 		const { guided, step } = place;
+		const photoCode = step.views.length === 0 ? null : await givePhotoCode(deps, place.caller, guided.record.id);
 		const content = guided.record.content ?? {};
 		const kept = {
 			...fillForm(step.fields, content),
@@ -162,6 +164,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 				notices={shown.notices ?? []}
 				read={shown.read ?? []}
 				stale={shown.stale ?? false}
+				photoCode={photoCode}
 				formToken={formTokenFor(request)}
 				now={deps.now()}
 			/>

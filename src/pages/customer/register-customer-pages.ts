@@ -6,6 +6,7 @@ import { registerPeriods } from "../claims/periods-routes.tsx";
 import { registerComparison } from "../comparison/comparison-routes.tsx";
 import { registerSealedPacks } from "../packaging/sealed-packs-routes.tsx";
 import { registerPapers } from "../papers/papers-routes.tsx";
+import { registerPicturePages } from "../pictures/pictures-routes.tsx";
 import { registerRecordings } from "../recordings/recordings-routes.tsx";
 import { registerPositions } from "../settling/positions-routes.tsx";
 import { registerSettlement } from "../settling/settlement-routes.tsx";
@@ -31,5 +32,6 @@ export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
 		registerRecordings(pages, deps);
 		registerSheets(pages, deps);
 		registerPapers(pages, deps);
+		registerPicturePages(pages, deps);
 	});
 }

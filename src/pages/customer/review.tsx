@@ -73,7 +73,7 @@ export function missingFields(
 }
 
 function Part({ step, guided }: { readonly step: Step; readonly guided: GuidedRecord }) {
-	const { record, checks, exhibits } = guided;
+	const { record, checks, files: shown } = guided;
 	const content = record.content ?? {};
 	const views = step.parts.includes("file") ? ["diagnostic-output"] : step.views;
 	const files = (content.exhibits ?? []).filter((exhibit) => views.includes(exhibit.view));
@@ -116,7 +116,7 @@ function Part({ step, guided }: { readonly step: Step; readonly guided: GuidedRe
 			{step.fields.length === 0 && own.length === 0 && files.length === 0 && (
 				<p class="hint">{say("arrival.review.gap")}</p>
 			)}
-			<ExhibitList views={views} content={content} exhibits={exhibits} />
+			<ExhibitList views={views} content={content} recordId={record.id} files={shown} />
 		</section>
 	);
 }

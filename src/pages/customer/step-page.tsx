@@ -1,4 +1,5 @@
 /** One step of the guided record. Everything works without script; each step is one form that saves. */
+import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { powerStop } from "../../operations/records/power-stop.ts";
 import { say } from "../../texts/say.ts";
@@ -32,6 +33,8 @@ export interface StepPageProps {
 	readonly read: readonly ReadFile[];
 	/** The draft was saved elsewhere since this form was opened. */
 	readonly stale: boolean;
+	/** Null where the step asks for no photos. */
+	readonly photoCode: PhotoCodeView | null;
 	readonly formToken: string;
 	readonly now: Date;
 }
@@ -53,10 +56,11 @@ export function StepPage(props: StepPageProps) {
 	const own = step.parts.includes("own-checks") ? ownChecksAsked(guided) : [];
 	const photos = step.views.length > 0 && (
 		<Photos
-			recordId={record.id}
 			views={step.views}
 			content={content}
-			exhibits={guided.exhibits}
+			recordId={record.id}
+			files={guided.files}
+			code={props.photoCode}
 			refused={props.refused}
 			errors={errors}
 		/>

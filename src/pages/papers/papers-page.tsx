@@ -45,6 +45,9 @@ export function PapersPage({ orderId, itemName, size, legs, isShop }: Papers) {
 						</tbody>
 					</table>
 					<p class="note">{say("papers.caution")}</p>
+					<p>
+						<a href={`/orders/${orderId}/photo-code`}>{say("photo-code.check")}</a>
+					</p>
 					<p class="hint">{say("papers.verify", { page: "/verify" })}</p>
 				</>
 			)}

@@ -1,10 +1,12 @@
 /** Photos and files of a step: what is there already, and a control for more, inside the step's own form. */
 
-import type { ExhibitView } from "../../contract/exhibits.ts";
+import type { ExhibitFileView, PhotoCodeView } from "../../contract/pictures.ts";
 import type { RecordContentInput } from "../../contract/records.ts";
 import { isTextKey, say } from "../../texts/say.ts";
 import { type FieldErrors, SelectField, Submit, TextField } from "../components/form.tsx";
 import { UploadingField } from "../components/uploading-field.tsx";
+import { ExhibitThumb } from "../pictures/exhibit-thumb.tsx";
+import { PhotoCodeNote } from "../pictures/photo-code-note.tsx";
 
 /** Names of the controls. */
 export const PHOTOS = { files: "photos.files", view: "photos.view", note: "photos.note", remove: "photos.remove" };
@@ -22,7 +24,9 @@ export function Photos(props: {
 	readonly recordId: string;
 	readonly views: readonly string[];
 	readonly content: RecordContentInput;
-	readonly exhibits: readonly ExhibitView[];
+	readonly files: readonly ExhibitFileView[];
+	/** To be written beside the board; null where nothing more is added. */
+	readonly code: PhotoCodeView | null;
 	readonly refused: readonly RefusedFile[];
 	readonly errors: FieldErrors;
 }) {
@@ -31,6 +35,7 @@ export function Photos(props: {
 	return (
 		<section class="photos">
 			<h2>{say("arrival.photos-add")}</h2>
+			<PhotoCodeNote code={props.code} />
 			<ExhibitList {...props} removable />
 			{props.refused.map((file) => (
 				<p class="error" key={file.fileName}>
@@ -64,12 +69,14 @@ export function Photos(props: {
 export function ExhibitList({
 	views,
 	content,
-	exhibits,
+	recordId,
+	files,
 	removable = false,
 }: {
 	readonly views: readonly string[];
 	readonly content: RecordContentInput;
-	readonly exhibits: readonly ExhibitView[];
+	readonly recordId: string;
+	readonly files: readonly ExhibitFileView[];
 	readonly removable?: boolean;
 }) {
 	const shown = (content.exhibits ?? []).filter((exhibit) => views.includes(exhibit.view));
@@ -77,19 +84,16 @@ export function ExhibitList({
 	return (
 		<ul class="thumbs">
 			{shown.map(({ sha256, view, note }) => {
-				const file = exhibits.find((candidate) => candidate.sha256 === sha256);
 				const title = [viewWords(view), note].filter(Boolean).join(": ");
-				const picture = file !== undefined && /^image\/(jpeg|png|webp)$/.test(file.mediaType);
 				return (
 					<li key={`${sha256} ${view}`}>
-						<a href={`/api/v1/exhibits/${sha256}`}>
-							{picture ? (
-								<img src={`/api/v1/exhibits/${sha256}`} alt={title} />
-							) : (
-								(file?.fileName ?? sha256.slice(0, 12))
-							)}
-						</a>
-						<span class="thumb-title">{picture ? title : `${title}, ${sizeWords(file?.sizeBytes ?? 0)}`}</span>
+						<ExhibitThumb
+							recordId={recordId}
+							sha256={sha256}
+							title={title}
+							fileName={sha256.slice(0, 12)}
+							file={files.find((candidate) => candidate.sha256 === sha256)}
+						/>
 						{removable && (
 							<button
 								type="submit"
@@ -112,9 +116,4 @@ export function ExhibitList({
 export function viewWords(view: string): string {
 	const key = `arrival.view.${view}`;
 	return isTextKey(key) ? say(key) : view;
-}
-
-function sizeWords(sizeBytes: number): string {
-	if (sizeBytes >= 1e9) return `${(sizeBytes / 1e9).toFixed(1)} GB`;
-	return sizeBytes < 1e6 ? `${Math.ceil(sizeBytes / 1e3)} kB` : `${(sizeBytes / 1e6).toFixed(1)} MB`;
 }

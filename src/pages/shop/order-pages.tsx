@@ -168,7 +168,9 @@ function OrderPage({
 			</dl>
 			<ReadInNote of={order} />
 			<p class="no-print">
-				<a href={`/orders/${order.id}/papers`}>{say("papers.link")}</a>
+				<a href={`/orders/${order.id}/papers`}>{say("papers.link")}</a> ·{" "}
+				<a href={`/orders/${order.id}/carrier-photos`}>{say("carrier-photos.link")}</a> ·{" "}
+				<a href={`/orders/${order.id}/photo-code`}>{say("photo-code.check")}</a>
 			</p>
 			{order.owner.erasedAt === undefined ? (
 				<p class="no-print hint">

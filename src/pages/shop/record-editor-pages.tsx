@@ -3,6 +3,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerOf, openTo } from "../../access/callers.ts";
 import { EXHIBIT_VIEWS } from "../../catalogue/codes.ts";
 import type { BenchView, InstrumentView } from "../../contract/benches.ts";
+import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { RecordContentInput } from "../../contract/records.ts";
 import { Fault, fault } from "../../faults.ts";
 import { makeLink } from "../../operations/access/links.ts";
@@ -10,6 +11,7 @@ import { readBenches, readInstruments } from "../../operations/benches/benches.t
 import type { Deps } from "../../operations/deps.ts";
 import { bringExhibit, fetchExhibit } from "../../operations/exhibits/exhibits.ts";
 import { newLinkText } from "../../operations/mail/ask-for-mail.ts";
+import { givePhotoCode } from "../../operations/pictures/photo-codes.ts";
 import { type GuidedRecord, readGuidedRecord } from "../../operations/records/guided-record.ts";
 import { IMPORT_MOST_BYTES, importIntoDraft } from "../../operations/records/import-into-draft.ts";
 import { discardDraft, saveDraft } from "../../operations/records/save-draft.ts";
@@ -197,9 +199,10 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 		shown: Shown,
 	): Promise<FastifyReply> {
 		const caller = callerOf(request);
-		const [instruments, benches]: [InstrumentView[], BenchView[]] = await Promise.all([
+		const [instruments, benches, photoCode]: [InstrumentView[], BenchView[], PhotoCodeView] = await Promise.all([
 			readInstruments(deps, caller),
 			readBenches(deps, caller),
+			givePhotoCode(deps, caller, guided.record.id),
 		]);
 		const content = guided.record.content ?? {};
 		const kept = fillRecordForm(fieldsOf(guided.record), guided.allChecks, content);
@@ -214,6 +217,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 				errors={shown.errors ?? {}}
 				notes={shown.notes ?? []}
 				read={shown.read ?? null}
+				photoCode={photoCode}
 				now={deps.now()}
 			/>,
 			shown.status ?? 200,

@@ -2,6 +2,7 @@
 import type { FastifyRequest } from "fastify";
 import { formTokenFor } from "../../access/callers.ts";
 import type { BenchView, InstrumentView } from "../../contract/benches.ts";
+import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { openQuestions } from "../../operations/records/open-questions.ts";
 import { soakSoFar } from "../../operations/records/soak-so-far.ts";
@@ -17,6 +18,7 @@ import {
 	TextArea,
 } from "../components/form.tsx";
 import { UploadingField } from "../components/uploading-field.tsx";
+import { PhotoCodeNote } from "../pictures/photo-code-note.tsx";
 import { CheckControl, checkName } from "../record-form/check-control.tsx";
 import { controlName } from "../record-form/checks-form.ts";
 import { Collectors } from "../record-form/collectors.tsx";
@@ -52,6 +54,7 @@ export interface RecordEditorProps {
 	readonly notes: readonly string[];
 	/** A diagnostic output that was just read. */
 	readonly read: ReadFile | null;
+	readonly photoCode: PhotoCodeView;
 	readonly now: Date;
 }
 
@@ -63,6 +66,7 @@ export function RecordEditor(props: RecordEditorProps) {
 	const further = guided.allChecks.filter((check) => !check.short);
 	const field = { values, errors };
 	const fields = (list: readonly Field[]) => list.map((one) => <FieldControl key={one.name} field={one} {...field} />);
+	const exhibits = { content, recordId: record.id, files: guided.files };
 	const views = [...GUIDED_VIEWS, ...FURTHER_VIEWS];
 	return (
 		<ShopLayout
@@ -102,7 +106,8 @@ export function RecordEditor(props: RecordEditorProps) {
 				{fields(IDENTITY_FIELDS)}
 
 				<h2>{say("record.photos")}</h2>
-				<ExhibitList views={[...views]} content={content} exhibits={guided.exhibits} removable />
+				<PhotoCodeNote code={props.photoCode} />
+				<ExhibitList views={[...views]} {...exhibits} removable />
 				<div class="row">
 					{views.map((view) => (
 						<UploadingField
@@ -120,7 +125,7 @@ export function RecordEditor(props: RecordEditorProps) {
 				<h2>{say("record.file")}</h2>
 				<p>{say("record.file-text")}</p>
 				<Collectors checks={guided.allChecks} />
-				<ExhibitList views={["diagnostic-output"]} content={content} exhibits={guided.exhibits} removable />
+				<ExhibitList views={["diagnostic-output"]} {...exhibits} removable />
 				<UploadingField
 					target={{ record: record.id }}
 					{...field}

@@ -97,7 +97,7 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 					</a>
 				</p>
 				<p class="hint">{say("record.receipt-text")}</p>
-				<StatementFacts statement={statement} checks={guided.allChecks} exhibits={guided.exhibits} />
+				<StatementFacts statement={statement} checks={guided.allChecks} recordId={view.id} files={guided.files} />
 				<LogFacts of={guided.order} />
 				<Form action={`/records/${view.id}/amend`} formToken={formTokenFor(request)}>
 					<Submit kind="quiet" label={say("record.amend")} />
