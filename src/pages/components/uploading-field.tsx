@@ -14,7 +14,7 @@ export function UploadingField({
 	...field
 }: Parameters<typeof FileField>[0] & { readonly target: UploadTarget }) {
 	return (
-		<>
+		<div class="field">
 			<FileField {...field} />
 			<div
 				data-upload-for={field.name}
@@ -29,6 +29,6 @@ export function UploadingField({
 				data-give-up={say("upload.give-up", { file: "{}" })}
 			/>
 			<script type="module" src="/assets/uploads.js" />
-		</>
+		</div>
 	);
 }

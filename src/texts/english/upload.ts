@@ -2,7 +2,7 @@
 export const upload = {
 	"upload.left": "Files on their way: {count}. You can go on with the page meanwhile.",
 	"upload.done": "arrived",
-	"upload.all-done": "All files have arrived. They are added when you save.",
+	"upload.all-done": "All files have arrived. They are taken with this form.",
 	"upload.away": "No network. It goes on by itself where it was.",
 	"upload.held": "Your act is done as soon as the files have arrived. Keep this page open.",
 	"upload.failed": "The file could not be sent. Choose it again; it goes on where it was.",
