@@ -22,8 +22,8 @@ export function registerDossier(app: FastifyInstance, deps: Deps, writeReport: R
 		},
 		async (request, reply) => {
 			const id = pathId(request, "ord");
-			const { edition = "parties", at } = validate(dossierQuery, request.query);
-			const dossier = await buildDossier({ ...deps, writeReport }, callerOf(request), id, edition, at);
+			const { edition = "parties", at, language = "en" } = validate(dossierQuery, request.query);
+			const dossier = await buildDossier({ ...deps, writeReport }, callerOf(request), id, { edition, at, language });
 			const tag = `"${dossier.tag}"`;
 			const range = byteRange(request.headers, dossier.sizeBytes, tag);
 			const { start, end } = range ?? { start: 0, end: dossier.sizeBytes };

@@ -15,18 +15,20 @@ export function registerReport(app: FastifyInstance, deps: Deps, writeReport: Re
 		{
 			...openTo("account", "link:settle", "link:reader"),
 			schema: {
-				summary: "The report on an order as a PDF: for the parties, an expert or the carrier (shop alone).",
+				summary:
+					"The report on an order as a PDF: for the parties, an expert or the carrier (shop alone); in English, German or French.",
 				querystring: reportQuery,
 			},
 		},
 		async (request, reply) => {
 			const id = pathId(request, "ord");
-			const { edition = "parties", at } = validate(reportQuery, request.query);
-			const facts = await readReportFacts(deps, callerOf(request), id, edition, at);
+			const { edition = "parties", at, language = "en" } = validate(reportQuery, request.query);
+			const facts = await readReportFacts(deps, callerOf(request), id, { edition, at, language });
 			const bytes = await writeReport(composeReport(facts));
-			const name = `report-${edition}-${facts.checkpoint.size}-${id}.pdf`;
+			const name = `report-${edition}-${facts.checkpoint.size}-${id}${language === "en" ? "" : `-${language}`}.pdf`;
 			return reply
 				.type("application/pdf")
+				.header("Content-Language", language)
 				.header("Content-Disposition", `inline; filename="${name}"`)
 				.header("Cache-Control", "private, no-cache")
 				.send(bytes);

@@ -4,7 +4,7 @@
  */
 import { FONTS, type FontName, type ReportFont, showable } from "./fonts.ts";
 import { paintDrawing } from "./paint-drawing.ts";
-import type { Block, Section, Tone } from "./report.ts";
+import { type Block, plainWords, type Section, type Tone, type Words } from "./report.ts";
 
 /** A4, in points. */
 export const PAGE = { width: 595.28, height: 841.89, margin: 56, foot: 62 } as const;
@@ -121,11 +121,13 @@ export class PageWriter {
 	}
 
 	#paragraph(part: Structure, words: string, tone: Tone): void {
-		const tag = tone === "quote" ? "BlockQuote" : "P";
-		this.#element(part, tag, (at) => {
-			const inset = tone === "quote" ? 14 : 0;
+		const isQuote = tone === "quote";
+		const paint = (at: Place) => {
+			const inset = isQuote ? 14 : 0;
 			this.#text(words, TONES[tone], { x: at.x + inset, width: at.width - inset });
-		});
+		};
+		// In which language someone spoke, nobody recorded.
+		this.#element(part, isQuote ? "BlockQuote" : "P", paint, isQuote ? { lang: "und" } : {});
 	}
 
 	#list(part: Structure, items: readonly string[]): void {
@@ -167,7 +169,7 @@ export class PageWriter {
 	#table(
 		part: Structure,
 		head: readonly string[] | null,
-		rows: readonly (readonly string[])[],
+		rows: readonly (readonly Words[])[],
 		widths: readonly number[],
 	): void {
 		const whole = widths.reduce((sum, width) => sum + width, 0);
@@ -194,22 +196,22 @@ export class PageWriter {
 		this.#y += 8;
 	}
 
-	#rowHeight(cells: readonly string[], columns: readonly Place[]): number {
+	#rowHeight(cells: readonly Words[], columns: readonly Place[]): number {
 		const heights = columns.map(({ width }, index) =>
-			this.#heightOf(cells[index] ?? "", index === 0 ? HEAD_STYLE : CELL_STYLE, width - 2 * CELL.x),
+			this.#heightOf(plainWords(cells[index] ?? ""), index === 0 ? HEAD_STYLE : CELL_STYLE, width - 2 * CELL.x),
 		);
 		return Math.max(...heights) + 2 * CELL.y;
 	}
 
 	/** A head that is said again on the next page is for the eye alone. */
-	#row(table: Structure, cells: readonly string[], columns: readonly Place[], as: "head" | "again" | "body"): void {
+	#row(table: Structure, cells: readonly Words[], columns: readonly Place[], as: "head" | "again" | "body"): void {
 		const height = this.#rowHeight(cells, columns);
 		const y = this.#y;
 		const paint = (index: number) => {
 			const { x, width } = columns[index] as Place;
 			this.#y = y + CELL.y;
 			const style = as !== "body" || index === 0 ? HEAD_STYLE : CELL_STYLE;
-			this.#text(cells[index] ?? "", style, { x: x + CELL.x, width: width - 2 * CELL.x });
+			this.#text(plainWords(cells[index] ?? ""), style, { x: x + CELL.x, width: width - 2 * CELL.x });
 		};
 		if (as === "again") {
 			this.#artifact(() => {
@@ -220,7 +222,7 @@ export class PageWriter {
 			table.add(row);
 			for (const index of columns.keys()) {
 				const isHeader = as === "head" || index === 0;
-				const cell = this.#doc.struct(isHeader ? "TH" : "TD", {}, () => paint(index));
+				const cell = this.#doc.struct(isHeader ? "TH" : "TD", languageOf(cells[index]), () => paint(index));
 				row.add(cell);
 				cell.end();
 			}
@@ -243,8 +245,8 @@ export class PageWriter {
 		this.#doc.endMarkedContent();
 	}
 
-	#element(part: Structure, tag: string, paint: (at: Place) => void): void {
-		const element = this.#doc.struct(tag, {}, () => paint({ x: PAGE.margin, width: WIDTH }));
+	#element(part: Structure, tag: string, paint: (at: Place) => void, options: { readonly lang?: string } = {}): void {
+		const element = this.#doc.struct(tag, options, () => paint({ x: PAGE.margin, width: WIDTH }));
 		part.add(element);
 		element.end();
 	}
@@ -293,4 +295,9 @@ export class PageWriter {
 		this.newPage();
 		return true;
 	}
+}
+
+/** Of a cell whose words are not the report's own. */
+function languageOf(cell: Words | undefined): { readonly lang?: string } {
+	return typeof cell === "object" ? { lang: cell.language } : {};
 }

@@ -12,6 +12,7 @@ import { drops } from "./english/drops.ts";
 import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
 import { firstState } from "./english/first-state.ts";
+import { foams } from "./english/foams.ts";
 import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
@@ -33,6 +34,7 @@ import { slip } from "./english/slip.ts";
 import { soak } from "./english/soak.ts";
 import { soakPage } from "./english/soak-page.ts";
 import { strength } from "./english/strength.ts";
+import { units } from "./english/units.ts";
 import { verify } from "./english/verify.ts";
 
 export const english = {
@@ -48,6 +50,7 @@ export const english = {
 	...erasure,
 	...faults,
 	...firstState,
+	...foams,
 	...imports,
 	...general,
 	...layout,
@@ -70,5 +73,6 @@ export const english = {
 	...search,
 	...shock,
 	...risk,
+	...units,
 	...verify,
 };

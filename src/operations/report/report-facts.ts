@@ -11,6 +11,8 @@ import { checkpointsOf, logKeys, newestCheckpoint } from "../../database/tree.ts
 import { fault, invalid } from "../../faults.ts";
 import { type Checkpoint, type LogKey, rootOf, signersOf } from "../../records/log/checkpoint.ts";
 import type { LoggedEntry } from "../../records/receipt.ts";
+import type { Language } from "../../texts/language.ts";
+import { type Speaker, speakerOf } from "../../texts/speaker.ts";
 import { type ConsignmentComparison, compareLeg, lineOf } from "../comparison/compare-consignment.ts";
 import { comparisonViewOf } from "../comparison/comparison-view.ts";
 import type { Deps } from "../deps.ts";
@@ -27,8 +29,18 @@ export interface ReportLeg {
 	readonly packs: readonly AssessmentView[];
 }
 
+/** Which report is asked for. */
+export interface AskedReport<E extends Edition = Edition> {
+	readonly edition: E;
+	/** Entries of the log that count; all where none is given. */
+	readonly at: number | undefined;
+	readonly language: Language;
+}
+
 export interface ReportFacts {
 	readonly edition: Edition;
+	/** Says everything that stands in the report. */
+	readonly speaker: Speaker;
 	readonly order: OrderView;
 	/** Sealed records in observed order, amended ones too. */
 	readonly records: readonly SealedRecord[];
@@ -54,9 +66,9 @@ export async function readReportFacts(
 	deps: Deps,
 	caller: Caller,
 	orderId: string,
-	edition: Edition,
-	at: number | undefined,
+	{ edition, at, language }: AskedReport,
 ): Promise<ReportFacts> {
+	const speaker = speakerOf(language);
 	mustReadOrder(caller, orderId);
 	// Who notifies a carrier, and with what, is the affair of whoever made the contract: the shop hands it on.
 	if (edition === "carrier") mustBeShop(caller);
@@ -77,7 +89,7 @@ export async function readReportFacts(
 		order.consignments.map(async (leg) => {
 			const found = compareLeg(order, leg, records);
 			const packs = await readAssessments(deps, caller, leg.id);
-			const view = comparisonViewOf(found, { present: [], absent: [] });
+			const view = comparisonViewOf(found, { present: [], absent: [] }, speaker);
 			return { leg, found, view, packs: packs.filter(({ index }) => index < checkpoint.size) };
 		}),
 	);
@@ -85,6 +97,7 @@ export async function readReportFacts(
 	const [stamp] = stamps;
 	return {
 		edition,
+		speaker,
 		order,
 		records,
 		line: lineOf(order, valid),

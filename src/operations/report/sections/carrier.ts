@@ -1,7 +1,8 @@
 /** The sections for the carrier: facts alone, of each leg, without a comparison, a judgement or a plan. */
 import type { PackagingRequest } from "../../../contract/packaging.ts";
-import { type Block, facts, list, paragraph, type Section, subheading } from "../../../reports/report.ts";
-import { say, type TextKey, writeNumber } from "../../../texts/say.ts";
+import { type Block, facts, list, paragraph, type Section, subheading, type Words } from "../../../reports/report.ts";
+import type { ReportKey } from "../../../texts/say.ts";
+import type { Speaker } from "../../../texts/speaker.ts";
 import { packFacts } from "../../packaging/pack-facts.ts";
 import { leftOut } from "../left-out.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
@@ -10,7 +11,8 @@ import { itemFacts } from "./setting.ts";
 import { legFacts, legTitle } from "./transit.ts";
 
 export function carrierSummary(report: ReportFacts): Section {
-	const { order, records, checkpoint } = report;
+	const { order, records, checkpoint, speaker } = report;
+	const { say } = speaker;
 	return {
 		title: say("report.summary"),
 		blocks: [
@@ -28,53 +30,56 @@ export function carrierSummary(report: ReportFacts): Section {
 				[say("report.summary-log"), say("report.summary-log-of", { size: String(checkpoint.size), root: report.root })],
 			]),
 			subheading(say("report.summary-left-out")),
-			list(leftOut("carrier")),
+			list(leftOut("carrier", speaker)),
 		],
 	};
 }
 
 export function carrierSections(report: ReportFacts): Section[] {
-	const { order } = report;
+	const { order, speaker } = report;
+	const { say } = speaker;
 	return [
 		{
 			title: say("report.carrier-item"),
-			blocks: [facts(itemFacts(order)), paragraph(say("report.order-noted"), "small")],
+			blocks: [facts(itemFacts(order, speaker)), paragraph(say("report.order-noted"), "small")],
 		},
 		ofLegs(report, "report.carrier-hand-over", (leg) => [facts(handOver(report, leg))]),
 		ofLegs(report, "report.carrier-pack", ({ packs }) =>
 			packs.length === 0
 				? [paragraph(say("report.pack-none"))]
-				: packs.map(({ statement }) => facts(packFacts((statement as unknown as PackagingRequest).pack))),
+				: packs.map(({ statement }) => facts(packFacts((statement as unknown as PackagingRequest).pack, speaker))),
 		),
-		ofLegs(report, "report.carrier-outer", outside),
+		ofLegs(report, "report.carrier-outer", (leg) => outside(leg, speaker)),
 		{ title: say("report.carrier-notice"), blocks: [paragraph(say("report.carrier-notice-none"))] },
 		{ title: say("report.carrier-entitled"), blocks: [paragraph(say("report.carrier-entitled-text"))] },
 	];
 }
 
-function ofLegs(report: ReportFacts, title: TextKey, blocksOf: (leg: ReportLeg) => Block[]): Section {
+function ofLegs(report: ReportFacts, title: ReportKey, blocksOf: (leg: ReportLeg) => Block[]): Section {
 	return {
-		title: say(title),
+		title: report.speaker.say(title),
 		blocks: report.legs.flatMap((leg) => [subheading(legTitle(report, leg.leg)), ...blocksOf(leg)]),
 	};
 }
 
-function handOver({ order, records }: ReportFacts, { leg, found }: ReportLeg): (readonly [string, string])[] {
+function handOver({ order, records, speaker }: ReportFacts, { leg, found }: ReportLeg): (readonly [string, Words])[] {
+	const { say, writeNumber } = speaker;
 	const by = order.terms.carrierContract[leg.direction === "to-owner" ? "toOwner" : "toRepairer"];
 	const { parcelMassKg } = leg.facts;
 	return [
 		...known(
+			speaker,
 			["report.carrier-consignor", nameOfParty(order, leg.consignorId)],
 			["report.carrier-consignee", nameOfParty(order, leg.consigneeId)],
 			[
 				"report.carrier-contract",
 				say("report.carrier-contract-by", { name: by === "owner" ? order.owner.name : order.repairer.name }),
 			],
-			["report.carrier-declared", money(leg.facts.declaredValue) ?? say("report.transit-not-noted")],
-			["report.carrier-insured", money(leg.facts.insuredValue) ?? say("report.transit-not-noted")],
+			["report.carrier-declared", money(leg.facts.declaredValue, speaker) ?? say("report.transit-not-noted")],
+			["report.carrier-insured", money(leg.facts.insuredValue, speaker) ?? say("report.transit-not-noted")],
 			["report.carrier-mass", parcelMassKg === undefined ? null : `${writeNumber(parcelMassKg)} kg`],
 		),
-		...legFacts(leg, found.arrival),
+		...legFacts(leg, found.arrival, speaker),
 		...records
 			.filter(({ view }) => view.consignmentId === leg.id && view.supersededBy === null)
 			.map(
@@ -82,27 +87,28 @@ function handOver({ order, records }: ReportFacts, { leg, found }: ReportLeg): (
 					[
 						say("report.carrier-state"),
 						say("report.carrier-state-of", {
-							what: titleOf(order, record),
-							time: claimed(record.statement.observed),
-							state: stateOf(record),
+							what: titleOf(order, record, speaker),
+							time: claimed(record.statement.observed, speaker),
+							state: stateOf(record, speaker),
 						}),
 					] as const,
 			),
 	];
 }
 
-function outside({ found }: ReportLeg): Block[] {
+function outside({ found }: ReportLeg, speaker: Speaker): Block[] {
+	const { say } = speaker;
 	const parcel = found.arrival?.statement.parcel;
 	if (parcel === undefined) return [paragraph(say("report.none"))];
 	const { outerDamage, sealsIntact, indicatorTripped, remark } = parcel;
 	return [
 		list([
-			say(outerDamage === undefined ? "report.none" : (`arrival.outer-damage.${outerDamage}` as TextKey)),
+			say(outerDamage === undefined ? "report.none" : (`arrival.outer-damage.${outerDamage}` as ReportKey)),
 			...(sealsIntact === undefined ? [] : [say(sealsIntact ? "report.record-seals" : "report.record-seals-not")]),
 			...(indicatorTripped === undefined
 				? []
 				: [say(indicatorTripped ? "report.record-indicator" : "report.record-indicator-not")]),
-			...(remark === undefined ? [] : [say("report.carrier-outer-words", { words: told(remark) })]),
+			...(remark === undefined ? [] : [say("report.carrier-outer-words", { words: told(remark, speaker) })]),
 		]),
 	];
 }

@@ -1,16 +1,16 @@
 /** Sections that say what is asked, how to read the answer, who ran the server, and what the item is. */
-import { facts, list, paragraph, type Section } from "../../../reports/report.ts";
+import { facts, list, paragraph, type Section, type Words } from "../../../reports/report.ts";
 import { inMillimetres } from "../../../texts/millimetres.ts";
-import { say, type TextKey, writeNumber } from "../../../texts/say.ts";
-import { showTime } from "../../../texts/shown-time.ts";
+import type { ReportKey } from "../../../texts/say.ts";
+import type { Speaker } from "../../../texts/speaker.ts";
 import type { ReportFacts } from "../report-facts.ts";
-import { itemTitle, known, money } from "../report-words.ts";
+import { itemTitle, known, money, typedText } from "../report-words.ts";
 
-export function question(): Section {
+export function question({ speaker: { say } }: ReportFacts): Section {
 	return { title: say("report.question"), blocks: [paragraph(say("report.question-text"))] };
 }
 
-export function howToRead(): Section {
+export function howToRead({ speaker: { say } }: ReportFacts): Section {
 	return {
 		title: say("report.reading"),
 		blocks: [
@@ -22,7 +22,8 @@ export function howToRead(): Section {
 	};
 }
 
-export function server({ order, publicUrl, keys, stamp }: ReportFacts): Section {
+export function server({ order, publicUrl, keys, stamp, speaker }: ReportFacts): Section {
+	const { say, showTime } = speaker;
 	return {
 		title: say("report.server"),
 		blocks: [
@@ -43,19 +44,21 @@ export function server({ order, publicUrl, keys, stamp }: ReportFacts): Section 
 	};
 }
 
-export function item({ order }: ReportFacts): Section {
+export function item({ order, speaker }: ReportFacts): Section {
+	const { say } = speaker;
 	const { terms } = order;
 	return {
 		title: say("report.item"),
 		blocks: [
 			facts([
-				...itemFacts(order),
+				...itemFacts(order, speaker),
 				...known(
+					speaker,
 					["report.owner", `${order.owner.name}, ${order.owner.country}`],
 					["report.repairer", `${order.repairer.name}, ${order.repairer.country}`],
-					["report.contract", say(`shop.contract.${order.contractKind}` as TextKey)],
-					["report.fault", terms.reportedFault],
-					["report.work", terms.agreedWork],
+					["report.contract", say(`shop.contract.${order.contractKind}` as ReportKey)],
+					["report.fault", typedText(terms.reportedFault, speaker)],
+					["report.work", typedText(terms.agreedWork, speaker)],
 				),
 			]),
 			paragraph(say("report.order-noted"), "small"),
@@ -64,24 +67,26 @@ export function item({ order }: ReportFacts): Section {
 }
 
 /** What the order says of the item itself. */
-export function itemFacts(order: ReportFacts["order"]): (readonly [string, string])[] {
+export function itemFacts(order: ReportFacts["order"], speaker: Speaker): (readonly [string, Words])[] {
+	const { say, writeNumber, writeDigits } = speaker;
 	const { item: of } = order;
 	const sides = [of.lengthM, of.widthM, of.heightM];
 	const size = sides.every((side) => side !== undefined)
-		? `${sides.map((side) => inMillimetres(side ?? 0)).join(" × ")} mm`
+		? `${sides.map((side) => writeDigits(inMillimetres(side ?? 0))).join(" × ")} mm`
 		: null;
 	const mass = of.massKg === undefined ? null : `${writeNumber(of.massKg)} kg`;
 	return known(
+		speaker,
 		["report.item-what", itemTitle(order)],
-		["report.item-class", say(`shop.class.${of.class}` as TextKey)],
+		["report.item-class", say(`shop.class.${of.class}` as ReportKey)],
 		["report.item-serial", of.serialNumber ?? say("report.transit-not-noted")],
-		["report.item-value", money(of.value) ?? say("report.transit-not-noted")],
+		["report.item-value", money(of.value, speaker) ?? say("report.transit-not-noted")],
 		["report.item-age", say("report.item-age-none")],
 		["report.item-mass", [mass, size].filter((part) => part !== null).join(", ") || null],
 	);
 }
 
-export function sealLimits(): Section {
+export function sealLimits({ speaker: { say } }: ReportFacts): Section {
 	const points = ["true", "who", "when", "all", "item", "declared"] as const;
 	return { title: say("report.seal"), blocks: [list(points.map((point) => say(`report.seal.${point}`)))] };
 }

@@ -1,0 +1,194 @@
+/**
+ * What a report can say, room by room of the English texts: every other language has exactly these, held by the
+ * compiler. A report says nothing else, since whoever writes one is handed a `Speaker`.
+ */
+import type { arrival } from "./english/arrival.ts";
+import type { checks } from "./english/checks.ts";
+import type { checksByClass } from "./english/checks-by-class.ts";
+import type { comparison } from "./english/comparison.ts";
+import type { comparisonPage } from "./english/comparison-page.ts";
+import type { cushion } from "./english/cushion.ts";
+import type { firstState } from "./english/first-state.ts";
+import type { foams } from "./english/foams.ts";
+import type { general } from "./english/general.ts";
+import type { link } from "./english/link.ts";
+import type { origin } from "./english/origin.ts";
+import type { pack } from "./english/pack.ts";
+import type { packaging } from "./english/packaging.ts";
+import type { planner } from "./english/planner.ts";
+import type { report } from "./english/report.ts";
+import type { retired } from "./english/retired.ts";
+import type { shop } from "./english/shop.ts";
+import type { strength } from "./english/strength.ts";
+import type { units } from "./english/units.ts";
+
+type Room<Keys> = Readonly<Record<Extract<Keys, string>, string>>;
+
+/** Keys that begin so, a dot and one more name after it. */
+type Under<Start extends string> = `${Start}.${string}`;
+
+type ArrivalKey =
+	| "arrival.state"
+	| "arrival.serial-number"
+	| "arrival.check.good"
+	| "arrival.check.bad"
+	| Under<
+			| "arrival.state"
+			| "arrival.stop-sign"
+			| "arrival.view"
+			| "arrival.outer-damage"
+			| "arrival.manner"
+			| "arrival.reading"
+			| "arrival.not-tested"
+	  >;
+
+type ComparisonPageKey =
+	| "comparison-page.adjusted-for"
+	| "comparison-page.checks-apart"
+	| "comparison-page.disclaimer"
+	| "comparison-page.imported"
+	| "comparison-page.not-recorded"
+	| "comparison-page.origin-text"
+	| "comparison-page.reported-reading"
+	| "comparison-page.tests"
+	| "comparison-page.untested-none"
+	| Under<
+			| "comparison-page.before"
+			| "comparison-page.certain"
+			| "comparison-page.change"
+			| "comparison-page.column"
+			| "comparison-page.direction"
+			| "comparison-page.first-state"
+			| "comparison-page.lead"
+			| "comparison-page.missing"
+			| "comparison-page.next"
+			| "comparison-page.origin"
+			| "comparison-page.record"
+			| "comparison-page.span"
+			| "comparison-page.uncertain"
+			| "comparison-page.untested"
+			| "comparison-page.verdict"
+	  >;
+
+/** Names of checks; how each is done is said on pages alone. */
+type NameOfCheck<Keys> = Exclude<
+	Keys,
+	`${string}.hint` | Under<"checks.caution" | "checks.stop"> | `checks.figure${string}` | `checks.duration${string}`
+>;
+
+type PackKey =
+	| "pack.bag"
+	| "pack.box"
+	| "pack.carrier-cap"
+	| "pack.check"
+	| "pack.connectors-capped"
+	| "pack.days-of"
+	| "pack.design"
+	| "pack.drop-basis"
+	| "pack.edges-padded"
+	| "pack.face-of"
+	| "pack.fragility"
+	| "pack.fragility-none"
+	| "pack.full-face"
+	| "pack.is-closed"
+	| "pack.is-intact"
+	| "pack.is-open"
+	| "pack.is-stapled"
+	| "pack.item"
+	| "pack.known-by"
+	| "pack.no-cushion"
+	| "pack.no-layer"
+	| "pack.not-intact"
+	| "pack.not-sensitive"
+	| "pack.own-gas-set"
+	| "pack.own-points"
+	| "pack.own-set"
+	| "pack.pads-of"
+	| "pack.protects"
+	| "pack.protects-none"
+	| "pack.route"
+	| "pack.unknown-foam"
+	| "pack.was-reused"
+	| `pack.curve-${"best" | "description" | "legend" | "limit" | "peak" | "point" | "stress" | "title"}`
+	| `pack.model-${string}`
+	| Under<
+			| "pack.basis"
+			| "pack.check"
+			| "pack.drop"
+			| "pack.drop-number"
+			| "pack.evidence"
+			| "pack.face"
+			| "pack.filler"
+			| "pack.layer"
+			| "pack.standing"
+			| "pack.verdict"
+			| "pack.verdict-text"
+	  >;
+
+type PlannerKey =
+	| "pack.board"
+	| "pack.board-of"
+	| "pack.caliper-of"
+	| "pack.carrier-cap"
+	| "pack.cooler-mass"
+	| "pack.cooler-of"
+	| "pack.desiccant-units"
+	| "pack.drop-of"
+	| "pack.dunnage"
+	| "pack.dunnage-of"
+	| "pack.edge-crush-of"
+	| "pack.gap"
+	| "pack.humidity"
+	| "pack.inner"
+	| "pack.inside"
+	| "pack.item-value"
+	| "pack.temperatures"
+	| "pack.temperatures-of"
+	| "pack.tried"
+	| "pack.velocity"
+	| "pack.vibration"
+	| Under<
+			| "pack.component-kind"
+			| "pack.cooler-support"
+			| "pack.dunnage-kind"
+			| "pack.orientation-kind"
+			| "pack.position-kind"
+	  >;
+
+type ShopKey =
+	| "shop.cell"
+	| "shop.parcel-mass"
+	| "spine.arrival"
+	| "spine.bench"
+	| "spine.departure"
+	| "spine.reported"
+	| `spine.span-${string}`
+	| Under<
+			"record.channel" | "record.provenance" | "shop.cell-kind" | "shop.class" | "shop.contract" | "shop.mode-kind"
+	  >;
+
+export interface ReportTexts {
+	readonly arrival: Room<Extract<keyof typeof arrival, ArrivalKey>>;
+	readonly checks: Room<NameOfCheck<keyof typeof checks>>;
+	readonly checksByClass: Room<NameOfCheck<keyof typeof checksByClass>>;
+	readonly comparison: Room<keyof typeof comparison>;
+	readonly comparisonPage: Room<Extract<keyof typeof comparisonPage, ComparisonPageKey>>;
+	readonly cushion: Room<keyof typeof cushion>;
+	readonly firstState: Room<keyof typeof firstState>;
+	readonly foams: Room<keyof typeof foams>;
+	readonly general: Room<keyof typeof general>;
+	readonly link: Room<keyof typeof link>;
+	readonly origin: Room<keyof typeof origin>;
+	readonly pack: Room<Extract<keyof typeof pack, PackKey>>;
+	readonly packaging: Room<keyof typeof packaging>;
+	readonly planner: Room<Extract<keyof typeof planner, PlannerKey>>;
+	readonly report: Room<keyof typeof report>;
+	readonly retired: Room<keyof typeof retired>;
+	readonly shop: Room<Extract<keyof typeof shop, ShopKey>>;
+	readonly strength: Room<keyof typeof strength>;
+	readonly units: Room<keyof typeof units>;
+}
+
+type KeysOfRooms<Rooms> = { [Name in keyof Rooms]: keyof Rooms[Name] }[keyof Rooms];
+/** A key that a report can say. */
+export type ReportKey = Extract<KeysOfRooms<ReportTexts>, string>;
