@@ -2,6 +2,7 @@
  * Writes blocks onto pages, each inside its structure element, so that a reader that speaks, or copies, meets them in
  * order. Rows and figures never break across pages.
  */
+import { breakWords } from "./break-words.ts";
 import { FONTS, type FontName, type ReportFont, showable } from "./fonts.ts";
 import { paintDrawing } from "./paint-drawing.ts";
 import { type Block, plainWords, type Section, type Tone, type Words } from "./report.ts";
@@ -42,10 +43,13 @@ export class PageWriter {
 	readonly #doc: PDFKit.PDFDocument;
 	readonly #root: Structure;
 	readonly #fonts: ReadonlyMap<FontName, ReportFont>;
+	readonly #joints: RegExp | undefined;
 	#y: number = PAGE.margin;
 
-	constructor(doc: PDFKit.PDFDocument, fonts: readonly ReportFont[]) {
+	/** @param joints where words that are wider than their column may break */
+	constructor(doc: PDFKit.PDFDocument, fonts: readonly ReportFont[], joints: RegExp | undefined) {
 		this.#doc = doc;
+		this.#joints = joints;
 		this.#fonts = new Map(fonts.map((font) => [font.name, font]));
 		this.#root = doc.struct("Document");
 		doc.addStructure(this.#root);
@@ -261,8 +265,8 @@ export class PageWriter {
 	}
 
 	#lines(line: string, style: Style, { x, width }: Place): void {
-		const shown = this.#showable(line, style.font);
 		this.#use(style);
+		const shown = this.#broken(this.#showable(line, style.font), width);
 		const height = this.#doc.heightOfString(shown, { width, lineGap: 1.5 });
 		if (this.#y + Math.min(height, 30) > BOTTOM) this.#newPageWithin();
 		this.#use(style);
@@ -273,12 +277,16 @@ export class PageWriter {
 
 	#heightOf(words: string, style: Style, width: number): number {
 		this.#use(style);
-		return words
-			.split("\n")
-			.reduce(
-				(sum, line) => sum + this.#doc.heightOfString(this.#showable(line, style.font), { width, lineGap: 1.5 }),
-				0,
-			);
+		return words.split("\n").reduce((sum, line) => {
+			const shown = this.#broken(this.#showable(line, style.font), width);
+			return sum + this.#doc.heightOfString(shown, { width, lineGap: 1.5 });
+		}, 0);
+	}
+
+	/** In the font that is in use. */
+	#broken(words: string, width: number): string {
+		if (this.#joints === undefined) return words;
+		return breakWords(words, width, this.#joints, (text) => this.#doc.widthOfString(text));
 	}
 
 	#use({ font, size, color = INK }: Style): void {

@@ -1,5 +1,6 @@
 /** A report before it is laid out: sections of plain blocks, in reading order. Whoever writes it decides what stands in it. */
 import type { Drawing } from "../charts/drawing.ts";
+import type { Language } from "../texts/language.ts";
 
 /** `quote` is someone's own words; `small` is said once and for all; `fixed` is to be compared digit by digit. */
 export type Tone = "plain" | "note" | "quote" | "small" | "fixed";
@@ -38,7 +39,7 @@ export interface Report {
 	/** The state that it tells of; stands as the document's date, so that the same report has the same bytes. */
 	readonly asOf: Date;
 	/** Of the words; RFC 5646. */
-	readonly language: string;
+	readonly language: Language;
 	/** On every page, before the page's number. */
 	readonly footer: string;
 	/** Fills the first page. */

@@ -1,6 +1,7 @@
 /** An order's reports and dossiers: each edition with who gets it, what stands in it and what does not. */
 import { DOSSIER_EDITIONS, EDITIONS, type Edition } from "../../contract/report.ts";
 import { leftOut } from "../../operations/report/left-out.ts";
+import { LANGUAGES } from "../../texts/language.ts";
 import { say } from "../../texts/say.ts";
 import { Layout } from "../layout.tsx";
 
@@ -76,14 +77,30 @@ function EditionRow({
 				</details>
 			</td>
 			<td data-label={say("papers.files")}>
-				<a href={`/api/v1/orders/${orderId}/report.pdf${query}`}>{say("papers.report")}</a>
-				<br />
+				<InLanguages label={say("papers.report")} href={`/api/v1/orders/${orderId}/report.pdf${query}`} />
 				{hasDossier ? (
-					<a href={`/api/v1/orders/${orderId}/dossier.zip${query}`}>{say("papers.dossier")}</a>
+					<InLanguages label={say("papers.dossier")} href={`/api/v1/orders/${orderId}/dossier.zip${query}`} />
 				) : (
 					<span class="hint">{say("papers.no-dossier")}</span>
 				)}
 			</td>
 		</tr>
+	);
+}
+
+/** A file in each language that it can be had in, each under its own name. */
+function InLanguages({ label, href }: { readonly label: string; readonly href: string }) {
+	return (
+		<p>
+			{label}:{" "}
+			{LANGUAGES.map((language, place) => (
+				<>
+					{place > 0 && ", "}
+					<a key={language} href={`${href}&language=${language}`} hreflang={language}>
+						<span lang={language}>{say(`papers.language.${language}`)}</span>
+					</a>
+				</>
+			))}
+		</p>
 	);
 }

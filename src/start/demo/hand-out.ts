@@ -21,9 +21,14 @@ export async function handOut(
 	}
 	const comparison = await shop.fetchText(`/api/v1/consignments/${played.consignmentId}/comparison`);
 	await writeFile(join(folder, "comparison.json"), comparison);
+	const reports = `/api/v1/orders/${played.orderId}/report.pdf`;
 	for (const edition of ["parties", "expert", "carrier"]) {
-		const report = await shop.fetchBytes(`/api/v1/orders/${played.orderId}/report.pdf?edition=${edition}`);
+		const report = await shop.fetchBytes(`${reports}?edition=${edition}`);
 		await writeFile(join(folder, `report-${edition}.pdf`), report);
+	}
+	for (const language of ["de", "fr"]) {
+		const report = await shop.fetchBytes(`${reports}?language=${language}`);
+		await writeFile(join(folder, `report-parties-${language}.pdf`), report);
 	}
 	for (const edition of ["parties", "expert"]) {
 		const dossier = await shop.fetchBytes(`/api/v1/orders/${played.orderId}/dossier.zip?edition=${edition}`);

@@ -22,6 +22,9 @@ export const papers = {
 	"papers.left-out": "What it leaves out",
 	"papers.report": "Report (PDF)",
 	"papers.dossier": "Dossier (ZIP)",
+	"papers.language.en": "English",
+	"papers.language.de": "Deutsch",
+	"papers.language.fr": "Français",
 	"papers.no-dossier": "No dossier: the sealed bytes hold every reading.",
 	"papers.caution":
 		"Photos and files go into a dossier as they were brought. They may say where and with what device they were taken: look at them before you hand a dossier on.",

@@ -48,7 +48,7 @@ export const origin: ReportTexts["origin"] = {
 	"origin.note-none-of-these":
 		"Les probabilités données ne laissent rien à une origine à laquelle personne n’a pensé. Quelques pour cent le feraient.",
 	"origin.caution-not-who":
-		"Ceci dit quelles constatations s’accordent à quelle origine. Cela ne dit pas combien une origine est probable, et ne tranche rien entre les parties.",
+		"Ceci dit quelles constatations s’accordent à quelle origine. Cela ne dit rien de la probabilité d’une origine, et ne tranche rien entre les parties.",
 	"origin.caution-both-can-stand":
 		"Une soudure qui a cédé sous un choc a pu être faible auparavant. Les deux peuvent être vrais ; l’un ne parle pas contre l’autre.",
 	"origin.capped-judgement":

@@ -7,5 +7,5 @@ export const units: ReportTexts["units"] = {
 	"unit.lanes": "Lanes",
 	"unit.runs": "Läufe",
 	"unit.starts": "Starts",
-	"unit.rpm": "1/min",
+	"unit.rpm": "min⁻¹",
 };
