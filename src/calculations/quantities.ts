@@ -56,6 +56,7 @@ export const UNIT_SUFFIXES = {
  * name itself (`days`).
  */
 export const DIMENSIONLESS = [
+	"line",
 	"restitution",
 	"drop",
 	"minimumCushionFactor",

@@ -106,6 +106,8 @@ export const ENTRY_KINDS = [
 	"record-discarded",
 	"record-sealed",
 	"assessment-sealed",
+	"position-sealed",
+	"settlement-sealed",
 	"link-used",
 	"party-erased",
 	"party-signed",
@@ -116,3 +118,61 @@ export type EntryKind = (typeof ENTRY_KINDS)[number];
 /** Scope of a link: `record` drafts and seals the one record named, `settle` reads the order and answers, `reader` reads. */
 export const LINK_SCOPES = ["record", "settle", "reader"] as const;
 export type LinkScope = (typeof LINK_SCOPES)[number];
+
+/** What a party does by a position. */
+export const POSITION_KINDS = ["states", "asks-for-test", "offers-test"] as const;
+export type PositionKind = (typeof POSITION_KINDS)[number];
+
+/** How a party answers a position of the other. */
+export const STANCES = ["agrees", "partly-agrees", "disagrees", "takes-no-stand"] as const;
+export type Stance = (typeof STANCES)[number];
+
+/** Tests that can be asked for or offered: those that tell origins apart (`origins/tests.ts`), an inspection, any other. */
+export const POSITION_TESTS = [
+	"other-computer",
+	"control-item",
+	"reseat",
+	"counted-starts",
+	"photos-of-same-place",
+	"marks-in-pack",
+	"other-driver",
+	"identity-marks",
+	"original-files",
+	"screws-and-pads",
+	"which-part",
+	"departure-bench",
+	"x-ray-of-joints",
+	"cut-and-dye",
+	"inspection",
+	"other",
+] as const;
+export type PositionTest = (typeof POSITION_TESTS)[number];
+
+/** Who does a test. */
+export const DONE_BY = ["repairer", "owner", "neutral"] as const;
+export type DoneBy = (typeof DONE_BY)[number];
+
+/** What a party does towards a settlement. */
+export const SETTLEMENT_ACTS = ["proposes", "assents", "declines", "retracts", "reopens"] as const;
+export type SettlementAct = (typeof SETTLEMENT_ACTS)[number];
+
+export const SETTLEMENT_OUTCOMES = [
+	"repair-under-warranty",
+	"repair-at-cost",
+	"returned-unrepaired",
+	"refund",
+	"part-refund",
+	"shared",
+	"claim-against-carrier",
+	"no-fault-found",
+	"withdrawn",
+] as const;
+export type SettlementOutcome = (typeof SETTLEMENT_OUTCOMES)[number];
+
+/** From and to whom an amount goes. */
+export const PAYERS = ["repairer", "owner", "carrier", "insurer"] as const;
+export type Payer = (typeof PAYERS)[number];
+
+/** What happens with the item after a settlement. */
+export const ITEM_NEXT = ["stays", "to-repairer", "to-owner", "kept-unchanged", "disposed-of"] as const;
+export type ItemNext = (typeof ITEM_NEXT)[number];

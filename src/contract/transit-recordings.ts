@@ -101,8 +101,10 @@ const eventView = z.strictObject({
 		),
 		why: z.string(),
 	}),
+	/** Of the stretch that it lies in. */
+	sampleRateHz: z.number(),
 	peakGn: z.number(),
-	peakDoubt: z.enum(["few-samples", "clipped", "phone", "one-axis", "cut-trace"]).nullable(),
+	peakDoubt: z.enum(["few-samples", "slow-sampling", "clipped", "phone", "one-axis", "cut-trace"]).nullable(),
 	clipped: z.boolean().nullable(),
 	durationMs: z.number(),
 	samplesInPulse: z.number(),
@@ -149,7 +151,8 @@ export const recordingView = z.strictObject({
 	result: z
 		.strictObject({
 			rows: z.number().int(),
-			sampleRateHz: z.number(),
+			/** Slowest first: more than one where the recorder logs slowly and samples impacts fast. */
+			rates: z.array(z.strictObject({ sampleRateHz: z.number(), rows: z.number().int() })),
 			durationS: z.number(),
 			startsAt: z.string().nullable(),
 			gaps: z.number().int(),

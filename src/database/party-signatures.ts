@@ -1,11 +1,11 @@
 /** What a link did in the log, and what the device that used it has signed of it. */
 import type { Queryable } from "./connection.ts";
 
-/** Leaves that a device signs for a link, in log order: the link's first use, and each record sealed through it. */
+/** Leaves that a device signs for a link, in log order: the link's first use, and whatever was sealed through it. */
 export async function leavesOfLink(database: Queryable, linkId: string): Promise<string[]> {
 	const rows = await database.query<{ leaf_sha256: string }>(
 		`SELECT leaf_sha256 FROM sealed_entry JOIN entry_projection p USING (index)
-		 WHERE p.by_id = $1 AND (p.kind = 'record-sealed'
+		 WHERE p.by_id = $1 AND (p.kind IN ('record-sealed', 'position-sealed', 'settlement-sealed')
 			OR index = (SELECT min(index) FROM entry_projection WHERE subject = $1 AND kind = 'link-used'))
 		 ORDER BY index`,
 		[linkId],

@@ -16,8 +16,8 @@ interface EntryRow {
 }
 
 /**
- * Every entry about an order, in log order: its records, drafts too, its assessments, the use of its links, what its
- * parties signed, that a party was erased.
+ * Every entry about an order, in log order: its records, drafts too, its assessments, what its parties stated and settled,
+ * the use of its links, what its parties signed, that a party was erased.
  */
 export async function entriesOfOrder(database: Queryable, orderId: string): Promise<LoggedEntry[]> {
 	const rows = await database.query<EntryRow>(
@@ -26,6 +26,8 @@ export async function entriesOfOrder(database: Queryable, orderId: string): Prom
 		 WHERE p.subject IN (
 			SELECT id FROM state_record WHERE order_id = $1 UNION ALL
 			SELECT id FROM packaging_assessment WHERE order_id = $1 UNION ALL
+			SELECT id FROM stated_position WHERE order_id = $1 UNION ALL
+			SELECT id FROM settlement_step WHERE order_id = $1 UNION ALL
 			SELECT id FROM link WHERE order_id = $1 UNION ALL
 			SELECT unnest(ARRAY[owner_id, repairer_id]) FROM repair_order WHERE id = $1
 		 ) ORDER BY s.index`,
@@ -57,6 +59,16 @@ export async function sealedOfOrder(database: Queryable, orderId: string): Promi
 /** Whether an entry seals a record or an assessment. */
 export function isSealed(entry: LoggedEntry): entry is SealedEntry {
 	return entry.statementBytes !== null && ["record-sealed", "assessment-sealed"].includes(entry.kind);
+}
+
+/** What the parties of an order sealed of one kind, in log order. */
+export async function sealedOfKind(
+	database: Queryable,
+	orderId: string,
+	kind: "position-sealed" | "settlement-sealed",
+): Promise<SealedEntry[]> {
+	const entries = await entriesOfOrder(database, orderId);
+	return entries.filter((entry): entry is SealedEntry => entry.kind === kind && entry.statementBytes !== null);
 }
 
 export async function insertAssessment(

@@ -34,9 +34,12 @@ export async function createOnce(
 			if (!(await noteCreation(transaction, byId, key, { requestSha256, resourceId }))) throw new KeyUsedMeanwhile();
 			return resourceId;
 		})
-		.catch((error: unknown) => {
+		.catch(async (error: unknown) => {
 			if (error instanceof KeyUsedMeanwhile) return null;
-			throw error;
+			// Of two at once, what the first made may be why the second was refused.
+			const first = await before();
+			if (first === null) throw error;
+			return first;
 		});
 	const id = made ?? (await before());
 	if (id === null) throw fault("idempotency-conflict");

@@ -69,5 +69,7 @@ export type IdPrefix =
 	| "ben"
 	| "lnk"
 	| "pka"
+	| "pos"
+	| "stl"
 	| "trc"
 	| "log";

@@ -1,43 +1,38 @@
 /**
  * Writes blocks onto pages, each inside its structure element, so that a reader that speaks, or copies, meets them in
- * order. Rows and figures never break across pages.
+ * order. Rows and figures never break across pages; a heading, and a paragraph that leads to a table, list or figure, stands
+ * with the first of what follows.
  */
 import { breakWords } from "./break-words.ts";
 import { FONTS, type FontName, type ReportFont, showable } from "./fonts.ts";
+import {
+	BOTTOM,
+	CELL,
+	CELL_STYLE,
+	columnsOf,
+	FACT_WIDTHS,
+	HEAD_STYLE,
+	INK,
+	KEPT_ROWS,
+	LEAST_OF_LONG,
+	LIST_INSET,
+	leadsTo,
+	MOST_KEPT,
+	PAGE,
+	type Place,
+	QUIET,
+	RULE,
+	SECTION_STYLE,
+	type Style,
+	SUBHEADING_STYLE,
+	TONES,
+	WIDTH,
+} from "./page-styles.ts";
 import { paintDrawing } from "./paint-drawing.ts";
 import { type Block, plainWords, type Section, type Tone, type Words } from "./report.ts";
 
-/** A4, in points. */
-export const PAGE = { width: 595.28, height: 841.89, margin: 56, foot: 62 } as const;
-const WIDTH = PAGE.width - 2 * PAGE.margin;
-const BOTTOM = PAGE.height - PAGE.foot;
-const INK = "#1d2730";
-const QUIET = "#4d5861";
-const RULE = "#c3cbd1";
-/** So that a SHA-256 stands on one line. */
-const FACT_WIDTHS = [2.5, 7.5];
-const CELL = { x: 4, y: 3.5 } as const;
-
-interface Style {
-	readonly font: FontName;
-	readonly size: number;
-	readonly color?: string;
-	/** Space after it. */
-	readonly after?: number;
-}
-
-const TONES: Readonly<Record<Tone, Style>> = {
-	plain: { font: "text", size: 9.5, after: 6 },
-	note: { font: "bold", size: 9.5, after: 6 },
-	quote: { font: "text", size: 9.5, after: 6 },
-	small: { font: "text", size: 8, color: QUIET, after: 5 },
-	fixed: { font: "fixed", size: 8, after: 5 },
-};
-const CELL_STYLE: Style = { font: "text", size: 8.5 };
-const HEAD_STYLE: Style = { font: "bold", size: 8.5 };
-
-type Place = { readonly x: number; readonly width: number };
 type Structure = PDFKit.PDFStructureElement;
+type Figure = Block & { readonly kind: "figure" };
 
 export class PageWriter {
 	readonly #doc: PDFKit.PDFDocument;
@@ -62,14 +57,52 @@ export class PageWriter {
 
 	/** @param numbered its number in the report; null for the summary */
 	section({ title, blocks }: Section, numbered: number | null): void {
-		this.#room(70);
+		const words = numbered === null ? title : `${numbered}  ${title}`;
+		this.#room(8 + this.#heightOf(words, SECTION_STYLE, WIDTH) + 6 + this.#leastOf(blocks));
 		const part = this.#doc.struct("Sect");
 		this.#root.add(part);
 		this.#y += numbered === null ? 0 : 8;
-		const words = numbered === null ? title : `${numbered}  ${title}`;
-		this.#element(part, "H2", (at) => this.#text(words, { font: "bold", size: 13, after: 6 }, at));
-		for (const block of blocks) this.#block(part, block);
+		this.#element(part, "H2", (at) => this.#text(words, SECTION_STYLE, at));
+		for (const [index, block] of blocks.entries()) {
+			this.#room(this.#leastOf(blocks.slice(index)));
+			this.#block(part, block);
+		}
 		part.end();
+	}
+
+	/** The height that the first of these blocks needs, with what must not stand apart from it. */
+	#leastOf([first, ...rest]: readonly Block[]): number {
+		switch (first?.kind) {
+			case undefined:
+				return 0;
+			case "subheading":
+				return 3 + this.#heightOf(first.text, SUBHEADING_STYLE, WIDTH) + 4 + this.#leastOf(rest);
+			case "paragraph": {
+				const height = this.#heightOf(first.text, TONES[first.tone], WIDTH) + (TONES[first.tone].after ?? 0);
+				if (height > MOST_KEPT) return LEAST_OF_LONG;
+				return height + (leadsTo(first.tone, rest[0]) ? this.#leastOf(rest) : 0);
+			}
+			case "list":
+				return first.items
+					.slice(0, KEPT_ROWS)
+					.reduce((sum, item) => sum + this.#heightOf(item, TONES.plain, WIDTH - LIST_INSET) + 3, 0);
+			case "facts":
+				return this.#leastOfTable(null, first.rows, FACT_WIDTHS);
+			case "table":
+				return this.#leastOfTable(first.head, first.rows, first.widths);
+			case "figure":
+				return this.#figureSize(first).needs;
+		}
+	}
+
+	#leastOfTable(
+		head: readonly string[] | null,
+		rows: readonly (readonly Words[])[],
+		widths: readonly number[],
+	): number {
+		const columns = columnsOf(widths);
+		const heights = rows.slice(0, KEPT_ROWS).map((row) => this.#rowHeight(row, columns, false));
+		return heights.reduce((sum, height) => sum + height, head === null ? 0 : this.#rowHeight(head, columns, true));
 	}
 
 	newPage(): void {
@@ -105,9 +138,8 @@ export class PageWriter {
 				this.#paragraph(part, block.text, block.tone);
 				break;
 			case "subheading":
-				this.#room(40);
 				this.#y += 3;
-				this.#element(part, "H3", (at) => this.#text(block.text, { font: "bold", size: 10.5, after: 4 }, at));
+				this.#element(part, "H3", (at) => this.#text(block.text, SUBHEADING_STYLE, at));
 				break;
 			case "list":
 				this.#list(part, block.items);
@@ -127,7 +159,7 @@ export class PageWriter {
 	#paragraph(part: Structure, words: string, tone: Tone): void {
 		const isQuote = tone === "quote";
 		const paint = (at: Place) => {
-			const inset = isQuote ? 14 : 0;
+			const inset = isQuote ? LIST_INSET : 0;
 			this.#text(words, TONES[tone], { x: at.x + inset, width: at.width - inset });
 		};
 		// In which language someone spoke, nobody recorded.
@@ -138,14 +170,14 @@ export class PageWriter {
 		const list = this.#doc.struct("L");
 		part.add(list);
 		for (const item of items) {
-			this.#room(this.#heightOf(item, TONES.plain, WIDTH - 14));
+			this.#room(this.#heightOf(item, TONES.plain, WIDTH - LIST_INSET));
 			const entry = this.#doc.struct("LI");
 			list.add(entry);
 			const y = this.#y;
 			this.#element(entry, "Lbl", (at) => this.#text("•", { font: "text", size: 9.5 }, at));
 			this.#y = y;
 			this.#element(entry, "LBody", (at) =>
-				this.#text(item, { ...TONES.plain, after: 3 }, { x: at.x + 14, width: at.width - 14 }),
+				this.#text(item, { ...TONES.plain, after: 3 }, { x: at.x + LIST_INSET, width: at.width - LIST_INSET }),
 			);
 			entry.end();
 		}
@@ -154,10 +186,8 @@ export class PageWriter {
 	}
 
 	/** Its caption above it, on the same page. */
-	#figure(part: Structure, { drawing, caption }: Block & { readonly kind: "figure" }): void {
-		const width = Math.min(WIDTH, drawing.width * 0.62);
-		const height = (drawing.height * width) / drawing.width;
-		this.#room(this.#heightOf(caption, TONES.plain, WIDTH) + height + 20);
+	#figure(part: Structure, { drawing, caption }: Figure): void {
+		const { width, height } = this.#figureSize({ drawing, caption });
 		this.#paragraph(part, caption, "plain");
 		const alt = `${drawing.title}. ${drawing.description}`;
 		const figure = this.#doc.struct("Figure", { alt }, () => {
@@ -169,6 +199,12 @@ export class PageWriter {
 		this.#y += height + 10;
 	}
 
+	#figureSize({ drawing, caption }: Pick<Figure, "drawing" | "caption">) {
+		const width = Math.min(WIDTH, drawing.width * 0.62);
+		const height = (drawing.height * width) / drawing.width;
+		return { width, height, needs: this.#heightOf(caption, TONES.plain, WIDTH) + height + 20 };
+	}
+
 	/** Without a head the first column names the row. */
 	#table(
 		part: Structure,
@@ -176,23 +212,12 @@ export class PageWriter {
 		rows: readonly (readonly Words[])[],
 		widths: readonly number[],
 	): void {
-		const whole = widths.reduce((sum, width) => sum + width, 0);
-		const columns: Place[] = [];
-		let x: number = PAGE.margin;
-		for (const width of widths) {
-			const points = (WIDTH * width) / whole;
-			columns.push({ x, width: points });
-			x += points;
-		}
+		const columns = columnsOf(widths);
 		const table = this.#doc.struct("Table");
 		part.add(table);
-		// A head never stands alone at the foot of a page.
-		if (head !== null) {
-			this.#room(this.#rowHeight(head, columns) + this.#rowHeight(rows[0] ?? [], columns));
-			this.#row(table, head, columns, "head");
-		}
+		if (head !== null) this.#row(table, head, columns, "head");
 		for (const row of rows) {
-			const broke = this.#room(this.#rowHeight(row, columns));
+			const broke = this.#room(this.#rowHeight(row, columns, false));
 			if (broke && head !== null) this.#row(table, head, columns, "again");
 			this.#row(table, row, columns, "body");
 		}
@@ -200,16 +225,17 @@ export class PageWriter {
 		this.#y += 8;
 	}
 
-	#rowHeight(cells: readonly Words[], columns: readonly Place[]): number {
-		const heights = columns.map(({ width }, index) =>
-			this.#heightOf(plainWords(cells[index] ?? ""), index === 0 ? HEAD_STYLE : CELL_STYLE, width - 2 * CELL.x),
-		);
+	#rowHeight(cells: readonly Words[], columns: readonly Place[], isHead: boolean): number {
+		const heights = columns.map(({ width }, index) => {
+			const style = isHead || index === 0 ? HEAD_STYLE : CELL_STYLE;
+			return this.#heightOf(plainWords(cells[index] ?? ""), style, width - 2 * CELL.x);
+		});
 		return Math.max(...heights) + 2 * CELL.y;
 	}
 
 	/** A head that is said again on the next page is for the eye alone. */
 	#row(table: Structure, cells: readonly Words[], columns: readonly Place[], as: "head" | "again" | "body"): void {
-		const height = this.#rowHeight(cells, columns);
+		const height = this.#rowHeight(cells, columns, as !== "body");
 		const y = this.#y;
 		const paint = (index: number) => {
 			const { x, width } = columns[index] as Place;

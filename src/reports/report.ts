@@ -60,3 +60,4 @@ export const table = (
 	widths: readonly number[],
 	rows: readonly (readonly Words[])[],
 ): Block => ({ kind: "table", head, rows, widths });
+export const figure = (drawing: Drawing, caption: string): Block => ({ kind: "figure", drawing, caption });

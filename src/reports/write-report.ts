@@ -5,7 +5,8 @@
 import PDFDocument from "pdfkit";
 import { WORD_JOINTS } from "../texts/word-joints.ts";
 import { readFonts } from "./fonts.ts";
-import { PAGE, PageWriter } from "./page-writer.ts";
+import { PAGE } from "./page-styles.ts";
+import { PageWriter } from "./page-writer.ts";
 import type { Report } from "./report.ts";
 
 /** Named in the document as what made it. */

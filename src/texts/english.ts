@@ -6,6 +6,7 @@ import { claims } from "./english/claims.ts";
 import { collectors } from "./english/collectors.ts";
 import { comparison } from "./english/comparison.ts";
 import { comparisonPage } from "./english/comparison-page.ts";
+import { cover } from "./english/cover.ts";
 import { cushion } from "./english/cushion.ts";
 import { dossier } from "./english/dossier.ts";
 import { drops } from "./english/drops.ts";
@@ -18,16 +19,19 @@ import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
 import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
+import { notice } from "./english/notice.ts";
 import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
 import { packaging } from "./english/packaging.ts";
 import { papers } from "./english/papers.ts";
+import { periods } from "./english/periods.ts";
 import { planner } from "./english/planner.ts";
 import { recording } from "./english/recording.ts";
 import { report } from "./english/report.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
 import { search } from "./english/search.ts";
+import { settling } from "./english/settling.ts";
 import { shock } from "./english/shock.ts";
 import { shop } from "./english/shop.ts";
 import { slip } from "./english/slip.ts";
@@ -36,6 +40,7 @@ import { soakPage } from "./english/soak-page.ts";
 import { strength } from "./english/strength.ts";
 import { units } from "./english/units.ts";
 import { verify } from "./english/verify.ts";
+import { warranty } from "./english/warranty.ts";
 
 export const english = {
 	...arrival,
@@ -58,10 +63,13 @@ export const english = {
 	...link,
 	...slip,
 	...shop,
+	...cover,
 	...cushion,
+	...notice,
 	...origin,
 	...packaging,
 	...pack,
+	...periods,
 	...papers,
 	...planner,
 	...soak,
@@ -71,8 +79,10 @@ export const english = {
 	...report,
 	...retired,
 	...search,
+	...settling,
 	...shock,
 	...risk,
 	...units,
 	...verify,
+	...warranty,
 };

@@ -56,6 +56,16 @@ it("migrates an empty database from two instances at the same moment", async () 
 	}
 });
 
+it("applies a file that comes late, with a lower number than one that was applied", async () => {
+	await owner.query("DROP SCHEMA public CASCADE");
+	await owner.query("CREATE SCHEMA public");
+	const late = "0011_settling.sql";
+	const others = (await readdir(folder)).filter((name) => name !== late);
+	await migrate(owner, folder, others);
+	expect(await migrate(owner, folder)).toEqual([late]);
+	expect(await isMigrated(test.database, folder)).toBe(true);
+});
+
 it("leaves nothing of a file that fails", async () => {
 	await writeFile(join(folder, "9000_more.sql"), "CREATE TABLE more (id int); SELECT no_such_function();");
 	await expect(migrate(owner, folder)).rejects.toThrow("no_such_function");

@@ -26,6 +26,13 @@ beforeAll(async () => {
 	shop = await testApp();
 	played = await playScenario(shop, scenario);
 	await sealWithPhoto(shop, played);
+	for (const [path, body] of [
+		["positions", { kind: "states", text: "It started forty times here." }],
+		["settlement", { act: "proposes", outcome: "no-fault-found", itemNext: "stays" }],
+	] as const) {
+		const sealed = await shop.ask("POST", `/api/v1/orders/${played.orderId}/${path}`, body);
+		expect(sealed.statusCode, sealed.body).toBe(201);
+	}
 	const size = (await shop.ask("GET", "/api/v1/log/checkpoint")).body.split("\n")[1];
 	path = `/api/v1/orders/${played.orderId}/dossier.zip?edition=expert&at=${size}`;
 	const answer = await shop.ask("GET", path);
@@ -117,7 +124,7 @@ describe.skipIf(lacks("unzip"))("the bag, RFC 8493", () => {
 			expect(existsSync(join(bag, "data", path)), path).toBe(true);
 		}
 		expect(readFileSync(join(bag, "data/exhibits/E1.png")).equals(PHOTO)).toBe(true);
-		expect(readdirSync(join(bag, "data/statements")).length).toBe(played.view.records.length + 1);
+		expect(readdirSync(join(bag, "data/statements")).length).toBe(played.view.records.length + 3);
 	});
 });
 

@@ -5,6 +5,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ORIGINS } from "../../src/calculations/origin/origins.ts";
 import { english } from "../../src/texts/english.ts";
+import { inventedTable, READING } from "../operations/transit-recordings/invented-trip.ts";
 import { type Played, playScenario } from "../scenarios/play-scenario.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 import { lacks, runTool } from "../setup/tools.ts";
@@ -20,6 +21,8 @@ const words: Record<string, string> = {};
 beforeAll(async () => {
 	shop = await testApp();
 	played = await playScenario(shop, scenario);
+	await settle();
+	await bringRecording(played);
 	folder = mkdtempSync(join(tmpdir(), "handover-risk-report-"));
 	for (const edition of EDITIONS) {
 		const answer = await shop.ask("GET", `/api/v1/orders/${played.orderId}/report.pdf?edition=${edition}`);
@@ -34,6 +37,45 @@ afterAll(async () => {
 	await shop?.close();
 	rmSync(folder, { recursive: true, force: true });
 });
+
+/** One statement of the shop's, the owner's answer, a proposal and the owner's assent; and the law of carriage, chosen. */
+async function settle() {
+	const path = `/api/v1/orders/${played.orderId}`;
+	const owner = await link("settle");
+	const asOwner = (url: string, payload: object) => shop.app.inject({ method: "POST", url, headers: owner, payload });
+	const stated = await shop.ask("POST", `${path}/positions`, { kind: "states", text: "It started forty times here." });
+	const answer = { positionId: stated.json().id, stance: "partly-agrees" };
+	const answered = await asOwner(`${path}/positions`, {
+		kind: "states",
+		text: "It has not started since.",
+		answers: answer,
+	});
+	expect(answered.statusCode, answered.body).toBe(201);
+	const amounts = [{ amount: 90, currency: "EUR", from: "repairer", to: "owner" }];
+	const proposal = { act: "proposes", outcome: "part-refund", itemNext: "stays", amounts };
+	const proposed = await shop.ask("POST", `${path}/settlement`, proposal);
+	const step = { act: "assents", proposalId: proposed.json().steps[0].id, text: "So be it." };
+	expect((await asOwner(`${path}/settlement`, step)).statusCode).toBe(201);
+	const noted = { regime: "cmr", dates: { discovered: "2026-03-09" } };
+	const claim = `/api/v1/consignments/${played.legIds[0]}/claim`;
+	const saved = await shop.ask("PUT", claim, noted, { "if-match": '"v0"' });
+	expect(saved.statusCode, saved.body).toBe(200);
+}
+/** A recorder that timed one fall, with its clock set: its impact can be placed where the order's line reaches so far. */
+async function bringRecording({ legIds }: Played): Promise<void> {
+	const table = inventedTable({
+		rateHz: 2000,
+		lengthS: 4,
+		impacts: [{ atS: 2, peakGn: 60, durationMs: 12, fallS: 0.394 }],
+	});
+	const answer = await shop.app.inject({
+		method: "POST",
+		url: `/api/v1/consignments/${legIds[0]}/transit-recordings?fileName=trip.csv&reading=${encodeURIComponent(JSON.stringify(READING))}`,
+		headers: { authorization: `Bearer ${shop.token}`, "content-type": "text/csv" },
+		payload: table,
+	});
+	expect(answer.statusCode, answer.body).toBe(201);
+}
 
 const link = async (scope: string) => {
 	const made = (await shop.ask("POST", "/api/v1/links", { scope, orderId: played.orderId })).json();
@@ -112,6 +154,8 @@ describe.skipIf(lacks("pdftotext"))("its words", () => {
 			"comparison",
 			"support",
 			"missing",
+			"positions",
+			"settlement",
 			"periods",
 			"exhibits",
 			"method",
@@ -126,12 +170,56 @@ describe.skipIf(lacks("pdftotext"))("its words", () => {
 		).toBe(true);
 		expect(at).toEqual([...at].sort((a, b) => a - b));
 	});
+	it("tell the parties and an expert what both sides state and settle, and from when periods run; the carrier nothing of it", () => {
+		const settled = [
+			"1. ",
+			"It started forty times here.",
+			"Answers statement 1: agrees in part.",
+			"It has not started since.",
+			"90.00 EUR from the repairer to the owner",
+			"So be it.",
+			english["settling.state.agreed"],
+			"CMR Art. 30(1), (4)",
+			english["periods.consequence.presumption"],
+		];
+		for (const words_ of settled) {
+			expect(words.parties).toContain(words_);
+			expect(words.expert).toContain(words_);
+		}
+		for (const words_ of settled.slice(1)) expect(words.carrier).not.toContain(words_);
+	});
 	it("begin with one summary page", () => {
 		for (const edition of EDITIONS) {
 			const pages = runTool("pdftotext", [join(folder, `${edition}.pdf`), "-"]).said.split("\f");
 			expect(pages[0]).toContain(english["report.summary"]);
 			expect(pages[1]).toMatch(/^1 /);
 		}
+	});
+	it("of the summary are whole sentences, each as it stands further on", () => {
+		for (const edition of EDITIONS) {
+			const [first = ""] = runTool("pdftotext", ["-raw", join(folder, `${edition}.pdf`), "-"]).said.split("\f");
+			expect(first).not.toContain("…");
+		}
+	});
+	it("tell of a recording where it sat, how it sampled, each impact with its drop, and what it does not show", () => {
+		for (const edition of ["parties", "expert"]) {
+			for (const shown of [
+				"Recorded on the way: trip.csv",
+				"2000 samples a second, 3 axes, 8000 rows",
+				english["recording.where-on-item"],
+				"60 gₙ",
+				english["recording.supports"],
+			]) {
+				expect(words[edition], shown).toContain(shown);
+			}
+			// 0.394 s of free fall are 761 mm (reference page of shock, section 6); two samples either way.
+			const [, low, high] = /Equal drop: (\d+) – (\d+) mm \(by the time/.exec(words[edition] ?? "") ?? [];
+			expect(Number(low)).toBeLessThan(761);
+			expect(Number(high)).toBeGreaterThan(761);
+		}
+		expect(words.carrier).not.toContain("trip.csv");
+		expect(words.carrier).not.toContain("gₙ");
+		expect(words.carrier).toContain(english["report.left-out.recordings"]);
 	});
 	it("pronounce nothing in any edition", () => {
 		for (const edition of EDITIONS) {

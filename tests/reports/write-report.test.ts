@@ -140,6 +140,44 @@ describe("a report", () => {
 	});
 });
 
+describe.skipIf(lacks("pdftotext"))("what leads to something", () => {
+	// Sections of growing height, so that each heading once falls near the foot of a page.
+	const PLACES = 48;
+	const kinds = [
+		(n: number) =>
+			table(
+				["Check", "Result"],
+				[1, 2],
+				[0, 1, 2].map((row) => [`first ${n} ${row}`, SENTENCE]),
+			),
+		(n: number) => list([0, 1, 2].map((item) => `first ${n} ${item} ${SENTENCE}`)),
+		(n: number) => facts([0, 1, 2].map((row) => [`first ${n} ${row}`, SENTENCE.repeat(2)])),
+	];
+	it("stands on the page where that begins, with its first two rows, wherever the page ends", async () => {
+		const sections = Array.from({ length: PLACES }, (_, n) => ({
+			title: `Title ${n}.`,
+			blocks: [
+				subheading(`Lower title ${n}.`),
+				paragraph(`What leads there ${n}.`, n % 2 === 0 ? "plain" : "note"),
+				...kinds.slice(n % kinds.length, (n % kinds.length) + 1).map((kind) => kind(n)),
+				paragraph(SENTENCE.repeat(1 + (n % 11)), "small"),
+			],
+		}));
+		const path = join(folder, "kept.pdf");
+		writeFileSync(path, await writeReport({ ...report, sections, attachment: null }));
+		const pages = runTool("pdftotext", ["-layout", path, "-"]).said.split("\f");
+		const pageOf = (words: string) => pages.findIndex((page) => page.includes(words));
+		expect(pages.length).toBeGreaterThan(8);
+		for (let n = 0; n < PLACES; n++) {
+			const at = pageOf(`first ${n} 0`);
+			expect(at).toBeGreaterThan(0);
+			for (const words of [`Title ${n}.`, `Lower title ${n}.`, `What leads there ${n}.`, `first ${n} 1`]) {
+				expect(pageOf(words), words).toBe(at);
+			}
+		}
+	});
+});
+
 describe("a character without a glyph", () => {
 	const font = { hasGlyph: (codePoint: number) => codePoint < 0x250 };
 	it.each([

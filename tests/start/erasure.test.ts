@@ -98,6 +98,13 @@ async function plant() {
 	const saved = await ask("PUT", `/records/${draft.id}`, content, { "if-match": '"v1"' });
 	const receipt = await ask("POST", `/records/${draft.id}/seal`, undefined, { "if-match": `"v${saved.version}"` });
 	const open = await ask("POST", `/consignments/${leg.id}/records`, { stage: "departure", content });
+	await ask("POST", `/orders/${order.id}/positions`, { kind: "states", text: `${WORD} was told so` });
+	await ask("POST", `/orders/${order.id}/settlement`, {
+		act: "proposes",
+		outcome: "refund",
+		itemNext: "stays",
+		text: `as ${WORD} wishes`,
+	});
 	// A recorder may be named after its owner, in the header too.
 	const trip = Buffer.from(`time [s],${WORD} z [g],note\n0,1,by ${WORD}\n0.001,9,\n0.002,1,\n`);
 	const reading = {
@@ -150,7 +157,15 @@ describe("a person's data", () => {
 		);
 		await ask("POST", `/parties/${order.owner.id}/erase`, { confirm: order.owner.id });
 		await ask("POST", `/parties/${order.owner.id}/erase`, { confirm: order.owner.id });
-		for (const path of [`/orders/${order.id}`, "/orders", `/parties/${order.owner.id}`, `/records/${recordId}`]) {
+		const [{ text }] = (await ask("GET", `/orders/${order.id}/positions`)).positions;
+		expect(text).toBeNull();
+		for (const path of [
+			`/orders/${order.id}`,
+			`/orders/${order.id}/settlement`,
+			"/orders",
+			`/parties/${order.owner.id}`,
+			`/records/${recordId}`,
+		]) {
 			expect(JSON.stringify(await ask("GET", path)), path).not.toContain(WORD);
 		}
 		const after = await ask("GET", `/orders/${order.id}`);

@@ -40,7 +40,8 @@ describe.each(["de", "fr"] as const)("in %s", (language) => {
 			(text.match(/(?<![\w-])\d+([.,]\d+)?/g) ?? []).map((number) => number.replace(",", ".")).sort();
 		for (const [key, text] of texts) {
 			expect(numbers(text), key).toEqual(numbers(source[key] ?? ""));
-			expect(text, key).not.toMatch(/\d\.\d/);
+			// The section of a law keeps its point.
+			expect(text.replace("49 CFR 370.3", ""), key).not.toMatch(/\d\.\d/);
 		}
 	});
 	it("nobody is called liable or at fault, and no probability is turned round", () => {

@@ -60,7 +60,8 @@ export async function makeLink(deps: Deps, caller: Caller, input: LinkInput): Pr
 		scope: input.scope,
 		order_id: order.id,
 		record_id: record?.id ?? null,
-		party_id: input.partyId ?? record?.holder_id ?? null,
+		// Who settles speaks for a party; where none is named, for the side that has no account.
+		party_id: input.partyId ?? record?.holder_id ?? (input.scope === "settle" ? order.owner_id : null),
 		expires_at: new Date(deps.now().getTime() + (input.validDays ?? VALID_DAYS) * 86_400_000),
 	};
 	await insertLink(deps.database, { ...row, tokenSha256: tokenHash(token), createdBy: callerId(caller) });

@@ -1,8 +1,8 @@
-/** The receipt about a sealed record, made anew each time against the newest checkpoint. */
+/** The receipt about something sealed, made anew each time against the newest checkpoint. */
 import type { Caller } from "../../access/caller.ts";
 import type { Queryable } from "../../database/connection.ts";
 import { recordById } from "../../database/records.ts";
-import { entriesOfOrder } from "../../database/sealed.ts";
+import { entriesOfOrder, sealedOfKind } from "../../database/sealed.ts";
 import { timeStampsFor } from "../../database/time-stamps.ts";
 import { checkpointsOf, logKeys, newestCheckpoint } from "../../database/tree.ts";
 import { fault } from "../../faults.ts";
@@ -13,25 +13,49 @@ import type { Deps } from "../deps.ts";
 import { proverOf } from "../log/read-log.ts";
 import { mustReadOrder } from "../may.ts";
 
-/**
- * The receipt about a record: every entry of its order, all shown to both parties, each with its proof in the newest
- * checkpoint's tree; the proof that this tree begins with the one signed when the record was sealed; and for each entry the
- * first time stamp that covers it.
- */
+/** Kinds of entries that a receipt can be about. */
+const SEALS: ReadonlySet<string> = new Set(["record-sealed", "position-sealed", "settlement-sealed"]);
+
+/** The receipt about a sealed record. */
 export async function readReceipt(deps: Deps, caller: Caller, recordId: string): Promise<Receipt> {
 	const row = await recordById(deps.database, recordId);
 	if (row === null) throw fault("not-found");
 	mustReadOrder(caller, row.order_id);
 	if (row.state !== "sealed") throw fault("not-sealed");
-	const checkpoint = await newestCheckpoint(deps.database);
-	if (checkpoint === null) throw new Error("a record is sealed and the log has no checkpoint");
-	const entries = (await entriesOfOrder(deps.database, row.order_id)).filter((entry) => entry.index < checkpoint.size);
-	const sealedAt = entries.find((entry) => entry.subject === recordId && entry.kind === "record-sealed");
-	if (sealedAt === undefined) throw new Error(`record ${recordId} is sealed and not in the log`);
-	return receiptAt(deps.database, recordId, entries, checkpoint, [sealedAt.index + 1]);
+	return receiptAbout(deps, row.order_id, recordId);
 }
 
-/** The receipt about a record or an order from its entries, against a checkpoint; the older ones of `olderSizes` beside it. */
+/** The receipt about a position or a step of a settlement, sealed for this order. */
+export async function readSettlingReceipt(
+	deps: Deps,
+	caller: Caller,
+	orderId: string,
+	subject: string,
+): Promise<Receipt> {
+	mustReadOrder(caller, orderId);
+	const sealed = await Promise.all([
+		sealedOfKind(deps.database, orderId, "position-sealed"),
+		sealedOfKind(deps.database, orderId, "settlement-sealed"),
+	]);
+	if (!sealed.flat().some((entry) => entry.subject === subject)) throw fault("not-found");
+	return receiptAbout(deps, orderId, subject);
+}
+
+/**
+ * The receipt about what was sealed: every entry of its order, all shown to both parties, each with its proof in the newest
+ * checkpoint's tree; the proof that this tree begins with the one signed when it was sealed; and for each entry the
+ * first time stamp that covers it.
+ */
+async function receiptAbout(deps: Deps, orderId: string, about: string): Promise<Receipt> {
+	const checkpoint = await newestCheckpoint(deps.database);
+	if (checkpoint === null) throw new Error(`${about} is sealed and the log has no checkpoint`);
+	const entries = (await entriesOfOrder(deps.database, orderId)).filter((entry) => entry.index < checkpoint.size);
+	const sealedAt = entries.find((entry) => entry.subject === about && SEALS.has(entry.kind));
+	if (sealedAt === undefined) throw new Error(`${about} is sealed and not in the log`);
+	return receiptAt(deps.database, about, entries, checkpoint, [sealedAt.index + 1]);
+}
+
+/** The receipt about what was sealed or about an order, from its entries, against a checkpoint; the older ones of `olderSizes` beside it. */
 export async function receiptAt(
 	database: Queryable,
 	about: string,

@@ -7,12 +7,14 @@ import { carrierSections, carrierSummary } from "./sections/carrier.ts";
 import { comparison } from "./sections/comparison.ts";
 import { custody } from "./sections/custody.ts";
 import { packaging } from "./sections/packaging.ts";
+import { periods } from "./sections/periods.ts";
 import { exhibits, howToVerify, method, sources } from "./sections/proofs.ts";
 import { records } from "./sections/records.ts";
 import { howToRead, item, question, sealLimits, server } from "./sections/setting.ts";
+import { positions, settlement } from "./sections/settling.ts";
 import { summary } from "./sections/summary.ts";
 import { missing, support } from "./sections/support.ts";
-import { periods, transit } from "./sections/transit.ts";
+import { transit } from "./sections/transit.ts";
 
 export function composeReport(facts: ReportFacts): Report {
 	const { order, edition, checkpoint, asOf, speaker } = facts;
@@ -43,6 +45,8 @@ function sectionsOf(facts: ReportFacts): Section[] {
 		comparison(facts),
 		support(facts),
 		missing(facts),
+		positions(facts),
+		settlement(facts),
 		periods(facts),
 		exhibits(facts),
 		...(facts.edition === "expert" ? [method(facts)] : []),

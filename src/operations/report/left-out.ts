@@ -12,6 +12,7 @@ const LEFT_OUT: Readonly<Record<Edition, readonly string[]>> = {
 		"plans-carrier",
 		"damage-probability",
 		"readings",
+		"recordings",
 		"files",
 		"addresses",
 		"drafts",

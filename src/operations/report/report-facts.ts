@@ -2,9 +2,12 @@
 import type { Caller } from "../../access/caller.ts";
 import type { CustodyLine } from "../../calculations/comparison/types.ts";
 import type { ComparisonView } from "../../contract/comparison.ts";
+import type { LegClaimView } from "../../contract/leg-claim.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
+import type { PositionView } from "../../contract/positions.ts";
 import type { Edition } from "../../contract/report.ts";
+import type { SettlementView } from "../../contract/settlement.ts";
 import { entriesOfOrder } from "../../database/sealed.ts";
 import { timeStampsFor } from "../../database/time-stamps.ts";
 import { checkpointsOf, logKeys, newestCheckpoint } from "../../database/tree.ts";
@@ -13,6 +16,7 @@ import { type Checkpoint, type LogKey, rootOf, signersOf } from "../../records/l
 import type { LoggedEntry } from "../../records/receipt.ts";
 import type { Language } from "../../texts/language.ts";
 import { type Speaker, speakerOf } from "../../texts/speaker.ts";
+import { legClaim } from "../claims/leg-claim.ts";
 import { type ConsignmentComparison, compareLeg, lineOf } from "../comparison/compare-consignment.ts";
 import { comparisonViewOf } from "../comparison/comparison-view.ts";
 import type { Deps } from "../deps.ts";
@@ -20,6 +24,9 @@ import { mustBeShop, mustReadOrder } from "../may.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readAssessments } from "../packaging/assessments.ts";
 import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
+import { readPositions } from "../settling/positions.ts";
+import { readSettlement } from "../settling/settlement.ts";
+import { type LegRecording, recordingsOfLeg } from "../transit-recordings/recordings-of-leg.ts";
 import { type NumberedExhibit, numberedExhibits } from "./numbered-exhibits.ts";
 
 export interface ReportLeg {
@@ -27,6 +34,10 @@ export interface ReportLeg {
 	readonly found: ConsignmentComparison;
 	readonly view: ComparisonView;
 	readonly packs: readonly AssessmentView[];
+	/** As noted now, from the records that stood then. What it counts from today is left out of a report. */
+	readonly claim: LegClaimView;
+	/** What recorders noted on it. They are not sealed. */
+	readonly recordings: readonly LegRecording[];
 }
 
 /** Which report is asked for. */
@@ -46,6 +57,8 @@ export interface ReportFacts {
 	readonly records: readonly SealedRecord[];
 	readonly line: CustodyLine;
 	readonly legs: readonly ReportLeg[];
+	readonly positions: readonly PositionView[];
+	readonly settlement: SettlementView;
 	readonly exhibits: readonly NumberedExhibit[];
 	/** Every entry about the order, in log order. */
 	readonly entries: readonly LoggedEntry[];
@@ -76,21 +89,31 @@ export async function readReportFacts(
 	const checkpoint = await checkpointAt(deps, at);
 	const entries = (await entriesOfOrder(deps.database, orderId)).filter(({ index }) => index < checkpoint.size);
 	const records = standingAt(await sealedRecordsOfOrder(deps.database, orderId), checkpoint.size);
-	const valid = records.filter(({ view }) => view.supersededBy === null);
-	const [keys, stamps] = await Promise.all([
+	const line = lineOf(
+		order,
+		records.filter(({ view }) => view.supersededBy === null),
+	);
+	const [keys, stamps, positions, settlement] = await Promise.all([
 		logKeys(deps.database),
 		timeStampsFor(
 			deps.database,
 			checkpoint.size,
 			entries.map(({ index }) => index),
 		),
+		readPositions(deps, caller, orderId, checkpoint.size),
+		readSettlement(deps, caller, orderId, checkpoint.size),
 	]);
 	const legs = await Promise.all(
 		order.consignments.map(async (leg) => {
 			const found = compareLeg(order, leg, records);
-			const packs = await readAssessments(deps, caller, leg.id);
+			const [assessments, claim] = await Promise.all([
+				readAssessments(deps, caller, leg.id),
+				legClaim(deps, order, leg, records, speaker),
+			]);
+			const packs = assessments.filter(({ index }) => index < checkpoint.size);
+			const recordings = await recordingsOfLeg(deps.database, leg.id, line.spans, packs.at(-1) ?? null, speaker);
 			const view = comparisonViewOf(found, { present: [], absent: [] }, speaker);
-			return { leg, found, view, packs: packs.filter(({ index }) => index < checkpoint.size) };
+			return { leg, found, view, claim, packs, recordings };
 		}),
 	);
 	const signers = signersOf(checkpoint.note);
@@ -100,8 +123,10 @@ export async function readReportFacts(
 		speaker,
 		order,
 		records,
-		line: lineOf(order, valid),
+		line,
 		legs,
+		positions,
+		settlement,
 		exhibits: numberedExhibits(records),
 		entries,
 		checkpoint,

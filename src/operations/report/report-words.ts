@@ -47,10 +47,20 @@ export function money(
 	return value === undefined ? null : `${writeDigits(String(value.amount))} ${value.currency}`;
 }
 
+/** A fact under its name; left out where nothing is known. */
+export type KnownRow = readonly [ReportKey, Words | null | undefined];
+
 /** Rows of which the value is known. */
-export function known(
-	{ say }: Speaker,
-	...rows: readonly (readonly [ReportKey, Words | null | undefined])[]
-): (readonly [string, Words])[] {
+export function known({ say }: Speaker, ...rows: readonly KnownRow[]): (readonly [string, Words])[] {
 	return rows.flatMap(([key, value]) => (value === null || value === undefined ? [] : [[say(key), value] as const]));
+}
+
+/** What was seen of the parcel from outside; null where nothing was entered. */
+export function outerDamageWords(seen: string | undefined, { say }: Speaker): string | null {
+	return seen === undefined ? null : say(`report.outer-damage.${seen}` as ReportKey);
+}
+
+/** Through what something was done, which is all that is known of who did it. */
+export function throughWhat(byId: string, { say }: Speaker): string {
+	return say(byId.startsWith("lnk_") ? "report.record-by-link" : "report.record-by-account");
 }

@@ -1,9 +1,9 @@
 /** A recorder's file from its bytes to its impacts and pyramids; runs on a thread of its own. */
 import { type EventFacts, type EventTrace, eventFacts } from "../../calculations/shock/recording/event-facts.ts";
-import { type Trip, tripReader } from "../../calculations/shock/recording/trip-reader.ts";
+import { type Trip, type TripProblem, tripReader } from "../../calculations/shock/recording/trip-reader.ts";
 import { hasClock, type RecordingReading } from "../../contract/transit-recordings.ts";
 import { ImportRefusal } from "../../importers/import-result.ts";
-import { type RowBlock, recorderRows } from "../../importers/recorder/recorder-rows.ts";
+import { recorderRows } from "../../importers/recorder/recorder-rows.ts";
 import type { Separator } from "../../importers/table-separator.ts";
 import { tripRows } from "./trip-rows.ts";
 
@@ -34,12 +34,17 @@ export function readRecording(
 			dateTimePlace: time.unit === "date-time" ? time.column - 1 : undefined,
 			offsetMinutes: time.offsetMinutes,
 		},
-		(block) => refuse(reader.take(tripRows(block, mapping)), block),
+		(block) => {
+			const problem = reader.take(tripRows(block, mapping));
+			if (problem !== null) throw refusalOf(problem);
+		},
 	);
 	for (const piece of pieces) rows.take(piece);
 	const { cutLine } = rows.end();
-	const { events, ...trip } = reader.end();
-	const options = { sampleRateHz: trip.sampleRateHz, axesSeen, fullScaleGn, device };
+	const end = reader.end();
+	if ("problem" in end) throw refusalOf(end.problem);
+	const { events, ...trip } = end.trip;
+	const options = { fastestHz: trip.rates.at(-1)?.sampleRateHz ?? Number.NaN, axesSeen, fullScaleGn, device };
 	return {
 		trip,
 		events: events.flatMap((event) => eventFacts(event, options) ?? []),
@@ -47,10 +52,8 @@ export function readRecording(
 	};
 }
 
-function refuse(problem: ReturnType<ReturnType<typeof tripReader>["take"]>, block: RowBlock): void {
-	if (problem === null) return;
-	const line = block.lines[problem.rowIndex] as number;
-	throw new ImportRefusal(`recorder-${problem.code}`, line, problem.values);
+function refusalOf({ code, line, values }: TripProblem): ImportRefusal {
+	return new ImportRefusal(`recorder-${code}`, line, values);
 }
 
 /** When second 0 of the recording's own time was, seconds since 1970; null where nothing says. */

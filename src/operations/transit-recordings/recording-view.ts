@@ -6,9 +6,10 @@ import { type EventPlace, eventPlace } from "../../calculations/shock/recording/
 import type { AssessmentView } from "../../contract/packaging.ts";
 import type { RecordingEventView, RecordingReading, RecordingView } from "../../contract/transit-recordings.ts";
 import type { RecordingRow } from "../../database/transit-recordings.ts";
-import { say, speak, type TextKey } from "../../texts/say.ts";
+import type { ReportKey } from "../../texts/say.ts";
+import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 import { clockOf } from "./read-recording.ts";
-import type { StoredEvent, StoredTrip } from "./stored-recording.ts";
+import { ratesOf, type StoredEvent, type StoredTrip } from "./stored-recording.ts";
 
 interface NumberedEvent {
 	readonly number: number;
@@ -20,6 +21,7 @@ export function recordingViewOf(
 	events: readonly NumberedEvent[],
 	spans: readonly CustodySpan[],
 	pack: AssessmentView | null,
+	speaker: Speaker = ENGLISH,
 ): RecordingView {
 	const { reading, trip } = row as { readonly reading: RecordingReading | null; readonly trip: StoredTrip | null };
 	return {
@@ -30,7 +32,8 @@ export function recordingViewOf(
 		sizeBytes: row.size_bytes,
 		sha256: row.sha256,
 		reading,
-		result: reading === null || trip === null ? null : resultOf(reading, trip, events, spans, packLimits(pack)),
+		result:
+			reading === null || trip === null ? null : resultOf(reading, trip, events, spans, packLimits(pack), speaker),
 	};
 }
 
@@ -50,19 +53,20 @@ function resultOf(
 	events: readonly NumberedEvent[],
 	spans: readonly CustodySpan[],
 	pack: PackLimits | null,
+	speaker: Speaker,
 ): NonNullable<RecordingView["result"]> {
 	const clock = clockOf(reading, trip.startsS);
 	return {
 		rows: trip.rows,
-		sampleRateHz: trip.sampleRateHz,
+		rates: [...ratesOf(trip)],
 		durationS: trip.endsS - trip.startsS,
 		startsAt: clock === null ? null : isoOf(clock + trip.startsS),
 		gaps: trip.gaps,
 		eventsFound: trip.eventsFound,
-		events: events.map((event) => eventViewOf(event, reading, trip, clock, spans, pack)),
+		events: events.map((event) => eventViewOf(event, reading, trip, clock, spans, pack, speaker)),
 		temperatureDegC: trip.temperatureDegC,
 		humidityPercent: trip.humidityPercent,
-		notes: notesOn(reading, trip, events.length).map((note) => say(note.sentence as TextKey, note.values)),
+		notes: notesOn(reading, trip, events.length).map((note) => speaker.say(note.sentence as ReportKey, note.values)),
 	};
 }
 
@@ -73,14 +77,15 @@ function eventViewOf(
 	clock: number | null,
 	spans: readonly CustodySpan[],
 	pack: PackLimits | null,
+	{ say, speak }: Speaker,
 ): RecordingEventView {
-	const { trace: _, timeS, freeFallDropBandM, spectrum, ...figures } = facts;
+	const { trace, timeS, freeFallDropBandM, spectrum, ...figures } = facts;
 	const place = eventPlace(
 		clock === null ? null : (clock + timeS) * 1000,
 		reading.clockUncertaintyS ?? null,
 		spans.map(({ startsAt, endsAt }) => ({ startsMs: Date.parse(startsAt), endsMs: Date.parse(endsAt) })),
 	);
-	const { peak, drop } = speak(eventAgainstPack(facts, reading.place, pack));
+	const { peak, drop } = speak(eventAgainstPack({ ...facts, sampleRateHz: trace.sampleRateHz }, reading.place, pack));
 	return {
 		number,
 		afterS: timeS - trip.startsS,
@@ -95,6 +100,7 @@ function eventViewOf(
 			}),
 			why: say(placeWords(place)),
 		},
+		sampleRateHz: trace.sampleRateHz,
 		...figures,
 		freeFallDropBandM: freeFallDropBandM === null ? null : [freeFallDropBandM[0], freeFallDropBandM[1]],
 		peakAgainstLimit: peak,
@@ -103,7 +109,7 @@ function eventViewOf(
 	};
 }
 
-function placeWords(place: EventPlace): TextKey {
+function placeWords(place: EventPlace): ReportKey {
 	if (place.status === "cannot-be-placed") return `recording.place-${place.reason}`;
 	if (place.status === "in-one-of" && place.spans.length === 1) return "recording.place-in-or-outside";
 	return `recording.place-${place.status}`;
@@ -117,6 +123,7 @@ function notesOn(reading: RecordingReading, trip: StoredTrip, kept: number) {
 			? [sentence("recording.note-axes", { axes: reading.mapping.axes.length })]
 			: []),
 		...(reading.fullScaleGn === undefined ? [sentence("recording.note-no-full-scale")] : []),
+		...(ratesOf(trip).length > 1 ? [sentence("recording.note-rates")] : []),
 		...(trip.gaps > 0 ? [sentence("recording.note-gaps", { gaps: trip.gaps })] : []),
 		...(trip.eventsFound > kept ? [sentence("recording.note-kept", { found: trip.eventsFound, kept })] : []),
 		...(trip.cutLine === null ? [] : [sentence("recording.note-cut", { line: trip.cutLine })]),

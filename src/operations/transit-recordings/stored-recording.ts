@@ -1,13 +1,16 @@
 /** What the database holds of a recording that was read. */
 import type { EventFacts } from "../../calculations/shock/recording/event-facts.ts";
 import type { SeriesLevel } from "../../calculations/shock/recording/series-levels.ts";
+import type { TripRate } from "../../calculations/shock/recording/trip-reader.ts";
 import type { EventRow } from "../../database/transit-recordings.ts";
 import type { ReadRecording } from "./read-recording.ts";
 import { type StoredLevels, storedPyramids, storedTrace } from "./stored-curves.ts";
 
 export interface StoredTrip {
 	readonly rows: number;
-	readonly sampleRateHz: number;
+	/** Slowest first. Recordings read before rates could change have one, as `sampleRateHz`. */
+	readonly rates?: readonly TripRate[];
+	readonly sampleRateHz?: number;
 	readonly startsS: number;
 	readonly endsS: number;
 	readonly gaps: number;
@@ -23,7 +26,11 @@ export interface Ends {
 	readonly greatest: number;
 }
 
-export interface StoredEvent extends EventFacts {
+export function ratesOf({ rates, sampleRateHz, rows }: StoredTrip): readonly TripRate[] {
+	return rates ?? (sampleRateHz === undefined ? [] : [{ sampleRateHz, rows }]);
+}
+
+export interface StoredEvent extends Omit<EventFacts, "sampleRateHz"> {
 	readonly trace: { readonly axisCount: number; readonly sampleRateHz: number; readonly peakIndex: number };
 }
 
@@ -43,17 +50,13 @@ export function storedRecording({ trip, events, cutLine }: ReadRecording): {
 			humidityPercent: endsOf(series.humidity),
 		},
 		pyramids: bytes,
-		events: events.map((event, index) => ({
+		events: events.map(({ facts: { sampleRateHz, ...facts }, trace }, index) => ({
 			number: index + 1,
 			facts: {
-				...event.facts,
-				trace: {
-					axisCount: event.trace.axes.length,
-					sampleRateHz: event.trace.sampleRateHz,
-					peakIndex: event.trace.peakIndex,
-				},
+				...facts,
+				trace: { axisCount: trace.axes.length, sampleRateHz, peakIndex: trace.peakIndex },
 			} satisfies StoredEvent,
-			trace: storedTrace(event.trace),
+			trace: storedTrace(trace),
 		})),
 	};
 }

@@ -10,7 +10,6 @@ import {
 import { consignmentById, ownerOfOrder } from "../../database/orders.ts";
 import { exhibitPlaceOf, storedExhibit } from "../../database/records.ts";
 import {
-	curvesOfRecording,
 	eventsOfRecordings,
 	insertRecording,
 	putReading,
@@ -30,12 +29,11 @@ import { readOrderLine } from "../orders/order-line.ts";
 import { readAssessments } from "../packaging/assessments.ts";
 import { parseStrictJson } from "../strict-json.ts";
 import { validate } from "../validate.ts";
-import { type BoardLine, boardLineOf } from "./board-line.ts";
 import { previewedFile } from "./previewed-file.ts";
+import { curvesOf, type RecordingCurves } from "./recording-curves.ts";
 import { readRecorderFile } from "./recording-reader.ts";
 import { recordingViewOf } from "./recording-view.ts";
-import { type OpenedSeries, openedPyramids, openedTrace } from "./stored-curves.ts";
-import { type StoredEvent, type StoredTrip, storedRecording } from "./stored-recording.ts";
+import { type StoredEvent, storedRecording } from "./stored-recording.ts";
 
 /** The largest file that is taken: that of an exhibit. Source: the contract page. */
 export const RECORDING_MOST_BYTES = 20 * 1024 * 1024;
@@ -145,43 +143,13 @@ export async function readTransitRecording(deps: Deps, caller: Caller, id: strin
 	return view as RecordingView;
 }
 
-export interface RecordingCurves {
-	/** Times are those of the recording itself. */
-	readonly series: OpenedSeries;
-	readonly startsS: number;
-	/** The board's limit on a response; null where no board is described, or the recorder did not sit on the item. */
-	readonly board: BoardLine | null;
-	readonly traces: readonly {
-		readonly number: number;
-		readonly sampleRateHz: number;
-		readonly peakIndex: number;
-		readonly axes: readonly Float32Array[];
-	}[];
-}
-
 /** What the plots of a recording show; null where it was not read yet. */
 export async function readRecordingCurves(deps: Deps, caller: Caller, id: string): Promise<RecordingCurves | null> {
 	const row = await recordingById(deps.database, id);
 	if (row === null) throw fault("not-found");
 	mustReadOrder(caller, row.order_id);
-	const [curves, events, packs] = await Promise.all([
-		curvesOfRecording(deps.database, id),
-		eventsOfRecordings(deps.database, [id]),
-		readAssessments(deps, caller, row.consignment_id),
-	]);
-	if (curves === null) return null;
-	const trip = row.trip as StoredTrip;
-	return {
-		series: openedPyramids(trip.levels, curves.pyramids),
-		startsS: trip.startsS,
-		board: (row.reading as RecordingReading).place === "on-item" ? boardLineOf(packs.at(-1) ?? null) : null,
-		traces: curves.traces.flatMap(({ number, trace }) => {
-			const stored = events.find((event) => event.number === number)?.facts as StoredEvent | undefined;
-			if (stored === undefined) return [];
-			const { axisCount, sampleRateHz, peakIndex } = stored.trace;
-			return [{ number, sampleRateHz, peakIndex, axes: openedTrace(trace, axisCount) }];
-		}),
-	};
+	const packs = await readAssessments(deps, caller, row.consignment_id);
+	return curvesOf(deps.database, row, packs.at(-1) ?? null);
 }
 
 /** The file as it was brought. */

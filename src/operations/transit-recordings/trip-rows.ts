@@ -1,7 +1,7 @@
 /** Rows of a recorder's table in the units that are computed with. */
 
 import { STANDARD_GRAVITY_M_PER_S2 } from "../../calculations/quantities.ts";
-import type { TripRows } from "../../calculations/shock/recording/trip-reader.ts";
+import type { TripRows } from "../../calculations/shock/recording/trip-rows.ts";
 import type { RecorderMapping } from "../../contract/transit-recordings.ts";
 import type { RowBlock } from "../../importers/recorder/recorder-rows.ts";
 
@@ -19,7 +19,7 @@ const DEG_C_OF = {
 } as const;
 
 /** A block's columns stand in the order: time, axes, temperature, humidity. */
-export function tripRows({ columns, length }: RowBlock, mapping: RecorderMapping): TripRows {
+export function tripRows({ columns, length, lines }: RowBlock, mapping: RecorderMapping): TripRows {
 	const { time, axes, temperature, humidity } = mapping;
 	const column = (slot: number) => (columns[slot] as Float64Array).subarray(0, length);
 	const scaled = (slot: number, factor: number) =>
@@ -34,5 +34,6 @@ export function tripRows({ columns, length }: RowBlock, mapping: RecorderMapping
 		axes: [...measured, ...missing],
 		temperaturesDegC: temperature === undefined ? null : column(after).map(DEG_C_OF[temperature.unit]),
 		humiditiesPercent: humidity === undefined ? null : column(after + (temperature === undefined ? 0 : 1)),
+		lines: lines.subarray(0, length),
 	};
 }

@@ -67,6 +67,9 @@ export function ComparisonPage(props: {
 			)}
 			<p class="note">{say("comparison-page.disclaimer")}</p>
 			<p class="hint">{say("comparison-page.both-see")}</p>
+			<p class="no-print">
+				<a href={`/orders/${found.order.id}/positions`}>{say("settling.positions")}</a>
+			</p>
 			<p class="hint no-print">{say("comparison-page.print")}</p>
 		</Layout>
 	);

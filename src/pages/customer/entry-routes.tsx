@@ -39,8 +39,9 @@ export function registerLinkEntry(app: FastifyInstance, deps: Deps): void {
 	});
 }
 
-/** Where a link leads: its record, or the order's comparison. */
+/** Where a link leads: its record, where both sides settle, or the order's comparison. */
 export function placeOf(link: LinkView): string {
+	if (link.scope === "settle") return `/orders/${link.orderId}/positions`;
 	return link.recordId === null ? `/orders/${link.orderId}/comparison` : `/guided/${link.recordId}`;
 }
 

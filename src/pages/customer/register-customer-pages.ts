@@ -1,10 +1,15 @@
 /** The pages of the customer's side, and those that both sides read. What goes wrong on them is told as a page. */
 import type { FastifyInstance } from "fastify";
 import type { Deps } from "../../operations/deps.ts";
+import { registerNotice } from "../claims/notice-routes.tsx";
+import { registerPeriods } from "../claims/periods-routes.tsx";
 import { registerComparison } from "../comparison/comparison-routes.tsx";
 import { registerSealedPacks } from "../packaging/sealed-packs-routes.tsx";
 import { registerPapers } from "../papers/papers-routes.tsx";
 import { registerRecordings } from "../recordings/recordings-routes.tsx";
+import { registerPositions } from "../settling/positions-routes.tsx";
+import { registerSettlement } from "../settling/settlement-routes.tsx";
+import { registerWarrantyPage } from "../settling/warranty-routes.tsx";
 import { registerSheets } from "../sheets/sheet-routes.tsx";
 import { registerContinue } from "./continue-pages.tsx";
 import { registerLinkEntry, sendClosed } from "./entry-routes.tsx";
@@ -17,6 +22,11 @@ export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
 		registerContinue(pages, deps);
 		registerGuidedRecord(pages, deps);
 		registerComparison(pages, deps);
+		registerPeriods(pages, deps);
+		registerNotice(pages, deps);
+		registerPositions(pages, deps);
+		registerSettlement(pages, deps);
+		registerWarrantyPage(pages, deps);
 		registerSealedPacks(pages, deps);
 		registerRecordings(pages, deps);
 		registerSheets(pages, deps);

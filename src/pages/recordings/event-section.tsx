@@ -1,15 +1,17 @@
 /** One impact: its figures, what they say against the pack, its trace, and its spectrum against what the board's rule allows. */
-import { type ShockPoint, shockPlot } from "../../charts/shock-plot.ts";
 import type { RecordingEventView } from "../../contract/transit-recordings.ts";
-import { allowedGn, type BoardLine, spectrumAt } from "../../operations/transit-recordings/board-line.ts";
-import type { RecordingCurves } from "../../operations/transit-recordings/transit-recordings.ts";
+import type { BoardLine } from "../../operations/transit-recordings/board-line.ts";
+import { spectrumDrawing, traceDrawing } from "../../operations/transit-recordings/event-drawings.ts";
+import { eventSentences, placeInShort, whenWords } from "../../operations/transit-recordings/event-words.ts";
+import type { RecordingCurves } from "../../operations/transit-recordings/recording-curves.ts";
 import { say } from "../../texts/say.ts";
 import { Chart } from "../components/chart.tsx";
-import { dropWords, peakWords, placeInShort, whenWords } from "./event-table.tsx";
+
+type Trace = RecordingCurves["traces"][number];
 
 interface EventProps {
 	readonly event: RecordingEventView;
-	readonly trace: RecordingCurves["traces"][number] | null;
+	readonly trace: Trace | null;
 	readonly board: BoardLine | null;
 }
 
@@ -21,19 +23,9 @@ export function EventSection({ event, trace, board }: EventProps) {
 				{whenWords(event)}: {placeInShort(event)}. {event.place.why}
 			</p>
 			<ul>
-				<li>
-					{say("recording.peak")}: {peakWords(event)}.{" "}
-					{say(event.peakDoubt === null ? "recording.peak-holds" : `recording.doubt-${event.peakDoubt}`, {
-						samples: Math.floor(event.samplesInPulse),
-					})}
-				</li>
-				<li>{event.peakAgainstLimit.why}</li>
-				<li>
-					{say("recording.drop")}: {dropWords(event)} (
-					{say(event.freeFallDropBandM === null ? "recording.by-rebound" : "recording.by-fall")}).{" "}
-					{event.dropAgainstPack.why}
-				</li>
-				{board !== null && <li>{boardWords(event, board)}</li>}
+				{eventSentences(event, board).map((sentence) => (
+					<li key={sentence}>{sentence}</li>
+				))}
 			</ul>
 			{trace !== null && <Trace event={event} trace={trace} />}
 			<Spectrum event={event} board={board} />
@@ -41,79 +33,25 @@ export function EventSection({ event, trace, board }: EventProps) {
 	);
 }
 
-/** Shown around the peak: this many lengths of the pulse before and after. */
-const LENGTHS_SHOWN = 4;
-
-function Trace({
-	event,
-	trace,
-}: {
-	readonly event: RecordingEventView;
-	readonly trace: NonNullable<EventProps["trace"]>;
-}) {
-	const { axes, peakIndex, sampleRateHz } = trace;
-	const reach = Math.max(8, Math.ceil((LENGTHS_SHOWN * event.durationMs * sampleRateHz) / 1000));
-	const length = axes[0]?.length ?? 0;
-	const from = Math.max(0, peakIndex - reach);
-	const to = Math.min(length, peakIndex + reach + 1);
-	const points = Array.from({ length: to - from }, (_, index): ShockPoint => {
-		const sizes = axes.map((samples) => samples[from + index] ?? 0);
-		return { at: (1000 * (from + index - peakIndex)) / sampleRateHz, gn: Math.hypot(...sizes) };
-	});
-	if (points.length < 2) return null;
-	const title = say("recording.trace-title", { number: event.number });
+function Trace({ event, trace }: { readonly event: RecordingEventView; readonly trace: Trace }) {
+	const drawing = traceDrawing(event, trace);
+	if (drawing === null) return null;
 	return (
 		<figure>
-			<figcaption>{title}</figcaption>
-			<Chart
-				id={`trace-${event.number}`}
-				drawing={shockPlot({
-					over: "time",
-					points,
-					limit: [],
-					mark: null,
-					words: {
-						title,
-						description: say("recording.trace-description", { peakGn: event.peakGn, durationMs: event.durationMs }),
-						axis: say("recording.axis-ms"),
-						valueAxis: say("recording.axis-gn"),
-						limit: "",
-						mark: "",
-					},
-				})}
-			/>
+			<figcaption>{drawing.title}</figcaption>
+			<Chart id={`trace-${event.number}`} drawing={drawing} />
 		</figure>
 	);
 }
 
 function Spectrum({ event, board }: Pick<EventProps, "event" | "board">) {
-	const points = event.spectrum.map(({ frequencyHz, maximaxGn }) => ({ at: frequencyHz, gn: maximaxGn }));
-	const greatest = event.spectrum.reduce((one, other) => (other.maximaxGn > one.maximaxGn ? other : one));
-	const title = say("recording.spectrum-title", { number: event.number });
-	const natural = board?.naturalFrequencyHz ?? null;
-	const words = { frequencyHz: greatest.frequencyHz, greatestGn: greatest.maximaxGn };
+	const drawing = spectrumDrawing(event, board);
 	return (
 		<figure>
 			<figcaption>
-				{title}. {say("recording.spectrum-text")}
+				{drawing.title}. {say("recording.spectrum-text")}
 			</figcaption>
-			<Chart
-				id={`spectrum-${event.number}`}
-				drawing={shockPlot({
-					over: "spectrum",
-					points,
-					limit: board === null ? [] : points.map(({ at }) => ({ at, gn: allowedGn(board, at) })),
-					mark: board === null || natural === null ? null : { at: natural, gn: allowedGn(board, natural) },
-					words: {
-						title,
-						description: say("recording.spectrum-description", words),
-						axis: say("recording.axis-hz"),
-						valueAxis: say("recording.axis-response"),
-						limit: say("recording.board-limit"),
-						mark: say("recording.board-frequency"),
-					},
-				})}
-			/>
+			<Chart id={`spectrum-${event.number}`} drawing={drawing} />
 			<details>
 				<summary>{say("recording.spectrum-figures")}</summary>
 				<table>
@@ -139,15 +77,4 @@ function Spectrum({ event, board }: Pick<EventProps, "event" | "board">) {
 			</details>
 		</figure>
 	);
-}
-
-function boardWords(event: RecordingEventView, board: BoardLine): string {
-	const frequencyHz = board.naturalFrequencyHz;
-	if (frequencyHz === null) return say("recording.board-no-frequency");
-	const responseGn = spectrumAt(event.spectrum, frequencyHz);
-	const limitGn = allowedGn(board, frequencyHz);
-	if (responseGn === null) return say("recording.board-beyond", { frequencyHz });
-	const values = { frequencyHz, responseGn, limitGn };
-	if (responseGn > limitGn) return say("recording.board-above", values);
-	return say(event.peakDoubt === null ? "recording.board-below" : "recording.board-open", values);
 }

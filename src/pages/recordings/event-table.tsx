@@ -1,7 +1,14 @@
 /** The impacts of a trip in figures: beside the plot, and for whoever does not see it. */
 import type { RecordingEventView } from "../../contract/transit-recordings.ts";
-import { say, writeNumber } from "../../texts/say.ts";
-import { lasting, showSecond } from "./time-scale.ts";
+import {
+	dropWords,
+	durationWords,
+	peakWords,
+	placeInShort,
+	velocityWords,
+	whenWords,
+} from "../../operations/transit-recordings/event-words.ts";
+import { say } from "../../texts/say.ts";
 
 export function EventTable({ events }: { readonly events: readonly RecordingEventView[] }) {
 	if (events.length === 0) return <p>{say("recording.no-events")}</p>;
@@ -31,10 +38,10 @@ export function EventTable({ events }: { readonly events: readonly RecordingEven
 							{peakWords(event)}
 						</td>
 						<td class="number" data-label={say("recording.duration")}>
-							{writeNumber(Number(event.durationMs.toPrecision(3)))} ms
+							{durationWords(event)}
 						</td>
 						<td class="number" data-label={say("recording.velocity-change")}>
-							{writeNumber(Number(event.velocityChangeMPerS.toPrecision(3)))} m/s
+							{velocityWords(event)}
 						</td>
 						<td class="number" data-label={say("recording.drop")}>
 							{dropWords(event)}
@@ -44,26 +51,4 @@ export function EventTable({ events }: { readonly events: readonly RecordingEven
 			</tbody>
 		</table>
 	);
-}
-
-export function whenWords({ at, afterS }: RecordingEventView): string {
-	return at === null ? say("recording.after", { time: lasting(afterS) }) : showSecond(at);
-}
-
-export function placeInShort({ place }: RecordingEventView): string {
-	if (place.status === "cannot-be-placed" || place.status === "outside") return say(`recording.${place.status}`);
-	return [...new Set(place.spans.map(({ kind }) => say(`recording.span-${kind}`)))].join(` ${say("recording.or")} `);
-}
-
-/** A lower bound says so. */
-export function peakWords({ peakGn, peakDoubt }: RecordingEventView): string {
-	const value = `${writeNumber(Number(peakGn.toPrecision(3)))} gₙ`;
-	return peakDoubt === null ? value : `≥ ${value}`;
-}
-
-/** By the time of the fall where it was seen, else by the rebound that nobody knows. */
-export function dropWords({ freeFallDropBandM, equivalentDropHeightM }: RecordingEventView): string {
-	const [low, high] = freeFallDropBandM ?? [equivalentDropHeightM.restitution1, equivalentDropHeightM.restitution0];
-	const millimetres = (metres: number) => Math.round(1000 * metres);
-	return `${millimetres(low)} – ${millimetres(high)} mm`;
 }

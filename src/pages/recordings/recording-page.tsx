@@ -3,14 +3,15 @@ import type { FastifyRequest } from "fastify";
 import { callerOf } from "../../access/callers.ts";
 import type { RecordingView } from "../../contract/transit-recordings.ts";
 import type { OrderLine } from "../../operations/orders/order-line.ts";
-import type { RecordingCurves } from "../../operations/transit-recordings/transit-recordings.ts";
+import { rateWords } from "../../operations/transit-recordings/rate-words.ts";
+import type { RecordingCurves } from "../../operations/transit-recordings/recording-curves.ts";
+import { lasting } from "../../operations/transit-recordings/time-scale.ts";
 import { say, writeNumber } from "../../texts/say.ts";
 import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { EventSection } from "./event-section.tsx";
 import { EventTable } from "./event-table.tsx";
 import { IndicatorNote } from "./indicator-note.tsx";
 import { RecordingLayout } from "./recording-layout.tsx";
-import { lasting } from "./time-scale.ts";
 import { TripFigures } from "./trip-figures.tsx";
 
 export function RecordingPage(props: {
@@ -44,7 +45,7 @@ export function RecordingPage(props: {
 						{say("recording.lead", {
 							events: result.eventsFound,
 							time: lasting(result.durationS),
-							rateHz: result.sampleRateHz,
+							rate: rateWords(result.rates),
 							where: say(`recording.where-${reading.place}`),
 						})}
 					</p>

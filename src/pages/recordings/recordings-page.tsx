@@ -3,6 +3,7 @@ import type { FastifyRequest } from "fastify";
 import { callerOf, formTokenFor } from "../../access/callers.ts";
 import type { OrderView } from "../../contract/orders.ts";
 import type { RecordingView } from "../../contract/transit-recordings.ts";
+import { lasting } from "../../operations/transit-recordings/time-scale.ts";
 import { say } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
 import {
@@ -16,7 +17,6 @@ import {
 } from "../components/form.tsx";
 import { IndicatorNote } from "./indicator-note.tsx";
 import { RecordingLayout } from "./recording-layout.tsx";
-import { lasting } from "./time-scale.ts";
 
 export function RecordingsPage(props: {
 	readonly request: FastifyRequest;

@@ -1,9 +1,12 @@
 /** One leg on its order's page: what is noted of it, what can be recorded at its ends, its sheets. */
+import type { LegClaimView } from "../../contract/leg-claim.ts";
 import type { ConsignmentView } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import type { OrderLine } from "../../operations/orders/order-line.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
+import { Countdown } from "../claims/countdown.tsx";
+import { CoverLine } from "../claims/cover-section.tsx";
 import { Form, Submit } from "../components/form.tsx";
 import { sealedLine } from "../packaging/sealed-packs.tsx";
 
@@ -12,11 +15,13 @@ export function OrderLeg({
 	found,
 	formToken,
 	packs,
+	claim,
 }: {
 	readonly leg: ConsignmentView;
 	readonly found: OrderLine;
 	readonly formToken: string;
 	readonly packs: readonly AssessmentView[];
+	readonly claim: LegClaimView;
 }) {
 	const has = (stage: string) =>
 		[...found.records.map(({ view }) => view), ...found.drafts].some(
@@ -46,6 +51,8 @@ export function OrderLeg({
 				{" · "}
 				<a href={`/consignments/${leg.id}`}>{say("shop.edit-leg")}</a>
 			</p>
+			<Countdown claim={claim} />
+			<CoverLine claim={claim} />
 			{packs.map((pack) => (
 				<p key={pack.id}>
 					<a href={`${base}/pack`}>{sealedLine(pack)}</a>
@@ -79,6 +86,9 @@ export function OrderLeg({
 				</li>
 				<li>
 					<a href={`${base}/comparison`}>{say("shop.comparison")}</a>
+				</li>
+				<li>
+					<a href={`${base}/claim`}>{say("periods.link")}</a>
 				</li>
 				<li>
 					<a href={`${base}/recordings`}>{say("recording.title")}</a>

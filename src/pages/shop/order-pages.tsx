@@ -2,10 +2,12 @@
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
 import { type LinkView, linkInput } from "../../contract/access.ts";
+import type { LegClaimView } from "../../contract/leg-claim.ts";
 import { type ConsignmentView, consignmentFacts, consignmentInput } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import { type RecordView, recordInput } from "../../contract/records.ts";
 import { makeLink, readLinks, withdrawLink } from "../../operations/access/links.ts";
+import { readLegClaim } from "../../operations/claims/leg-claim.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { addConsignment, changeConsignment, readConsignment } from "../../operations/orders/consignments.ts";
 import { type OrderLine, readOrderLine } from "../../operations/orders/order-line.ts";
@@ -32,7 +34,10 @@ export function registerOrderPages(app: FastifyInstance, deps: Deps): void {
 		const links = await readLinks(deps, callerOf(request), found.order.id);
 		const legs = found.order.consignments.map((leg) => readAssessments(deps, callerOf(request), leg.id));
 		const packs = (await Promise.all(legs)).flat();
-		return sendPage(reply, <OrderPage request={request} found={found} links={links} packs={packs} />);
+		const claims = await Promise.all(
+			found.order.consignments.map((leg) => readLegClaim(deps, callerOf(request), leg.id)),
+		);
+		return sendPage(reply, <OrderPage {...{ request, found, links, packs, claims }} />);
 	});
 
 	app.post("/orders/:id/consignments", SHOP, async (request, reply) => {
@@ -103,11 +108,14 @@ function OrderPage({
 	found,
 	links,
 	packs,
+	claims,
 }: {
 	readonly request: FastifyRequest;
 	readonly found: OrderLine;
 	readonly links: readonly LinkView[];
 	readonly packs: readonly AssessmentView[];
+	/** One per leg, in the legs' order. */
+	readonly claims: readonly LegClaimView[];
 }) {
 	const { order } = found;
 	const formToken = formTokenFor(request);
@@ -151,13 +159,14 @@ function OrderPage({
 			) : (
 				<ErasedNote at={order.owner.erasedAt} />
 			)}
-			{order.consignments.map((leg) => (
+			{order.consignments.map((leg, place) => (
 				<OrderLeg
 					key={leg.id}
 					leg={leg}
 					found={found}
 					formToken={formToken}
 					packs={packs.filter((pack) => pack.consignmentId === leg.id)}
+					claim={claims[place] as LegClaimView}
 				/>
 			))}
 			<h2>{say("shop.next-leg")}</h2>
@@ -169,6 +178,15 @@ function OrderPage({
 			<Form action={`/orders/${order.id}/records`} formToken={formToken}>
 				<Submit kind="quiet" label={say("shop.open-bench-record")} />
 			</Form>
+			<h2>{say("settling.settlement")}</h2>
+			<ul>
+				<li>
+					<a href={`/orders/${order.id}/positions`}>{say("settling.positions")}</a>
+				</li>
+				<li>
+					<a href={`/orders/${order.id}/settlement`}>{say("settling.settlement")}</a>
+				</li>
+			</ul>
 			<OrderLinks order={found.order.id} links={links} formToken={formToken} />
 		</ShopLayout>
 	);

@@ -5,6 +5,7 @@
 import { type JsonNode, parseCanonical } from "./canonical-json.ts";
 import { why } from "./finding.ts";
 import { type ReadEntry, readEntry, readEntryOfReceipt1, readHashes } from "./read-entry.ts";
+import { refuseWrongSettling } from "./settling-statements.ts";
 import { base64Of, constantOf, hexOf, itemsOf, membersOf, plainText, refuse, textOf } from "./shape.ts";
 import { type Note, type NoteKey, noteKey, readNote } from "./signed-note.ts";
 
@@ -42,6 +43,7 @@ export function readReceipt(bytes: Uint8Array): ReadReceipt {
 	const receipt =
 		node.type === "object" && formatOf(node) === "handover-risk/receipt/1" ? first(node, bytes) : second(node, bytes);
 	refuseOtherSubject(receipt);
+	refuseWrongSettling(receipt.entries);
 	return receipt;
 }
 

@@ -25,7 +25,7 @@ export const imports = {
 	"import.recorder-no-zone": "The time has no zone, and none was named: {cell}",
 	"import.recorder-not-a-number": "Column {column} holds what is not a number or a time: {cell}",
 	"import.recorder-rate-changes":
-		"The samples follow each other every {beforeS} s, then every {afterS} s. Export impacts and the slow log as two files.",
+		"The samples follow each other every {beforeS} s, then after {afterS} s, and not evenly from there on, so their rate is not certain. Look at the times from this line on, or export impacts and the slow log as two files.",
 	"import.recorder-time-back": "The time goes back by {backS} s.",
 	"import.recorder-time-coarse":
 		"All these rows have the same time. Name a column that counts samples, and the samples per second.",

@@ -20,6 +20,8 @@ export const recording = {
 	"recording.drop-in-cushion": "In the cushion the change of velocity is neither the box's nor the item's.",
 	"recording.drop-not-known": "It is not known where the recorder sat, and no free fall was seen.",
 	"recording.drop-phone": "A phone recorded it, and no free fall was seen: its change of velocity is not taken.",
+	"recording.drop-slow":
+		"The sampling was too slow for this impact, and no free fall was seen: its change of velocity is not taken.",
 	"recording.fall-above":
 		"It fell freely for as long as a drop of {lowM} to {highM} m takes; the pack protects from {protectedM} m.",
 	"recording.fall-below":
@@ -53,6 +55,8 @@ export const recording = {
 		"A phone may time a fall. Its peaks are not taken: its sensor filters and clips as nobody states.",
 	"recording.note-axes":
 		"{axes} of three axes: a shock from another side shows only its share, so peaks are lower bounds.",
+	"recording.note-rates":
+		"The recorder logs slowly and samples fast around impacts. An impact that was only logged slowly has no valid peak and no valid change of velocity, and a knock between two slow samples is in no line at all.",
 	"recording.note-no-full-scale":
 		"The recorder's full scale is not known, so it is not known whether a peak was clipped.",
 	"recording.note-gaps": "{gaps} stretches of time have no samples. What happened in them is not in this file.",
@@ -146,7 +150,8 @@ export const recording = {
 	"recording.brought": "brought {time}",
 	"recording.fetch": "The file as it was brought",
 	"recording.read-again": "Read it another way",
-	"recording.lead": "{events} impacts in {time}, at {rateHz} samples a second, {where}.",
+	"recording.lead": "{events} impacts in {time}, at {rate} samples a second, {where}.",
+	"recording.rates": "{slowest} to {fastest}",
 	"recording.trip": "The trip over time",
 	"recording.trip-caption":
 		"Least and greatest acceleration of every stretch, the spans of the custody line behind, impacts by number.",
@@ -178,6 +183,7 @@ export const recording = {
 	"recording.duration": "Duration",
 	"recording.velocity-change": "Change of velocity",
 	"recording.drop": "Equal drop",
+	"recording.not-taken": "not taken",
 	"recording.after": "after {time}",
 	"recording.at": "{day}, {clock} (UTC)",
 	"recording.lasting-hours": "{value} h",
@@ -193,6 +199,9 @@ export const recording = {
 	"recording.event": "Impact {number}",
 	"recording.peak-holds": "The sampling was fast enough for it: {samples} samples in the pulse.",
 	"recording.doubt-few-samples": "A lower bound: {samples} samples in the pulse are too few, five are the least.",
+	"recording.doubt-slow-sampling":
+		"A lower bound: {rate} samples a second cannot see the peak of a hard impact, however many lie in the pulse.",
+	"recording.event-rate": "Sampled {rate} times a second.",
 	"recording.doubt-clipped": "A lower bound: the recorder was at its full scale.",
 	"recording.doubt-phone": "Not taken: a phone recorded it.",
 	"recording.doubt-one-axis": "A lower bound: not all three axes were recorded.",

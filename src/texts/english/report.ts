@@ -33,6 +33,8 @@ export const report = {
 	"report.left-out.positions": "What the parties say to each other about an outcome: it is theirs.",
 	"report.left-out.plans-carrier": "Plans and checks of the pack: what was shipped stands here as it was entered.",
 	"report.left-out.readings": "Readings of the tests: the state at each end is told in one line.",
+	"report.left-out.recordings":
+		"Recordings of shocks on the way: they stand in the edition for the parties, and whoever brought one decides who gets it.",
 	"report.left-out.files":
 		"Photos and files themselves: they are listed by number and fingerprint, and handed out apart.",
 	"report.left-out.addresses": "Addresses of persons: who hands this report on adds what the carrier needs.",
@@ -111,6 +113,16 @@ export const report = {
 	"report.record-words": "Told on {time} by {channel}:",
 	"report.record-statement": "Statement:",
 	"report.record-untested": "Not tested, without a reason given: {checks}.",
+	"report.outer-damage.none-seen": "looked at from outside, no damage seen",
+	"report.outer-damage.seen": "damage seen from outside",
+	"report.outer-damage.not-looked": "not looked at from outside before it was opened",
+	"report.entries": "Every entry of the log about this order",
+	"report.entries-text":
+		"What was done, in the order of the log. Times are those of the server's clock. Who acted is known only by the link or the account.",
+	"report.entries-number": "Entry",
+	"report.entries-what": "What, and of what",
+	"report.entries-when": "When",
+	"report.entries-by": "By",
 	"report.column-check": "Check",
 	"report.column-result": "Result, as entered",
 	"report.column-how": "How",
@@ -134,8 +146,21 @@ export const report = {
 	"report.transit-in-hand": "In the consignee's hands",
 	"report.transit-manner": "How it was delivered",
 	"report.transit-not-noted": "not noted",
-	"report.transit-no-recording":
-		"Readings of shock recorders on the way are not part of this report. That none is told here does not say that there was none.",
+	"report.recording": "Recorded on the way: {name}",
+	"report.recording-none":
+		"No recording of shocks was brought for this leg. That none is told here does not say that there was none.",
+	"report.recording-unread": "The file was brought, and nobody has said yet how it is to be read.",
+	"report.recording-brought": "File brought",
+	"report.recording-hash": "Its SHA-256; it is not sealed",
+	"report.recording-sampling": "Sampling",
+	"report.recording-sampling-of": "{rate} samples a second, {axes} axes, {rows} rows",
+	"report.recording-length": "Length",
+	"report.recording-begins": "Begins, by its clock",
+	"report.recording-no-clock": "not known: the file only counts its time",
+	"report.recording-clock-of": "{seconds} s, either way",
+	"report.recording-clock-open": "nobody said, so no impact is placed",
+	"report.recording-greatest": "Impact {number}, the greatest of this recording",
+	"report.recording-says": "What this recording supports, and what it does not",
 
 	"report.comparison": "What left and what arrived",
 	"report.comparison-text":
@@ -164,8 +189,23 @@ export const report = {
 
 	"report.periods": "Periods",
 	"report.periods-text":
-		"The dates on which periods begin are below. Which law holds depends on the contract, the route and where a claim is brought; so no period is counted here. The service counts them for a law that someone chooses. General information, not legal advice.",
+		"Which law holds depends on the contract, the route and where a claim is brought. Below, for each leg, are the dates on which periods begin and the periods of the law that someone chose or that is suggested. They are as noted on the order; they are not sealed.",
 	"report.periods-safe": "Whoever may have a claim gives notice at once, and keeps the proof of sending.",
+	"report.periods-general":
+		"General information computed from the dates entered, not legal advice. The contract, mandatory local law and the competent court prevail. The earliest date of any reading stands first. A rule that is called recalled was not read: look it up before you rely on it.",
+	"report.periods-none": "No law of carriage was chosen, and none that was read fits this leg.",
+	"report.periods-what": "What, and in which form",
+	"report.periods-date": "Safe date, and other readings",
+	"report.periods-missed": "If it is missed",
+	"report.periods-source": "Article, and how well it is known",
+
+	"report.positions": "What both sides state",
+	"report.positions-text":
+		"Each side in its own words, numbered in the order of the log. What is stated is sealed as it stands; a statement says what its maker holds, and decides nothing.",
+	"report.settlement": "Settlement",
+	"report.settlement-text":
+		"Every step of both sides, in the order of the log. A proposal holds the assent of whoever made it; it is a settlement from the other side's assent until it is reopened.",
+	"report.settlement-state": "What became of it",
 
 	"report.exhibits": "Exhibits",
 	"report.exhibits-text":

@@ -102,7 +102,7 @@ export const shop = {
 	"shop.scope.record": "filling in a record",
 	"shop.scope.settle": "reading the order and answering",
 	"shop.scope.reader": "reading only",
-	"shop.make-settle-link": "Make a link for the owner to read the order",
+	"shop.make-settle-link": "Make a link for the owner to read the order, state a position and settle",
 	"shop.make-reader-link": "Make a reading link for a third person",
 	"shop.new-link": "The new link",
 	"shop.new-link-text": "Address and code are shown this once. Copy both now; only their hashes are kept.",

@@ -132,8 +132,6 @@ export const report: ReportTexts["report"] = {
 	"report.transit-in-hand": "Entre les mains du destinataire",
 	"report.transit-manner": "Mode de livraison",
 	"report.transit-not-noted": "non noté",
-	"report.transit-no-recording":
-		"Les relevés d’enregistreurs de chocs en route ne font pas partie de ce rapport. Qu’aucun ne figure ici ne dit pas qu’il n’y en a pas eu.",
 	"report.comparison": "Ce qui est parti et ce qui est arrivé",
 	"report.comparison-text":
 		"Chaque contrôle avec ce que disent les deux bouts, la différence avec son intervalle, et le résultat. Calculé à partir des constats scellés.",
@@ -157,8 +155,6 @@ export const report: ReportTexts["report"] = {
 	"report.missing-side": "Constatations que personne n’a faites : {side}",
 	"report.missing-ends": "Trajet {leg} : non contrôlé au bout « {end} »",
 	"report.periods": "Délais",
-	"report.periods-text":
-		"Les dates auxquelles des délais commencent figurent ci-dessous. Le droit applicable dépend du contrat, du parcours et du lieu où une réclamation est portée ; aucun délai n’est donc compté ici. Le service les compte pour un droit que quelqu’un choisit. Information générale, pas un conseil juridique.",
 	"report.periods-safe": "Qui peut avoir une réclamation avise aussitôt, et garde la preuve de l’envoi.",
 	"report.exhibits": "Pièces",
 	"report.exhibits-text":
@@ -239,4 +235,48 @@ export const report: ReportTexts["report"] = {
 	"report.carrier-entitled": "Qui a droit de réclamer",
 	"report.carrier-entitled-text":
 		"Cela dépend du contrat de transport et du droit qui le régit. Ce que la commande en note figure plus haut : qui a conclu le contrat, qui a expédié, à qui.",
+	"report.left-out.recordings":
+		"Les relevés de chocs en route : ils figurent dans l’édition pour les parties, et qui en a apporté un décide qui le reçoit.",
+	"report.outer-damage.none-seen": "examiné de l’extérieur, aucun dommage vu",
+	"report.outer-damage.seen": "dommage vu de l’extérieur",
+	"report.outer-damage.not-looked": "non examiné de l’extérieur avant l’ouverture",
+	"report.entries": "Chaque entrée du journal sur cette commande",
+	"report.entries-text":
+		"Ce qui a été fait, dans l’ordre du journal. Les heures sont celles de l’horloge du serveur. Qui a agi n’est connu que par le lien ou le compte.",
+	"report.entries-number": "Entrée",
+	"report.entries-what": "Quoi, et de quoi",
+	"report.entries-when": "Quand",
+	"report.entries-by": "Par",
+	"report.recording": "Relevé en route : {name}",
+	"report.recording-none":
+		"Aucun relevé de chocs n’a été apporté pour ce trajet. Qu’aucun ne figure ici ne dit pas qu’il n’y en a pas eu.",
+	"report.recording-unread": "Le fichier a été apporté, et personne n’a encore dit comment il faut le lire.",
+	"report.recording-brought": "Fichier apporté",
+	"report.recording-hash": "Son SHA-256 ; il n’est pas scellé",
+	"report.recording-sampling": "Échantillonnage",
+	"report.recording-sampling-of": "{rate} échantillons par seconde, {axes} axes, {rows} lignes",
+	"report.recording-length": "Durée",
+	"report.recording-begins": "Début, selon son horloge",
+	"report.recording-no-clock": "non connu : le fichier ne compte que son temps",
+	"report.recording-clock-of": "{seconds} s, dans un sens ou dans l’autre",
+	"report.recording-clock-open": "personne ne l’a dit ; aucun impact n’est donc situé",
+	"report.recording-greatest": "Impact {number}, le plus grand de ce relevé",
+	"report.recording-says": "Ce que ce relevé étaye, et ce qu’il n’étaye pas",
+	"report.periods-text":
+		"Le droit applicable dépend du contrat, du parcours et du lieu où une réclamation est portée. Ci-dessous figurent, pour chaque trajet, les dates auxquelles des délais commencent et les délais du droit que quelqu’un a choisi ou qui est proposé. Ils sont tels que notés dans la commande ; ils ne sont pas scellés.",
+	"report.periods-general":
+		"Information générale calculée à partir des dates saisies, pas un conseil juridique. Le contrat, le droit local impératif et le tribunal compétent priment. La date la plus proche de toutes les lectures vient en premier. Une règle dite de mémoire n’a pas été lue : consultez-la avant de vous y fier.",
+	"report.periods-none":
+		"Aucun droit du transport n’a été choisi, et aucun de ceux qui ont été lus ne convient à ce trajet.",
+	"report.periods-what": "Quoi, et sous quelle forme",
+	"report.periods-date": "Date sûre, et autres lectures",
+	"report.periods-missed": "Si elle est manquée",
+	"report.periods-source": "Article, et à quel point il est connu",
+	"report.positions": "Ce que déclarent les deux côtés",
+	"report.positions-text":
+		"Chaque côté dans ses propres mots, numérotés dans l’ordre du journal. Ce qui est déclaré est scellé tel quel ; une déclaration dit ce que son auteur tient, et ne tranche rien.",
+	"report.settlement": "Accord",
+	"report.settlement-text":
+		"Chaque pas des deux côtés, dans l’ordre du journal. Une proposition contient le consentement de son auteur ; elle est un accord dès le consentement de l’autre côté, jusqu’à ce qu’elle soit rouverte.",
+	"report.settlement-state": "Ce qu’il en est advenu",
 };

@@ -133,8 +133,6 @@ export const report: ReportTexts["report"] = {
 	"report.transit-in-hand": "In den Händen des Empfängers",
 	"report.transit-manner": "Wie abgeliefert wurde",
 	"report.transit-not-noted": "nicht vermerkt",
-	"report.transit-no-recording":
-		"Aufzeichnungen von Stoßschreibern unterwegs sind nicht Teil dieses Berichts. Dass hier keine stehen, sagt nicht, dass es keine gab.",
 	"report.comparison": "Was abging und was ankam",
 	"report.comparison-text":
 		"Jede Prüfung mit dem, was beide Enden sagen, der Differenz mit ihrem Intervall und dem Ergebnis. Berechnet aus den versiegelten Protokollen.",
@@ -158,8 +156,6 @@ export const report: ReportTexts["report"] = {
 	"report.missing-side": "Befunde, die niemand erhoben hat: {side}",
 	"report.missing-ends": "Teilstrecke {leg}: nicht geprüft am Ende „{end}“",
 	"report.periods": "Fristen",
-	"report.periods-text":
-		"Unten stehen die Tage, an denen Fristen beginnen. Welches Recht gilt, hängt vom Vertrag, von der Strecke und davon ab, wo ein Anspruch geltend gemacht wird; daher wird hier keine Frist gezählt. Der Dienst zählt sie für ein Recht, das jemand wählt. Allgemeine Auskunft, keine Rechtsberatung.",
 	"report.periods-safe": "Wer einen Anspruch haben kann, zeigt sofort an und bewahrt den Nachweis der Absendung auf.",
 	"report.exhibits": "Belege",
 	"report.exhibits-text":
@@ -239,4 +235,48 @@ export const report: ReportTexts["report"] = {
 	"report.carrier-entitled": "Wer anspruchsberechtigt ist",
 	"report.carrier-entitled-text":
 		"Das hängt vom Beförderungsvertrag und dem Recht ab, das für ihn gilt. Was der Auftrag dazu vermerkt, steht oben: wer den Vertrag schloss, wer sandte, an wen.",
+	"report.left-out.recordings":
+		"Aufzeichnungen von Stößen unterwegs: Sie stehen in der Ausgabe für die Parteien, und wer eine eingereicht hat, entscheidet, wer sie erhält.",
+	"report.outer-damage.none-seen": "von außen angesehen, kein Schaden gesehen",
+	"report.outer-damage.seen": "von außen Schaden gesehen",
+	"report.outer-damage.not-looked": "vor dem Öffnen nicht von außen angesehen",
+	"report.entries": "Jeder Eintrag des Logbuchs zu diesem Auftrag",
+	"report.entries-text":
+		"Was getan wurde, in der Reihenfolge des Logbuchs. Zeiten sind die der Uhr des Servers. Wer handelte, ist nur durch den Link oder das Konto bekannt.",
+	"report.entries-number": "Eintrag",
+	"report.entries-what": "Was, und wovon",
+	"report.entries-when": "Wann",
+	"report.entries-by": "Durch",
+	"report.recording": "Unterwegs aufgezeichnet: {name}",
+	"report.recording-none":
+		"Für diese Teilstrecke wurde keine Aufzeichnung von Stößen eingereicht. Dass hier keine steht, sagt nicht, dass es keine gab.",
+	"report.recording-unread": "Die Datei wurde eingereicht, und noch hat niemand gesagt, wie sie zu lesen ist.",
+	"report.recording-brought": "Datei eingereicht",
+	"report.recording-hash": "Ihr SHA-256; sie ist nicht versiegelt",
+	"report.recording-sampling": "Abtastung",
+	"report.recording-sampling-of": "{rate} Abtastungen je Sekunde, {axes} Achsen, {rows} Zeilen",
+	"report.recording-length": "Länge",
+	"report.recording-begins": "Beginn, nach ihrer Uhr",
+	"report.recording-no-clock": "nicht bekannt: Die Datei zählt nur ihre Zeit",
+	"report.recording-clock-of": "{seconds} s, in beide Richtungen",
+	"report.recording-clock-open": "niemand hat es gesagt, daher ist kein Aufschlag zugeordnet",
+	"report.recording-greatest": "Aufschlag {number}, der größte dieser Aufzeichnung",
+	"report.recording-says": "Was diese Aufzeichnung stützt, und was nicht",
+	"report.periods-text":
+		"Welches Recht gilt, hängt vom Vertrag, von der Strecke und davon ab, wo ein Anspruch geltend gemacht wird. Unten stehen für jede Teilstrecke die Tage, an denen Fristen beginnen, und die Fristen des Rechts, das jemand gewählt hat oder das vorgeschlagen ist. Sie stehen so im Auftrag; sie sind nicht versiegelt.",
+	"report.periods-general":
+		"Allgemeine Auskunft, berechnet aus den eingegebenen Tagen, keine Rechtsberatung. Der Vertrag, zwingendes örtliches Recht und das zuständige Gericht gehen vor. Der früheste Tag jeder Lesart steht zuerst. Eine Regel, die erinnert heißt, wurde nicht gelesen: Schlagen Sie sie nach, bevor Sie sich darauf verlassen.",
+	"report.periods-none":
+		"Es wurde kein Frachtrecht gewählt, und keines, das gelesen wurde, passt zu dieser Teilstrecke.",
+	"report.periods-what": "Was, und in welcher Form",
+	"report.periods-date": "Sicherer Tag, und andere Lesarten",
+	"report.periods-missed": "Wenn es versäumt wird",
+	"report.periods-source": "Artikel, und wie gut er bekannt ist",
+	"report.positions": "Was beide Seiten erklären",
+	"report.positions-text":
+		"Jede Seite in ihren eigenen Worten, in der Reihenfolge des Logbuchs nummeriert. Was erklärt wird, ist versiegelt, wie es steht; eine Erklärung sagt, was ihr Urheber meint, und entscheidet nichts.",
+	"report.settlement": "Einigung",
+	"report.settlement-text":
+		"Jeder Schritt beider Seiten, in der Reihenfolge des Logbuchs. Ein Vorschlag enthält die Zustimmung dessen, der ihn macht; mit der Zustimmung der anderen Seite ist er eine Einigung, bis sie wieder geöffnet wird.",
+	"report.settlement-state": "Was daraus wurde",
 };

@@ -47,6 +47,7 @@ describe("an event on the custody line", () => {
 
 const EVENT: EventFacts = {
 	timeS: 1,
+	sampleRateHz: 2000,
 	peakGn: 60,
 	peakDoubt: null,
 	clipped: false,
@@ -85,6 +86,8 @@ describe("an event against the pack", () => {
 		expect(judge({}, "on-outer-box", 0.5)[1]).toBe("not-decided");
 		expect(judge({}, "on-outer-box", 1.1)[1]).toBe("below");
 		expect(judge({ peakDoubt: "clipped" }, "on-outer-box", 1.1)[1]).toBe("not-decided");
+		for (const peakDoubt of ["few-samples", "slow-sampling"] as const)
+			expect(judge({ peakDoubt }, "on-outer-box", 0.2)[1]).toBe("not-comparable");
 		expect(judge({}, "in-cushion", 0.2)[1]).toBe("not-comparable");
 		expect(judge({}, "on-item", null)[1]).toBe("not-comparable");
 	});

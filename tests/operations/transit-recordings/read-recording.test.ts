@@ -37,7 +37,7 @@ describe("a trip", () => {
 
 	it("gives each impact its peak, duration and velocity change", () => {
 		expect(trip).toMatchObject({ rows: 16_000, gaps: 0, eventsFound: 2 });
-		expect(trip.sampleRateHz).toBeCloseTo(2000, 6);
+		expect(trip.rates).toEqual([{ sampleRateHz: expect.closeTo(2000, 6), rows: 16_000 }]);
 		expect(cutLine).toBeNull();
 		expect(events.map(({ facts }) => facts.timeS)).toEqual([expect.closeTo(2.006, 3), expect.closeTo(5.0055, 3)]);
 		const [first, second] = events.map(({ facts }) => facts);
@@ -112,11 +112,17 @@ describe("gaps and other rates", () => {
 	});
 	it("a clock of whole milliseconds at 3200 samples a second has the rate of its mean", () => {
 		const rows = Array.from({ length: 9600 }, (_, index) => row(Math.floor(index / 3.2) / 1000));
-		expect(read(`${[header, ...rows].join("\n")}\n`).trip.sampleRateHz).toBeCloseTo(3200, -1);
+		expect(read(`${[header, ...rows].join("\n")}\n`).trip.rates[0]?.sampleRateHz).toBeCloseTo(3200, -1);
 	});
-	it("refuses another rate, time that goes back, and times that are all the same, with the line", () => {
+	it("at 800 samples a second such a clock shows one step in four twice as long, which is no gap", () => {
+		const rows = Array.from({ length: 4000 }, (_, index) => row(Math.floor(index * 1.25) / 1000));
+		const { trip } = read(`${[header, ...rows].join("\n")}\n`);
+		expect(trip).toMatchObject({ gaps: 0, rates: [{ sampleRateHz: expect.closeTo(800, 0) }] });
+	});
+	it("refuses a rate that is not certain, time that goes back, and times that are all the same, with the line", () => {
 		const table = (rows: string[]) => `${[header, ...rows].join("\n")}\n`;
-		expect(refusal(() => read(table([...run(0, 1, 50), ...run(50, 0.001, 50)])))).toEqual({
+		const uneven = [50.1, 50.13, 50.2, 50.21, 50.33, 50.34, 50.5, 51.1, 51.13].map((time) => row(time));
+		expect(refusal(() => read(table([...run(0, 1, 50), ...uneven])))).toEqual({
 			code: "recorder-rate-changes",
 			line: 53,
 		});

@@ -49,6 +49,9 @@ function dropAgainst(event: EventFacts, place: RecorderPlace, pack: PackLimits |
 	if (band !== null) return compared(band, protectedM, true, "fall");
 	if (place === "in-cushion" || place === "not-known") return against("not-comparable", `drop-${place}`);
 	if (event.peakDoubt === "phone") return against("not-comparable", "drop-phone");
+	// Of a pulse between the samples the area is not known either, to neither side.
+	if (event.peakDoubt === "few-samples" || event.peakDoubt === "slow-sampling")
+		return against("not-comparable", "drop-slow");
 	const { restitution0, restitution1 } = event.equivalentDropHeightM;
 	const whole = event.peakDoubt === null;
 	return compared([restitution1, restitution0], protectedM, whole, "equivalent");

@@ -6,7 +6,8 @@ import { shockTrace } from "../trace/shock-trace.ts";
 import type { TripEvent } from "./trip-reader.ts";
 
 export interface EventOptions {
-	readonly sampleRateHz: number;
+	/** The fastest rate of the recording. */
+	readonly fastestHz: number;
 	/** Axes that the recorder has; those beyond are zeros. */
 	readonly axesSeen: number;
 	readonly fullScaleGn: number | undefined;
@@ -15,11 +16,13 @@ export interface EventOptions {
 }
 
 /** Why a peak is a lower bound; null where it holds. */
-export type PeakDoubt = "few-samples" | "clipped" | "phone" | "one-axis" | "cut-trace" | null;
+export type PeakDoubt = "few-samples" | "slow-sampling" | "clipped" | "phone" | "one-axis" | "cut-trace" | null;
 
 export interface EventFacts {
 	/** Seconds on the recording's own time. */
 	readonly timeS: number;
+	/** Of the stretch that it lies in. */
+	readonly sampleRateHz: number;
 	readonly peakGn: number;
 	readonly peakDoubt: PeakDoubt;
 	/** Null where the full scale is not given. */
@@ -47,6 +50,14 @@ export interface EventTrace {
 const Q = 10;
 /** A shorter fall, from 12 mm, is not told from the swing before a knock. Our choice. */
 const LEAST_FALL_S = 0.05;
+/** Fewer samples before the impact give no baseline: a fast stretch may begin within the impact. Our choice. */
+const LEAST_BASELINE = 10;
+/** At this rate neither the peak nor the change of velocity of a hard impact is valid. Source: transit-hazards page, section 6: ten samples per highest frequency of interest. */
+const TOO_SLOW_HZ = 100;
+/** A rate from rounded times is off by less. */
+const ROUNDED = 1.01;
+/** A stretch this much slower than the fastest is the slow log of a recorder that samples impacts fast. Our choice. */
+const SLOW_SHARE = 0.5;
 const SPECTRUM_POINTS = 40;
 const SAMPLES_PER_PERIOD = 10;
 const LOWEST_HZ = 10;
@@ -54,22 +65,26 @@ const HIGHEST_HZ = 2000;
 
 /** Null where the trace shows nothing. */
 export function eventFacts(event: TripEvent, options: EventOptions): { facts: EventFacts; trace: EventTrace } | null {
-	const { sampleRateHz, fullScaleGn, axesSeen } = options;
+	const { fullScaleGn, axesSeen } = options;
+	const { sampleRateHz } = event;
 	const { axes, before, whole } = withoutMissing(event);
 	const input = { sampleRateHz, axes, fullScaleGn, q: Q };
 	const fall = shockTrace({ ...input, frequenciesHz: [] }).result;
 	if (fall === null) return null;
 	const seenS = (fall.freeFallTimeS ?? 0) >= LEAST_FALL_S ? fall.freeFallTimeS : null;
 	// In free fall the recorder feels nothing, so what stands before the impact is no baseline.
-	const pretriggerSamples = seenS === null && before > 0 ? before : undefined;
-	const result = shockTrace({ ...input, pretriggerSamples, frequenciesHz: frequenciesHz(sampleRateHz) }).result;
+	const pretriggerSamples = seenS === null && before >= LEAST_BASELINE ? before : undefined;
+	const judged = shockTrace({ ...input, pretriggerSamples, frequenciesHz: frequenciesHz(sampleRateHz) });
+	const { result } = judged;
 	if (result === null) return null;
+	const ends = judged.validity.notes.every((note) => note.sentence !== "shock.cut-off");
 	const fallS = axesSeen === 3 ? seenS : null;
 	return {
 		facts: {
 			timeS: event.timeS,
+			sampleRateHz,
 			peakGn: result.peakGn,
-			peakDoubt: doubtOf(options, result, whole && !event.cut),
+			peakDoubt: doubtOf(options, sampleRateHz, result, whole && ends && !event.cut),
 			clipped: result.clipped,
 			durationMs: result.durationMs,
 			samplesInPulse: (result.durationMs / 1000) * sampleRateHz,
@@ -90,13 +105,15 @@ export function eventFacts(event: TripEvent, options: EventOptions): { facts: Ev
 }
 
 function doubtOf(
-	{ device, axesSeen }: EventOptions,
+	{ device, axesSeen, fastestHz }: EventOptions,
+	sampleRateHz: number,
 	result: { readonly peakValid: boolean; readonly clipped: boolean | null },
 	whole: boolean,
 ): PeakDoubt {
 	if (device === "phone") return "phone";
 	if (result.clipped === true) return "clipped";
 	if (!result.peakValid) return "few-samples";
+	if (!(sampleRateHz > ROUNDED * TOO_SLOW_HZ && sampleRateHz > SLOW_SHARE * fastestHz)) return "slow-sampling";
 	if (!whole) return "cut-trace";
 	return axesSeen < 3 ? "one-axis" : null;
 }

@@ -18,7 +18,7 @@ export interface DetectionOptions {
 }
 
 export interface ImpactEvent {
-	/** Samples of the recording, counted from its beginning: the trigger, and the last that reached the threshold. */
+	/** Samples of the stretch, counted from its beginning: the trigger, and the last that reached the threshold. */
 	readonly firstIndex: number;
 	readonly lastIndex: number;
 	readonly peakIndex: number;
@@ -34,7 +34,7 @@ export interface ImpactEvent {
 export interface ImpactDetector {
 	/** The next samples, of each axis equally many. A sample that is missing is NaN, and counts as quiet. */
 	take(axes: readonly Float64Array[]): void;
-	/** The recording is over: an event that is open ends. */
+	/** A stretch is over: an event that is open ends. What is taken next is another stretch, counted from 0. */
 	end(): void;
 }
 
@@ -104,6 +104,9 @@ export function impactDetector(
 				seen += 1;
 			}
 		},
-		end: close,
+		end() {
+			close();
+			seen = 0;
+		},
 	};
 }

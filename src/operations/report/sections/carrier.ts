@@ -6,7 +6,17 @@ import type { Speaker } from "../../../texts/speaker.ts";
 import { packFacts } from "../../packaging/pack-facts.ts";
 import { leftOut } from "../left-out.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
-import { claimed, itemTitle, known, money, nameOfParty, stateOf, titleOf, told } from "../report-words.ts";
+import {
+	claimed,
+	itemTitle,
+	known,
+	money,
+	nameOfParty,
+	outerDamageWords,
+	stateOf,
+	titleOf,
+	told,
+} from "../report-words.ts";
 import { itemFacts } from "./setting.ts";
 import { legFacts, legTitle } from "./transit.ts";
 
@@ -103,7 +113,7 @@ function outside({ found }: ReportLeg, speaker: Speaker): Block[] {
 	const { outerDamage, sealsIntact, indicatorTripped, remark } = parcel;
 	return [
 		list([
-			say(outerDamage === undefined ? "report.none" : (`arrival.outer-damage.${outerDamage}` as ReportKey)),
+			outerDamageWords(outerDamage, speaker) ?? say("report.none"),
 			...(sealsIntact === undefined ? [] : [say(sealsIntact ? "report.record-seals" : "report.record-seals-not")]),
 			...(indicatorTripped === undefined
 				? []

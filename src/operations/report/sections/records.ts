@@ -10,7 +10,18 @@ import type { Speaker } from "../../../texts/speaker.ts";
 import type { SealedRecord } from "../../records/record-views.ts";
 import { numbersOf } from "../numbered-exhibits.ts";
 import type { ReportFacts } from "../report-facts.ts";
-import { claimed, known, nameOfParty, stateOf, titleOf, told, typedText } from "../report-words.ts";
+import {
+	claimed,
+	known,
+	nameOfParty,
+	outerDamageWords,
+	stateOf,
+	throughWhat,
+	titleOf,
+	told,
+	typedText,
+} from "../report-words.ts";
+import { entryBlocks } from "./entries.ts";
 
 export function records(report: ReportFacts): Section {
 	const { say } = report.speaker;
@@ -19,7 +30,10 @@ export function records(report: ReportFacts): Section {
 		blocks:
 			report.records.length === 0
 				? [paragraph(say("report.none"))]
-				: report.records.flatMap((record, index) => recordBlocks(report, record, index + 1)),
+				: [
+						...report.records.flatMap((record, index) => recordBlocks(report, record, index + 1)),
+						...entryBlocks(report),
+					],
 	};
 }
 
@@ -36,20 +50,35 @@ function recordBlocks(report: ReportFacts, record: SealedRecord, n: number): Blo
 	];
 }
 
-function sealFacts({ order, speaker }: ReportFacts, { statement, view, entry }: SealedRecord) {
+function sealFacts({ order, entries, speaker }: ReportFacts, { statement, view, entry }: SealedRecord) {
 	const { say, showTime } = speaker;
-	const how = say(entry.byId.startsWith("lnk_") ? "report.record-by-link" : "report.record-by-account");
-	const who = [statement.recordedBy, nameOfParty(order, view.holderId)].filter((name) => name !== undefined);
+	const how = throughWhat(entry.byId, speaker);
+	const names = [statement.recordedBy, nameOfParty(order, view.holderId)].filter((name) => name !== undefined);
+	const isByLink = entry.byId.startsWith("lnk_");
 	return known(
 		speaker,
 		["report.record-how", say(`record.provenance.${view.provenance}` as ReportKey)],
-		["report.record-by", who.map((name) => told(name, speaker)).join(", ")],
+		["report.record-by", [...new Set(names.map((name) => told(name, speaker)))].join(", ")],
 		["report.record-seen", claimed(statement.observed, speaker)],
 		[
 			"report.record-seal",
 			say("report.record-seal-of", { index: String(entry.index), time: showTime(entry.time), how }),
 		],
 		["report.record-fingerprint", entry.statementSha256],
+		[
+			"log.party-signature",
+			isByLink ? say(isSignedByParty(entry, entries) ? "log.party-signed" : "log.party-unsigned") : null,
+		],
+	);
+}
+
+/** Whether a later entry holds a signature of this one by a key on the party's device. */
+function isSignedByParty({ leafSha256 }: SealedRecord["entry"], entries: ReportFacts["entries"]): boolean {
+	return entries.some(
+		({ kind, statementBytes }) =>
+			kind === "party-signed" &&
+			statementBytes !== null &&
+			JSON.parse(Buffer.from(statementBytes).toString("utf8")).leafSha256 === leafSha256,
 	);
 }
 
@@ -78,7 +107,7 @@ export function parcelWords({ parcel }: OpenedStatement, speaker: Speaker): stri
 	const { mass, outerDamage, sealsIntact, indicatorTripped, remark } = parcel;
 	return [
 		...(mass === undefined ? [] : [say("report.record-parcel-mass", { mass: quantityWords(mass, speaker) })]),
-		...(outerDamage === undefined ? [] : [say(`arrival.outer-damage.${outerDamage}` as ReportKey)]),
+		...(outerDamage === undefined ? [] : [outerDamageWords(outerDamage, speaker) ?? ""]),
 		...(sealsIntact === undefined ? [] : [say(sealsIntact ? "report.record-seals" : "report.record-seals-not")]),
 		...(indicatorTripped === undefined
 			? []

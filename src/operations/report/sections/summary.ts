@@ -1,16 +1,12 @@
 /** The first page: the question, the newest leg that can be compared, what this edition leaves out. */
 import { type Block, facts, list, paragraph, type Section, subheading } from "../../../reports/report.ts";
 import type { ReportKey } from "../../../texts/say.ts";
-import type { Speaker } from "../../../texts/speaker.ts";
 import { leadScreen } from "../../comparison/lead-screen.ts";
 import { leftOut } from "../left-out.ts";
+import { sentencesOnOnePage } from "../one-page.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
 import { itemTitle, nameOfParty } from "../report-words.ts";
 import { claimedTimeWriter } from "./comparison.ts";
-
-/** Sentences of one kind on the first page: it is one page. */
-const MOST = 3;
-const LONGEST = 220;
 
 export function summary(report: ReportFacts): Section {
 	const { order, records, legs, checkpoint, root, asOf, speaker } = report;
@@ -51,23 +47,13 @@ function legBlocks({ order, speaker }: ReportFacts, { leg, found }: ReportLeg): 
 	return [
 		subheading(title),
 		paragraph(say(`comparison-page.lead.${found.comparison.outcome}` as ReportKey)),
-		...some("report.comparison-certain", certain, speaker),
-		...some("report.comparison-placed", placed, speaker),
-		...some("report.comparison-uncertain", uncertain, speaker),
+		...sentencesOnOnePage(
+			[
+				{ title: "report.comparison-certain", sentences: certain },
+				{ title: "report.comparison-placed", sentences: placed },
+				{ title: "report.comparison-uncertain", sentences: uncertain },
+			],
+			speaker,
+		),
 	];
-}
-
-function some(title: ReportKey, sentences: readonly string[], { say }: Speaker): Block[] {
-	if (sentences.length === 0) return [];
-	const more = sentences.length - MOST;
-	const shown = sentences.slice(0, MOST).map(shortened);
-	return [
-		paragraph(say(title), "note"),
-		list(more > 0 ? [...shown, say("report.summary-more", { count: more })] : shown),
-	];
-}
-
-/** A sentence that names dozens of checks stands whole further on. */
-function shortened(sentence: string): string {
-	return sentence.length > LONGEST ? `${sentence.slice(0, LONGEST).replace(/\s+\S*$/, "")} …` : sentence;
 }

@@ -1,11 +1,12 @@
-/** What is noted of each leg: carrier, dates, manner. And the periods that begin with these dates. */
+/** What is noted of each leg: carrier, dates, manner, what recorders said. */
 import type { ConsignmentView } from "../../../contract/orders.ts";
-import { type Block, facts, paragraph, type Section, subheading } from "../../../reports/report.ts";
+import { type Block, facts, type Section, subheading } from "../../../reports/report.ts";
 import type { ReportKey } from "../../../texts/say.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
 import type { SealedRecord } from "../../records/record-views.ts";
 import type { ReportFacts } from "../report-facts.ts";
 import { claimed, nameOfParty } from "../report-words.ts";
+import { recordingBlocks } from "./recordings.ts";
 import { parcelWords } from "./records.ts";
 
 export function transit(report: ReportFacts): Section {
@@ -14,11 +15,11 @@ export function transit(report: ReportFacts): Section {
 	return {
 		title: say("report.transit"),
 		blocks: [
-			...report.legs.flatMap(({ leg, found }): Block[] => [
+			...report.legs.flatMap(({ leg, found, recordings }): Block[] => [
 				subheading(legTitle(report, leg)),
 				facts([...legFacts(leg, found.arrival, speaker), ...parcelFacts(found.arrival, speaker)]),
+				...recordingBlocks(report.order, report.line.spans, recordings, speaker),
 			]),
-			paragraph(say("report.transit-no-recording"), "small"),
 		],
 	};
 }
@@ -53,20 +54,4 @@ export function legFacts(
 function parcelFacts(arrival: SealedRecord | null, speaker: Speaker): (readonly [string, string])[] {
 	const words = arrival === null ? "" : parcelWords(arrival.statement, speaker);
 	return words === "" ? [] : [[speaker.say("report.record-parcel"), words]];
-}
-
-export function periods(report: ReportFacts): Section {
-	const { speaker } = report;
-	const { say } = speaker;
-	return {
-		title: say("report.periods"),
-		blocks: [
-			paragraph(say("report.periods-text")),
-			paragraph(say("report.periods-safe"), "note"),
-			...report.legs.flatMap(({ leg, found }): Block[] => [
-				subheading(legTitle(report, leg)),
-				facts(legFacts(leg, found.arrival, speaker).slice(2, 5)),
-			]),
-		],
-	};
 }

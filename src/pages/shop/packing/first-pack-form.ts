@@ -1,9 +1,10 @@
-/** What the planner shows first: the item as the order knows it, one foam on all faces, a bag of which nothing is said. */
+/** What the planner shows first: the item and the leg's cover as the order knows them, one foam on all faces, a bag of which nothing is said. */
+import type { LegCover } from "../../../contract/leg-claim.ts";
 import type { ConsignmentView, ItemView } from "../../../contract/orders.ts";
 import { inMillimetres } from "../../../texts/millimetres.ts";
 import type { Form } from "../../record-form/field.ts";
 
-export function firstPackForm(item: ItemView, leg: ConsignmentView): Form {
+export function firstPackForm(item: ItemView, leg: ConsignmentView, cover: LegCover): Form {
 	const millimetres = (metres: number | undefined) => (metres === undefined ? undefined : inMillimetres(metres));
 	const value = item.value ?? leg.facts.declaredValue;
 	const known: Readonly<Record<string, unknown>> = {
@@ -18,6 +19,9 @@ export function firstPackForm(item: ItemView, leg: ConsignmentView): Form {
 		"item.valueCurrency": value?.currency,
 		"pack.grossMassKg": leg.facts.parcelMassKg,
 		"route.mode": leg.facts.mode,
+		// An insurance pays in the carrier's place.
+		"route.capAmount": (cover.insuredValue ?? cover.capAmount)?.amount,
+		"route.capCurrency": (cover.insuredValue ?? cover.capAmount)?.currency,
 	};
 	return {
 		"route.dropBasis": "din-55439",

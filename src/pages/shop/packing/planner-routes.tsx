@@ -4,6 +4,7 @@ import { callerOf, openTo } from "../../../access/callers.ts";
 import { packagingRequest } from "../../../contract/packaging.ts";
 import { packagingSearchRequest } from "../../../contract/packaging-search.ts";
 import { fault } from "../../../faults.ts";
+import { readLegClaim } from "../../../operations/claims/leg-claim.ts";
 import type { Deps } from "../../../operations/deps.ts";
 import { readConsignment } from "../../../operations/orders/consignments.ts";
 import { readOrder } from "../../../operations/orders/read-orders.ts";
@@ -39,7 +40,8 @@ export function registerPlanner(app: FastifyInstance, deps: Deps, searchPacks: P
 	const shop = { ...openTo("account"), schema: { hide: true } };
 	app.get("/consignments/:id/packaging", shop, async (request, reply) => {
 		const { order, leg } = await placeOf(request);
-		return send(request, reply, { form: firstPackForm(order.item, leg) });
+		const { cover } = await readLegClaim(deps, callerOf(request), leg.id);
+		return send(request, reply, { form: firstPackForm(order.item, leg, cover) });
 	});
 
 	app.post("/consignments/:id/packaging", shop, async (request, reply) => {
