@@ -176,3 +176,14 @@ export type Payer = (typeof PAYERS)[number];
 /** What happens with the item after a settlement. */
 export const ITEM_NEXT = ["stays", "to-repairer", "to-owner", "kept-unchanged", "disposed-of"] as const;
 export type ItemNext = (typeof ITEM_NEXT)[number];
+
+/** How a notice went to a carrier. */
+export const NOTICE_WAYS = [
+	"registered-letter",
+	"letter",
+	"bailiff",
+	"e-mail",
+	"carrier-form",
+	"handed-over",
+	"telephone",
+] as const;

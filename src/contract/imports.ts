@@ -25,6 +25,8 @@ export const importPreview = z.strictObject({
 			value: z.number().nullable(),
 			unit: z.string(),
 			raw: z.string(),
+			/** Lines that it was read from, 1 for the first. */
+			lines: z.array(z.number().int()),
 			nullReason: z.string().optional(),
 			/** The true value may be higher: the tool says that it left some out. */
 			atLeast: z.literal(true).optional(),
@@ -63,6 +65,16 @@ export const importPreview = z.strictObject({
 		}),
 	),
 	warnings: z.array(z.strictObject({ code: z.string(), message: z.string(), line: z.number().int().nullable() })),
+	/** The file line by line: what each gave; runs of lines that gave nothing are one entry. At most some hundreds. */
+	lines: z.array(
+		z.strictObject({
+			from: z.number().int(),
+			to: z.number().int(),
+			text: z.string(),
+			checks: z.array(z.string()),
+			identity: z.array(z.string()),
+		}),
+	),
 	sha256,
 });
 export const importIntoView = z.strictObject({

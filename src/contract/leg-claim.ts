@@ -50,6 +50,8 @@ export const legClaimInput = z.strictObject({
 	/** Units of the value's currency for one special drawing right. */
 	currencyPerSdr: z.number().min(1e-6).max(1e9).optional(),
 	dates: dates.optional(),
+	/** On which the carrier, or someone neutral, can inspect the item and its packaging. */
+	inspectionDates: z.array(civilDate).max(10).optional(),
 	holidays: z
 		.strictObject({
 			country,

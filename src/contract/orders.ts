@@ -1,19 +1,22 @@
 /** Orders: parties, the item, the terms; consignments, the legs of its journey. */
 import { z } from "zod";
 import { DELIVERY_MANNERS, ITEM_CLASSES } from "../catalogue/codes.ts";
-import { country, dateTime, id, money, positive, text } from "./common.ts";
+import { civilDate, country, dateTime, id, money, positive, text } from "./common.ts";
+import { mailAddress } from "./mail-address.ts";
 
 export const partyInput = z.strictObject({
 	kind: z.enum(["consumer", "business"]),
 	country,
 	name: text(200),
-	email: z.email().max(254).optional(),
+	email: mailAddress.optional(),
 	address: text(500).optional(),
 });
 export type PartyInput = z.infer<typeof partyInput>;
 
 export const itemInput = z.strictObject({
 	class: z.enum(ITEM_CLASSES),
+	/** A class of the shop's own, which is treated as `class`. */
+	ownClassId: id("cls").optional(),
 	maker: text(100),
 	model: text(200),
 	serialNumber: text(100).optional(),
@@ -22,6 +25,8 @@ export const itemInput = z.strictObject({
 	widthM: positive.max(5).optional(),
 	heightM: positive.max(5).optional(),
 	value: money.optional(),
+	/** When it was new, for its age. */
+	boughtOn: civilDate.optional(),
 	cell: z.enum(["none", "coin", "lithium-ion", "supercapacitor"]).optional(),
 	fragilityGn: positive.max(10_000).optional(),
 	fragilityBasis: z.enum(["tested", "maker", "board-strength", "class", "our-choice"]).optional(),
@@ -63,6 +68,9 @@ export const consignmentFacts = z.strictObject({
 	deliveredAt: dateTime.optional(),
 	inHandAt: dateTime.optional(),
 	manner: z.enum(DELIVERY_MANNERS).optional(),
+	/** Whether pads lay elsewhere than they were put, and corners of the box were crushed: noted when the pack was opened. */
+	padsShifted: z.boolean().optional(),
+	cornersCrushed: z.boolean().optional(),
 });
 export type ConsignmentFacts = z.infer<typeof consignmentFacts>;
 
@@ -76,7 +84,7 @@ export type ConsignmentInput = z.infer<typeof consignmentInput>;
 export const partyView = partyInput.extend({ id: id("pty"), erasedAt: z.string().optional() });
 export type PartyView = z.infer<typeof partyView>;
 
-export const itemView = itemInput.extend({ id: id("itm") });
+export const itemView = itemInput.extend({ id: id("itm"), ownClassName: z.string().optional() });
 export type ItemView = z.infer<typeof itemView>;
 
 export const consignmentView = z.strictObject({

@@ -203,6 +203,8 @@ export const recordView = z.strictObject({
 	openedAt: z.string(),
 	openedBy: z.string(),
 	version: z.number().int(),
+	/** Version of the shop's own checks and classes that it was opened with; null where there were none. */
+	ownCatalogueVersion: z.number().int().nullable(),
 	content: recordContent.nullable(),
 	sealed: z
 		.strictObject({

@@ -146,6 +146,16 @@ export const recordingView = z.strictObject({
 	fileName: z.string(),
 	sizeBytes: z.number().int(),
 	sha256,
+	/** A long file that is being read, or whose reading ended without a result; null otherwise. */
+	pending: z
+		.strictObject({
+			/** `stopped`: nothing was heard of it for a minute, as after a restart; it may be asked for again. */
+			status: z.enum(["being-read", "stopped", "refused"]),
+			bytesRead: z.number().int(),
+			/** Why it was refused. */
+			why: z.string().nullable(),
+		})
+		.nullable(),
 	/** Null: the file waits for how it is to be read. */
 	reading: recordingReading.nullable(),
 	result: z

@@ -175,6 +175,11 @@ export async function linkBySession(database: Queryable, tokenSha256: string, no
 	return row ?? null;
 }
 
+export async function linkById(database: Queryable, id: string): Promise<LinkRow | null> {
+	const [row] = await database.query<LinkRow>(`SELECT ${LINK_COLUMNS} FROM link WHERE id = $1`, [id]);
+	return row ?? null;
+}
+
 export async function linksOfOrder(database: Queryable, orderId: string): Promise<LinkRow[]> {
 	return database.query<LinkRow>(`SELECT ${LINK_COLUMNS} FROM link WHERE order_id = $1 ORDER BY created_at`, [orderId]);
 }

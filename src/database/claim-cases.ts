@@ -28,3 +28,17 @@ export async function saveClaimCase(
 	);
 	return rows.length === 1;
 }
+
+/** Legs about which something was noted for a claim, or whose arrival was sealed, of owners whose data is there. */
+export async function legsWithClaims(
+	database: Queryable,
+): Promise<{ readonly id: string; readonly orderId: string }[]> {
+	return database.query(
+		`SELECT c.id, c.order_id AS "orderId" FROM consignment c
+		 JOIN repair_order o ON o.id = c.order_id JOIN party p ON p.id = o.owner_id
+		 WHERE p.erased_at IS NULL AND (
+			EXISTS (SELECT FROM claim_case k WHERE k.consignment_id = c.id) OR
+			EXISTS (SELECT FROM state_record r WHERE r.consignment_id = c.id AND r.stage = 'arrival' AND r.state = 'sealed'))
+		 ORDER BY c.id COLLATE "C"`,
+	);
+}

@@ -15,5 +15,10 @@ export interface Database extends Queryable {
 	transaction<Result>(work: (transaction: Queryable) => Promise<Result>): Promise<Result>;
 	/** The same, while no other transaction of any instance runs: for an erasure, which nothing may write past. */
 	transactionAlone<Result>(work: (transaction: Queryable) => Promise<Result>): Promise<Result>;
+	/**
+	 * Takes a lock that all instances respect and that lasts until it is let go of; null where someone has it. Whoever has
+	 * it in this process is told through `wanted`, also when the lock is lost.
+	 */
+	hold(name: string, wanted: () => void): Promise<(() => Promise<void>) | null>;
 	close(): Promise<void>;
 }

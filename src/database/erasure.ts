@@ -3,6 +3,7 @@
  * deleted by whoever holds it.
  */
 import type { Queryable } from "./connection.ts";
+import { deleteUploadsOf } from "./exhibit-uploads.ts";
 import { plainBytes } from "./vault.ts";
 
 /** What stands in the place of each kind of personal part. */
@@ -12,6 +13,8 @@ export interface Placeholders {
 	readonly terms: unknown;
 	readonly facts: unknown;
 	readonly fileName: unknown;
+	readonly mail: unknown;
+	readonly notice: unknown;
 }
 
 /** Whether a party is there and not erased. */
@@ -41,6 +44,15 @@ export async function erasePersonal(transaction: Queryable, partyId: string, lef
 	);
 	await replace("UPDATE exhibit_use SET personal = $2 WHERE party_id = $1", left.fileName);
 	await replace("UPDATE transit_recording SET personal = $2 WHERE party_id = $1", left.fileName);
+	await replace("UPDATE mail SET personal = $2 WHERE party_id = $1", left.mail);
+	await transaction.query(
+		`UPDATE mail SET state = 'dropped', reason = 'erased', ended_at = clock_timestamp()
+		 WHERE state = 'queued' AND (party_id = $1 OR order_id IN (SELECT id FROM repair_order WHERE owner_id = $1))`,
+		[partyId],
+	);
+	// Their files are removed after the key.
+	await deleteUploadsOf(transaction, partyId);
+	await replace("UPDATE carrier_notice SET personal = $2, receipt_personal = NULL WHERE party_id = $1", left.notice);
 	await transaction.query("DELETE FROM opening WHERE party_id = $1", [partyId]);
 	await transaction.query("UPDATE link SET revoked_at = clock_timestamp() WHERE party_id = $1 AND revoked_at IS NULL", [
 		partyId,

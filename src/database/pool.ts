@@ -1,6 +1,7 @@
 /** A pool of PostgreSQL connections as the `Database` that the rest of the program uses. */
 import pg from "pg";
 import type { Database, Queryable } from "./connection.ts";
+import { heldLocks } from "./held-locks.ts";
 import { NO_VAULT, type Vault } from "./vault.ts";
 
 /** Key of the advisory lock that every transaction shares and an erasure has alone; unlike the log's and others. */
@@ -24,13 +25,18 @@ export function openPool(
 	const pool = new pg.Pool({ connectionString, max: options.maxConnections ?? 10, types: TYPE_PARSERS });
 	// A connection that dies while idle is replaced at the next query; without a listener it would end the process.
 	pool.on("error", () => {});
+	const locks = heldLocks(connectionString);
 	return {
 		vault,
+		hold: locks.hold,
 		query: async <Row>(sql: string, values: readonly unknown[] = []) =>
 			(await pool.query(sql, values as unknown[])).rows as Row[],
 		transaction: (work) => runTransaction(pool, vault, `SELECT pg_advisory_xact_lock_shared(${ERASURE_LOCK})`, work),
 		transactionAlone: (work) => runTransaction(pool, vault, `SELECT pg_advisory_xact_lock(${ERASURE_LOCK})`, work),
-		close: () => pool.end(),
+		async close() {
+			await locks.close();
+			await pool.end();
+		},
 	};
 }
 

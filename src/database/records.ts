@@ -18,6 +18,8 @@ export interface RecordRow {
 	readonly version: number;
 	readonly opened_by: string;
 	readonly opened_at: Date;
+	/** Of the shop's own checks and classes, when it was opened. */
+	readonly own_catalogue_version: number | null;
 }
 
 /** A record's row as it lies in the database, with the owner of its order, whose key its draft is under. */
@@ -39,8 +41,9 @@ export async function insertRecord(
 ): Promise<void> {
 	const ownerId = await ownerOfOrder(database, row.order_id);
 	await database.query(
-		`INSERT INTO state_record (id, order_id, consignment_id, stage, depth, provenance, holder_id, amends, personal, opened_by)
-		 VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10)`,
+		`INSERT INTO state_record (id, order_id, consignment_id, stage, depth, provenance, holder_id, amends, personal, opened_by,
+		 own_catalogue_version)
+		 VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)`,
 		[
 			row.id,
 			row.order_id,
@@ -52,6 +55,7 @@ export async function insertRecord(
 			row.amends,
 			database.vault.of(ownerId).seal(draftPlace(row.id), row.content),
 			row.opened_by,
+			row.own_catalogue_version,
 		],
 	);
 }
@@ -141,6 +145,8 @@ export interface ExhibitRow {
 	readonly stored_sha256: string | null;
 	readonly size_bytes: number;
 	readonly media_type: string;
+	/** As archives ask for it; null in a row of before, until it was read for it once. */
+	readonly crc32: number | null;
 	readonly file_name: string;
 	readonly record_id: string;
 	readonly order_id: string;
@@ -171,9 +177,9 @@ export async function insertExhibit(
 ): Promise<void> {
 	await ownerOfOrder(transaction, row.order_id);
 	await transaction.query(
-		`INSERT INTO exhibit (sha256, party_id, stored_sha256, size_bytes, media_type) VALUES ($1, $2, $3, $4, $5)
+		`INSERT INTO exhibit (sha256, party_id, stored_sha256, size_bytes, media_type, crc32) VALUES ($1, $2, $3, $4, $5, $6)
 		 ON CONFLICT DO NOTHING`,
-		[row.sha256, row.party_id, row.stored_sha256, row.size_bytes, row.media_type],
+		[row.sha256, row.party_id, row.stored_sha256, row.size_bytes, row.media_type, row.crc32],
 	);
 	await transaction.query(
 		`INSERT INTO exhibit_use (sha256, party_id, record_id, order_id, personal, brought_by) VALUES ($1, $2, $3, $4, $5, $6)
@@ -189,7 +195,7 @@ export async function insertExhibit(
 	);
 }
 
-const EXHIBITS = `SELECT sha256, party_id, e.stored_sha256, e.size_bytes, e.media_type, u.personal, u.record_id, u.order_id
+const EXHIBITS = `SELECT sha256, party_id, e.stored_sha256, e.size_bytes, e.media_type, e.crc32, u.personal, u.record_id, u.order_id
 	FROM exhibit_use u JOIN exhibit e USING (sha256, party_id)`;
 
 function openExhibit(database: Queryable, { personal, ...plain }: StoredExhibit): ExhibitRow {
@@ -208,6 +214,11 @@ export async function exhibitsOfRecord(database: Queryable, recordId: string): P
 export async function usesOfExhibit(database: Queryable, sha256: string): Promise<ExhibitRow[]> {
 	const rows = await database.query<StoredExhibit>(`${EXHIBITS} WHERE sha256 = $1 ORDER BY u.brought_at`, [sha256]);
 	return rows.map((row) => openExhibit(database, row));
+}
+
+/** Notes the CRC-32 of a file that was stored before it was kept. */
+export async function noteCrc32(database: Queryable, { sha256, party_id }: ExhibitRow, crc32: number): Promise<void> {
+	await database.query("UPDATE exhibit SET crc32 = $3 WHERE sha256 = $1 AND party_id = $2", [sha256, party_id, crc32]);
 }
 
 /** Every file in the store, by its name there. */

@@ -61,6 +61,17 @@ export function isSealed(entry: LoggedEntry): entry is SealedEntry {
 	return entry.statementBytes !== null && ["record-sealed", "assessment-sealed"].includes(entry.kind);
 }
 
+/** The order that a record, a position or a step of a settlement belongs to; null for what is none of them. */
+export async function orderOfSealed(database: Queryable, subject: string): Promise<string | null> {
+	const [row] = await database.query<{ order_id: string }>(
+		`SELECT order_id FROM state_record WHERE id = $1 UNION ALL
+		 SELECT order_id FROM stated_position WHERE id = $1 UNION ALL
+		 SELECT order_id FROM settlement_step WHERE id = $1`,
+		[subject],
+	);
+	return row?.order_id ?? null;
+}
+
 /** What the parties of an order sealed of one kind, in log order. */
 export async function sealedOfKind(
 	database: Queryable,

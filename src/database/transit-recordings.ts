@@ -37,13 +37,14 @@ export async function insertRecording(
 	transaction: Queryable,
 	row: Pick<RecordingRow, "id" | "consignment_id" | "order_id" | "sha256" | "party_id" | "file_name" | "size_bytes"> & {
 		readonly stored_sha256: string;
+		readonly crc32: number;
 		readonly brought_by: string;
 	},
 ): Promise<void> {
 	await transaction.query(
-		`INSERT INTO exhibit (sha256, party_id, stored_sha256, size_bytes, media_type) VALUES ($1, $2, $3, $4, 'text/plain')
-		 ON CONFLICT DO NOTHING`,
-		[row.sha256, row.party_id, row.stored_sha256, row.size_bytes],
+		`INSERT INTO exhibit (sha256, party_id, stored_sha256, size_bytes, media_type, crc32)
+		 VALUES ($1, $2, $3, $4, 'text/plain', $5) ON CONFLICT DO NOTHING`,
+		[row.sha256, row.party_id, row.stored_sha256, row.size_bytes, row.crc32],
 	);
 	await transaction.query(
 		`INSERT INTO transit_recording (id, consignment_id, order_id, sha256, party_id, personal, brought_by)

@@ -6,8 +6,8 @@ import type { Deps } from "../operations/deps.ts";
 import { buildDossier } from "../operations/dossier/build-dossier.ts";
 import type { ReportWriter } from "../operations/report/report-writer.ts";
 import { validate } from "../operations/validate.ts";
-import { byteRange } from "./byte-range.ts";
 import { pathId } from "./parts.ts";
+import { sendBytes } from "./send-bytes.ts";
 
 export function registerDossier(app: FastifyInstance, deps: Deps, writeReport: ReportWriter): void {
 	app.get(
@@ -24,20 +24,11 @@ export function registerDossier(app: FastifyInstance, deps: Deps, writeReport: R
 			const id = pathId(request, "ord");
 			const { edition = "parties", at, language = "en" } = validate(dossierQuery, request.query);
 			const dossier = await buildDossier({ ...deps, writeReport }, callerOf(request), id, { edition, at, language });
-			const tag = `"${dossier.tag}"`;
-			const range = byteRange(request.headers, dossier.sizeBytes, tag);
-			const { start, end } = range ?? { start: 0, end: dossier.sizeBytes };
 			reply
 				.type("application/zip")
 				.header("Content-Disposition", `attachment; filename="${dossier.name}"`)
-				.header("Cache-Control", "private, no-cache")
-				.header("Accept-Ranges", "bytes")
-				.header("ETag", tag)
-				.header("Content-Length", end - start);
-			if (range !== null) {
-				reply.status(206).header("Content-Range", `bytes ${start}-${end - 1}/${dossier.sizeBytes}`);
-			}
-			return reply.send(dossier.bytes(start, end));
+				.header("Cache-Control", "private, no-cache");
+			return sendBytes(request, reply, dossier, `"${dossier.tag}"`);
 		},
 	);
 }

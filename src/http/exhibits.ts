@@ -7,14 +7,14 @@ import { exhibitList, exhibitView } from "../contract/exhibits.ts";
 import { importIntoView, importQuery } from "../contract/imports.ts";
 import { fault } from "../faults.ts";
 import type { Deps } from "../operations/deps.ts";
-import { bringExhibit, fetchExhibit, listExhibits } from "../operations/exhibits/exhibits.ts";
-import { importIntoDraft } from "../operations/records/import-into-draft.ts";
+import { bringExhibit, listExhibits, openExhibit } from "../operations/exhibits/exhibits.ts";
+import { IMPORT_MOST_BYTES, importIntoDraft } from "../operations/records/import-into-draft.ts";
 import { validate } from "../operations/validate.ts";
 import { SHOP_AND_LINKS } from "./orders.ts";
 import { ifMatch, pathId, setVersion } from "./parts.ts";
+import { sendBytes } from "./send-bytes.ts";
 
 const EXHIBIT_LIMIT = 20 * 1024 * 1024;
-const IMPORT_LIMIT = 16 * 1024 * 1024;
 const importIntoQuery = importQuery.omit({ kind: true }).extend({ fileName: text(200) });
 const bringQuery = z.strictObject({ fileName: text(200) });
 
@@ -43,7 +43,7 @@ export function registerExhibits(app: FastifyInstance, deps: Deps): void {
 			"/api/v1/records/:id/import",
 			{
 				...openTo("account", "link:record"),
-				bodyLimit: IMPORT_LIMIT,
+				bodyLimit: IMPORT_MOST_BYTES,
 				schema: {
 					summary: "Bring a diagnostic output to a draft and take its readings; needs If-Match.",
 					querystring: importIntoQuery,
@@ -67,17 +67,17 @@ export function registerExhibits(app: FastifyInstance, deps: Deps): void {
 	);
 	app.get(
 		"/api/v1/exhibits/:sha256",
-		{ ...SHOP_AND_LINKS, schema: { summary: "A file's bytes." } },
+		{ ...SHOP_AND_LINKS, schema: { summary: "A file's bytes, or one range of them." } },
 		async (request, reply) => {
 			const { sha256 } = request.params as { sha256: string };
 			if (!/^[0-9a-f]{64}$/.test(sha256)) throw fault("not-found");
-			const exhibit = await fetchExhibit(deps, callerOf(request), sha256);
+			const exhibit = await openExhibit(deps, callerOf(request), sha256);
 			const name = encodeURIComponent(exhibit.fileName);
-			return reply
+			reply
 				.type(exhibit.mediaType === "text/plain" ? "text/plain; charset=utf-8" : exhibit.mediaType)
 				.header("Content-Disposition", `${exhibit.inline ? "inline" : "attachment"}; filename*=UTF-8''${name}`)
-				.header("Cache-Control", "private, max-age=3600")
-				.send(exhibit.bytes);
+				.header("Cache-Control", "private, max-age=3600");
+			return sendBytes(request, reply, exhibit, `"${sha256}"`);
 		},
 	);
 }

@@ -1,8 +1,9 @@
-/** The report on an order, as a PDF. */
+/** The report on an order, as a PDF; the carrier's edition also as plain text. */
 import type { FastifyInstance } from "fastify";
 import { callerOf, openTo } from "../access/callers.ts";
-import { reportQuery } from "../contract/report.ts";
+import { carrierTextQuery, reportQuery } from "../contract/report.ts";
 import type { Deps } from "../operations/deps.ts";
+import { carrierText } from "../operations/report/carrier-text.ts";
 import { composeReport } from "../operations/report/compose-report.ts";
 import { readReportFacts } from "../operations/report/report-facts.ts";
 import type { ReportWriter } from "../operations/report/report-writer.ts";
@@ -22,16 +23,35 @@ export function registerReport(app: FastifyInstance, deps: Deps, writeReport: Re
 		},
 		async (request, reply) => {
 			const id = pathId(request, "ord");
-			const { edition = "parties", at, language = "en" } = validate(reportQuery, request.query);
-			const facts = await readReportFacts(deps, callerOf(request), id, { edition, at, language });
+			const { edition = "parties", at, leg, language = "en" } = validate(reportQuery, request.query);
+			const facts = await readReportFacts(deps, callerOf(request), id, { edition, at, leg, language });
 			const bytes = await writeReport(composeReport(facts));
-			const name = `report-${edition}-${facts.checkpoint.size}-${id}${language === "en" ? "" : `-${language}`}.pdf`;
+			const of = leg === undefined ? "" : `leg-${leg}-`;
+			const inOther = language === "en" ? "" : `-${language}`;
+			const name = `report-${edition}-${of}${facts.checkpoint.size}-${id}${inOther}.pdf`;
 			return reply
 				.type("application/pdf")
 				.header("Content-Language", language)
 				.header("Content-Disposition", `inline; filename="${name}"`)
 				.header("Cache-Control", "private, no-cache")
 				.send(bytes);
+		},
+	);
+	app.get(
+		"/api/v1/orders/:id/carrier-text",
+		{
+			...openTo("account"),
+			schema: {
+				summary: "The carrier's edition as plain text, for a web form: numbered facts in short lines.",
+				querystring: carrierTextQuery,
+			},
+		},
+		async (request, reply) => {
+			const { at, leg, language = "en" } = validate(carrierTextQuery, request.query);
+			const asked = { edition: "carrier", at, leg, language } as const;
+			const facts = await readReportFacts(deps, callerOf(request), pathId(request, "ord"), asked);
+			const [text = ""] = carrierText(facts);
+			return reply.type("text/plain; charset=utf-8").header("Cache-Control", "private, no-cache").send(`${text}\n`);
 		},
 	);
 }

@@ -23,6 +23,7 @@ import { validate } from "../operations/validate.ts";
 import { rawBody, takeRawBodies } from "./exhibits.ts";
 import { SHOP_AND_LINKS } from "./orders.ts";
 import { pathId } from "./parts.ts";
+import { sendBytes } from "./send-bytes.ts";
 
 export function registerTransitRecordings(app: FastifyInstance, deps: Deps): void {
 	const ofLeg = "/api/v1/consignments/:id/transit-recordings";
@@ -73,25 +74,27 @@ export function registerTransitRecordings(app: FastifyInstance, deps: Deps): voi
 		{
 			...openTo("account"),
 			schema: {
-				summary: "Say how a recorder's file is to be read, and read it.",
+				summary:
+					"Say how a recorder's file is to be read, and read it; above 20 MiB in the background (202), `pending` says how far.",
 				body: recordingReading,
-				response: { 200: recordingView },
+				response: { 200: recordingView, 202: recordingView },
 			},
 		},
-		async (request) => {
+		async (request, reply) => {
 			const reading = validate(recordingReading, request.body);
-			return confirmReading(deps, callerOf(request), pathId(request, "trc"), reading);
+			const view = await confirmReading(deps, callerOf(request), pathId(request, "trc"), reading);
+			return reply.status(view.pending?.status === "being-read" ? 202 : 200).send(view);
 		},
 	);
 	app.get(
 		`${one}/file`,
 		{ ...SHOP_AND_LINKS, schema: { summary: "A recorder's file as it was brought." } },
 		async (request, reply) => {
-			const { fileName, bytes } = await fetchRecordingFile(deps, callerOf(request), pathId(request, "trc"));
-			return reply
+			const file = await fetchRecordingFile(deps, callerOf(request), pathId(request, "trc"));
+			reply
 				.type("text/plain; charset=utf-8")
-				.header("Content-Disposition", `attachment; filename*=UTF-8''${encodeURIComponent(fileName)}`)
-				.send(bytes);
+				.header("Content-Disposition", `attachment; filename*=UTF-8''${encodeURIComponent(file.fileName)}`);
+			return sendBytes(request, reply, file, `"${file.sha256}"`);
 		},
 	);
 }

@@ -23,6 +23,9 @@ const POSSIBLE: Readonly<Record<string, readonly [number, number]>> = {
 	one: [0, 2 ** 53 - 1],
 };
 
+/** Lines that are named of one reading. Our choice. */
+const MOST_LINES = 400;
+
 export interface Readings {
 	readonly list: ImportedReading[];
 	/** A reading whose value is known, or known to be none. */
@@ -32,6 +35,8 @@ export interface Readings {
 		unit: string,
 		value: number | null,
 		raw: string,
+		/** Of the file, that it was read from. */
+		lines: readonly number[],
 		more?: { readonly nullReason?: string; readonly atLeast?: true },
 	): void;
 	/**
@@ -50,14 +55,15 @@ export interface Readings {
 
 export function collectReadings(condition: ImportCondition, warnings: ImportWarning[]): Readings {
 	const list: ImportedReading[] = [];
-	const give: Readings["give"] = (check, subject, unit, value, raw, more = {}) => {
-		list.push({ check, subject, condition, value, unit, raw, ...more });
+	const give: Readings["give"] = (check, subject, unit, value, raw, lines, more = {}) => {
+		list.push({ check, subject, condition, value, unit, raw, lines: lines.slice(0, MOST_LINES), ...more });
 	};
 	const print: Readings["print"] = (check, subject, unit, printed, pattern, convert = (value) => value) => {
 		if (printed === undefined) return null;
 		const { raw, line } = printed;
+		const lines = line === null ? [] : [line];
 		const none = (nullReason: string) => {
-			give(check, subject, unit, null, raw, { nullReason });
+			give(check, subject, unit, null, raw, lines, { nullReason });
 			return null;
 		};
 		const word = nullReasonOf(raw);
@@ -76,7 +82,7 @@ export function collectReadings(condition: ImportCondition, warnings: ImportWarn
 			warnings.push(warning("impossible", line, { raw: raw.slice(0, 80) }));
 			return none("impossible");
 		}
-		give(check, subject, unit, value, raw);
+		give(check, subject, unit, value, raw, lines);
 		return value;
 	};
 	return { list, give, print };

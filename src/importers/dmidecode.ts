@@ -72,7 +72,9 @@ function readModule(block: Block, readings: Readings): void {
 	const locator = block.values.get("Locator")?.text;
 	if (size === undefined || locator === undefined) return;
 	if (/^No Module Installed$/.test(size.text))
-		readings.give("memory-module-size", `memory ${locator}`, "MiB", null, size.text, { nullReason: "not-fitted" });
+		readings.give("memory-module-size", `memory ${locator}`, "MiB", null, size.text, [size.number], {
+			nullReason: "not-fitted",
+		});
 	else
 		readings.print(
 			"memory-module-size",

@@ -1,4 +1,6 @@
 /** Reads a diagnostic output of any format that is read, found by its content or named. */
+
+import { accountedLines } from "./accounted-lines.ts";
 import { importAmdSmi, looksLikeAmdSmi } from "./amd-smi.ts";
 import { decodeText } from "./decode-text.ts";
 import { importDmidecode, looksLikeDmidecode } from "./dmidecode.ts";
@@ -66,7 +68,8 @@ export function importDiagnostic(bytes: Uint8Array, kind: ImportKind | null, con
 	const result = FORMATS[found].read(text, condition);
 	if (result.readings.length > MOST_READINGS)
 		throw new ImportRefusal("too-many-readings", null, { most: MOST_READINGS });
-	return { ...result, warnings: withoutRepeats(result.warnings), personal: findPersonal(text) };
+	const warnings = withoutRepeats(result.warnings);
+	return { ...result, warnings, personal: findPersonal(text), lines: accountedLines(text, { ...result, warnings }) };
 }
 
 /** Real outputs stay below 300. Source: our choice. */

@@ -14,6 +14,8 @@ export interface ImportedReading {
 	readonly unit: string;
 	/** The characters of the file. */
 	readonly raw: string;
+	/** Lines that it was read from, 1 for the first; none where the format has no one line for it. */
+	readonly lines: readonly number[];
 	readonly nullReason?: string;
 	/** The true value may be higher: the tool says that it left some out. */
 	readonly atLeast?: true;
@@ -66,8 +68,20 @@ export interface ImportedColumn {
 	readonly unitFrom: "header" | "rest" | null;
 }
 
+/** A line that gave something or was warned of; or a run of lines that gave nothing. */
+export interface AccountedLines {
+	readonly from: number;
+	readonly to: number;
+	/** Of the first; one that is cut ends with an ellipsis. */
+	readonly text: string;
+	/** Checks that were read from it, also where it holds no value of them. */
+	readonly checks: readonly string[];
+	/** Members of the identity that stand in it. */
+	readonly identity: readonly string[];
+}
+
 /** What an importer of one format gives; what is personal is found for all formats alike. */
-export type FormatResult = Omit<ImportResult, "personal">;
+export type FormatResult = Omit<ImportResult, "personal" | "lines">;
 
 export interface ImportResult {
 	readonly format: string;
@@ -83,6 +97,8 @@ export interface ImportResult {
 	/** Recorder files only. */
 	readonly columns?: readonly ImportedColumn[];
 	readonly personal: readonly PersonalFind[];
+	/** The file line by line, as far as it is listed. */
+	readonly lines: readonly AccountedLines[];
 }
 
 /** A file that is refused: nothing is guessed. */

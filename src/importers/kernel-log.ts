@@ -32,7 +32,7 @@ interface AerEvent {
 	readonly subject: string;
 	readonly kind: AerKind;
 	readonly head: KernelLine;
-	status: { readonly value: number; readonly mask: number } | null;
+	status: { readonly value: number; readonly mask: number; readonly line: number } | null;
 }
 
 /** @throws ImportRefusal where a journal line is broken or the last line is cut */
@@ -79,7 +79,12 @@ function joinEvents(lines: readonly KernelLine[], warnings: ImportWarning[]): Ae
 		if (status === null) continue;
 		const event = events.findLast((candidate) => candidate.subject === status[1] && candidate.status === null);
 		if (event === undefined) warnings.push(warning("event-without-head", line.line, { subject: status[1] ?? "?" }));
-		else event.status = { value: Number.parseInt(status[2] ?? "", 16), mask: Number.parseInt(status[3] ?? "", 16) };
+		else
+			event.status = {
+				value: Number.parseInt(status[2] ?? "", 16),
+				mask: Number.parseInt(status[3] ?? "", 16),
+				line: line.line,
+			};
 	}
 	return events;
 }
@@ -114,8 +119,9 @@ function giveAer(
 		if (first === undefined) continue;
 		const { subject, kind } = first;
 		const more = suppressed || isThrottled(group) ? ({ atLeast: true } as const) : {};
+		const lines = group.flatMap(({ head, status }) => [head.line, ...(status === null ? [] : [status.line])]);
 		if (!suppressed && more.atLeast === true) warnings.push(warning("throttled", first.head.line));
-		readings.give(`aer-${kind}-events`, subject, "errors", group.length, first.head.message.trim(), more);
+		readings.give(`aer-${kind}-events`, subject, "errors", group.length, first.head.message.trim(), lines, more);
 		const counts = new Map<string, number>();
 		for (const { head, status } of group) {
 			if (status === null) {
@@ -127,14 +133,14 @@ function giveAer(
 			if (unknownBits.length > 0) warnings.push(warning("bits-not-known", head.line, { bits: unknownBits.join(", ") }));
 		}
 		for (const [check, count] of counts)
-			readings.give(check, subject, "errors", count, first.head.message.trim(), more);
+			readings.give(check, subject, "errors", count, first.head.message.trim(), lines, more);
 	}
 }
 
 function giveXids(lines: readonly KernelLine[], readings: Readings, warnings: ImportWarning[]): void {
 	const counts = new Map<
 		string,
-		{ readonly subject: string; readonly number: number; readonly raw: string; count: number }
+		{ readonly subject: string; readonly number: number; readonly raw: string; readonly lines: number[] }
 	>();
 	const lost = new Map<string, KernelLine>();
 	let named: string | null = null;
@@ -147,14 +153,14 @@ function giveXids(lines: readonly KernelLine[], readings: Readings, warnings: Im
 		const key = `${xid[1]} ${xid[2]}`;
 		const seen = counts.get(key);
 		if (seen === undefined)
-			counts.set(key, { subject: xid[1], number: Number(xid[2]), raw: line.message.trim(), count: 1 });
-		else seen.count += 1;
+			counts.set(key, { subject: xid[1], number: Number(xid[2]), raw: line.message.trim(), lines: [line.line] });
+		else seen.lines.push(line.line);
 	}
-	for (const { subject, number, raw, count } of counts.values())
-		readings.give(`xid-${number}`, subject, "errors", count, raw);
+	for (const { subject, number, raw, lines: seen } of counts.values())
+		readings.give(`xid-${number}`, subject, "errors", seen.length, raw, seen);
 	for (const [subject, line] of lost) {
 		warnings.push(warning("bus-lost", line.line, { subject }));
-		readings.give("link-width", subject, "lanes", null, line.message.trim(), { nullReason: "bus-lost" });
+		readings.give("link-width", subject, "lanes", null, line.message.trim(), [line.line], { nullReason: "bus-lost" });
 	}
 	if (counts.size > 0) warnings.push(warning("xid-proves-nothing", null));
 }

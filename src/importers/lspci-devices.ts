@@ -13,13 +13,16 @@ export interface LspciDevice {
 	/** Capability and status of the first Express capability; a device may have several. */
 	capability: LinkState | null;
 	capabilityRaw: string;
+	capabilityLine: number;
 	status: LinkState | null;
 	statusRaw: string;
+	/** That of the header where it has none of its own. */
+	statusLine: number;
 	denied: boolean;
 	/** The configuration space reads all ones. */
 	gone: boolean;
 	/** Check ids of the error bits that are set, with the word printed. */
-	readonly errors: { readonly check: string; readonly raw: string }[];
+	readonly errors: { readonly check: string; readonly raw: string; readonly line: number }[];
 }
 
 interface Reader extends LspciDevice {
@@ -66,8 +69,10 @@ function newDevice(address: string, name: string, line: number): Reader {
 		secondaryBus: null,
 		capability: null,
 		capabilityRaw: "",
+		capabilityLine: line,
 		status: null,
 		statusRaw: "",
+		statusLine: line,
 		denied: false,
 		// The header of a device that is gone: its class and revision read all ones too.
 		gone: /\(rev ff\) \(prog-if ff\)$/.test(name),
@@ -110,9 +115,11 @@ function readLink(device: Reader, line: string, number: number): void {
 	if (which === "Cap" && device.capability === null) {
 		device.capability = state;
 		device.capabilityRaw = line.trim();
+		device.capabilityLine = number;
 	} else if (which === "Sta" && device.status === null) {
 		device.status = state;
 		device.statusRaw = line.trim();
+		device.statusLine = number;
 	}
 }
 
@@ -126,6 +133,6 @@ function readErrors(
 	for (const [raw, name = ""] of bits.matchAll(/([A-Za-z_]+)\+/g)) {
 		const check = aerCheckByName(word === "CESta" ? "correctable" : "uncorrectable", name);
 		if (check === null) warnings.push(warning("not-understood", number, { raw: raw.slice(0, 80) }));
-		else device.errors.push({ check, raw });
+		else device.errors.push({ check, raw, line: number });
 	}
 }

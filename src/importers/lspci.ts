@@ -68,22 +68,22 @@ function readDevice(
 	if (gone) warnings.push(warning("bus-lost", device.line, { subject: address }));
 	if (gone || status === null || capability === null) {
 		const nullReason = gone ? "bus-lost" : device.denied ? "access-denied" : "not-given";
-		readings.give("link-width", address, "lanes", null, device.statusRaw, { nullReason });
-		readings.give("link-speed", address, "GT/s", null, device.statusRaw, { nullReason });
+		readings.give("link-width", address, "lanes", null, device.statusRaw, [device.statusLine], { nullReason });
+		readings.give("link-speed", address, "GT/s", null, device.statusRaw, [device.statusLine], { nullReason });
 		const lost = { speedGTPerS: 0, width: 63 };
 		return gone
 			? { subject: address, condition, card: capability ?? lost, function: lost, upstreamPath: null, slot: null }
 			: null;
 	}
-	giveLink(readings, "", address, status, device.statusRaw, warnings, device.line);
+	giveLink(readings, "", address, status, device.statusRaw, warnings, device.statusLine);
 	if (!isAllOnes(capability))
-		giveLink(readings, "-capability", address, capability, device.capabilityRaw, warnings, device.line);
+		giveLink(readings, "-capability", address, capability, device.capabilityRaw, warnings, device.capabilityLine);
 	const path = pathAbove(device, devices);
 	if (path === null) warnings.push(warning("path-not-seen", device.line, { subject: address }));
 	// The end that counts an error need not be the end that has it, so the ports above are read too.
 	for (const one of [device, ...(path ?? [])]) {
 		const subject = one === device ? address : `${address} port ${one.address}`;
-		for (const { check, raw } of one.errors) readings.give(check, subject, "one", 1, raw);
+		for (const { check, raw, line } of one.errors) readings.give(check, subject, "one", 1, raw, [line]);
 		if (one.errors.length > 0) warnings.push(warning("sticky-bits", one.line, { subject: one.address }));
 	}
 	return {
@@ -109,12 +109,20 @@ function giveLink(
 	line: number,
 ): void {
 	const width = state.width === 0 ? null : state.width;
-	readings.give(`link-width${suffix}`, subject, "lanes", width, raw, width === null ? { nullReason: "no-link" } : {});
+	readings.give(
+		`link-width${suffix}`,
+		subject,
+		"lanes",
+		width,
+		raw,
+		[line],
+		width === null ? { nullReason: "no-link" } : {},
+	);
 	const speed = linkSpeed(state.speedGTPerS);
 	const nullReason = state.speedGTPerS === 0 ? "not-given" : "no-generation";
 	if (nullReason === "no-generation" && speed === null)
 		warnings.push(warning("no-generation", line, { speed: state.speedGTPerS }));
-	readings.give(`link-speed${suffix}`, subject, "GT/s", speed, raw, speed === null ? { nullReason } : {});
+	readings.give(`link-speed${suffix}`, subject, "GT/s", speed, raw, [line], speed === null ? { nullReason } : {});
 }
 
 /** The bridges from the device up to the root port; null where one of them is not in the file. */

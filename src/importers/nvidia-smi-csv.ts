@@ -146,7 +146,8 @@ function readDevice(
 		const other = found.find((cell) => cell.raw !== first.raw);
 		if (other === undefined) return readings.print(check, subject, unit, first, pattern, convert);
 		warnings.push(warning("link-changed", other.line, { column }));
-		readings.give(check, subject, unit, null, `${first.raw}, ${other.raw}`, { nullReason: "changes" });
+		const lines = [first.line, other.line].filter((line) => line !== null);
+		readings.give(check, subject, unit, null, `${first.raw}, ${other.raw}`, lines, { nullReason: "changes" });
 		return null;
 	};
 	const generation = (check: string, column: string) =>

@@ -101,8 +101,8 @@ function readPcieLevel(subject: string, card: JsonNode, readings: Readings, warn
 		const of = `${subject} power table`;
 		if (only === undefined || active.length > 1) {
 			warnings.push(warning("active-level-unknown", node.line));
-			readings.give("link-width", of, "lanes", null, "", { nullReason: "active-level-unknown" });
-			readings.give("link-speed", of, "GT/s", null, "", { nullReason: "active-level-unknown" });
+			readings.give("link-width", of, "lanes", null, "", [node.line], { nullReason: "active-level-unknown" });
+			readings.give("link-speed", of, "GT/s", null, "", [node.line], { nullReason: "active-level-unknown" });
 			continue;
 		}
 		readings.print("link-width", of, "lanes", only, / x(\d+)/, linkWidth);

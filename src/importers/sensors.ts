@@ -71,7 +71,7 @@ function readChip(chipName: string, chip: JsonNode, readings: Readings, warnings
 			const [check, unit] = known;
 			const subject = graphics || drive ? chipName : `${chipName} ${name}`;
 			if (Number(member(label, "_fault")?.raw) === 1)
-				readings.give(check, subject, unit, null, node.raw, { nullReason: "sensor-fault" });
+				readings.give(check, subject, unit, null, node.raw, [node.line], { nullReason: "sensor-fault" });
 			else readings.print(check, subject, unit, { raw: node.raw, line: node.line }, /^(-?\d+(?:\.\d+)?)$/);
 		}
 	}

@@ -88,7 +88,7 @@ function readHealth(
 ): void {
 	const passed = jsonAt(root, "smart_status", "passed");
 	if (passed?.kind === "boolean") {
-		readings.give("smart-self-assessment", subject, "one", passed.raw === "true" ? 1 : 0, passed.raw);
+		readings.give("smart-self-assessment", subject, "one", passed.raw === "true" ? 1 : 0, passed.raw, [passed.line]);
 		if (passed.raw === "true" && bits.length > 0) warnings.push(warning("passed-with-bits", passed.line));
 	}
 	const print = (check: string, unit: string, ...path: string[]) =>
@@ -102,7 +102,7 @@ function readHealth(
 		jsonAt(root, "ata_smart_self_test_log", "standard", "table");
 	const result = jsonAt(test?.elements[0], "status", "passed");
 	if (result?.kind === "boolean")
-		readings.give("smart-self-test", subject, "one", result.raw === "true" ? 1 : 0, result.raw);
+		readings.give("smart-self-test", subject, "one", result.raw === "true" ? 1 : 0, result.raw, [result.line]);
 }
 
 /** ATA attributes by number. Names differ between makers; the number decides. */
@@ -128,7 +128,7 @@ function readAttributes(root: JsonNode, subject: string, readings: Readings): vo
 		if (check === undefined || value === undefined) continue;
 		const most = check === "smart-command-timeouts" ? LARGEST_TIMEOUTS : LARGEST_PLAIN;
 		if (value.kind === "number" && COUNT.test(value.raw) && Number(value.raw) > most)
-			readings.give(check, subject, "one", null, value.raw, { nullReason: "packed" });
+			readings.give(check, subject, "one", null, value.raw, [value.line], { nullReason: "packed" });
 		else readings.print(check, subject, "one", plain(value), COUNT);
 	}
 }

@@ -167,15 +167,29 @@ function readState(device: Device, which: Which, readings: Readings, warnings: I
 	const lost = width !== undefined && /^63$/.test(width.text.trim());
 	if (lost) {
 		if (which === "current") warnings.push(warning("bus-lost", width.number, { subject: device.address }));
-		readings.give(`link-width${suffix}`, device.address, "lanes", null, width.text, { nullReason: "bus-lost" });
-		readings.give(`link-speed${suffix}`, device.address, "GT/s", null, speed?.text ?? "", { nullReason: "bus-lost" });
+		readings.give(`link-width${suffix}`, device.address, "lanes", null, width.text, [width.number], {
+			nullReason: "bus-lost",
+		});
+		readings.give(
+			`link-speed${suffix}`,
+			device.address,
+			"GT/s",
+			null,
+			speed?.text ?? "",
+			speed === undefined ? [] : [speed.number],
+			{
+				nullReason: "bus-lost",
+			},
+		);
 		return { speedGTPerS: 0, width: 63 };
 	}
 	const printed = (line: TextLine | undefined) =>
 		line === undefined ? undefined : { raw: line.text.trim(), line: line.number };
 	// 255 and 0: the register is not there, or the link is down.
 	if (width !== undefined && /^(255|0)$/.test(width.text.trim()))
-		readings.give(`link-width${suffix}`, device.address, "lanes", null, width.text.trim(), { nullReason: "no-link" });
+		readings.give(`link-width${suffix}`, device.address, "lanes", null, width.text.trim(), [width.number], {
+			nullReason: "no-link",
+		});
 	else readings.print(`link-width${suffix}`, device.address, "lanes", printed(width), /^(\d+)$/, linkWidth);
 	readings.print(`link-speed${suffix}`, device.address, "GT/s", printed(speed), SPEED, linkSpeed);
 	return stateOf(device, which);
@@ -205,9 +219,10 @@ function readPowerTable(device: Device, readings: Readings, warnings: ImportWarn
 	const active = read.filter((level) => level.active);
 	const [only] = active;
 	if (only === undefined || active.length > 1) {
-		warnings.push(warning("active-level-unknown", levels[0]?.number ?? null));
-		readings.give("link-width", subject, "lanes", null, "", { nullReason: "active-level-unknown" });
-		readings.give("link-speed", subject, "GT/s", null, "", { nullReason: "active-level-unknown" });
+		const lines = levels.map(({ number }) => number);
+		warnings.push(warning("active-level-unknown", lines[0] ?? null));
+		readings.give("link-width", subject, "lanes", null, "", lines, { nullReason: "active-level-unknown" });
+		readings.give("link-speed", subject, "GT/s", null, "", lines, { nullReason: "active-level-unknown" });
 		return;
 	}
 	const printed = { raw: only.line.text.trim(), line: only.line.number };

@@ -23,6 +23,12 @@ export interface Deps {
 	readonly erasures: Erasures;
 	/** Folder for exhibits, inside the data folder. */
 	readonly exhibitFolder: string;
+	/** Whether a mail server is set: without one nothing is queued. */
+	readonly canMail: boolean;
+	/** Bytes that are free where exhibits lie. */
+	readonly freeBytes: () => Promise<number>;
+	/** The most bytes that the exhibits of one order take. */
+	readonly exhibitQuotaBytes: number;
 }
 
 export interface LogKeys {
@@ -63,13 +69,18 @@ export type IdPrefix =
 	| "pty"
 	| "itm"
 	| "ord"
+	| "chk"
+	| "cls"
 	| "con"
 	| "rec"
 	| "ins"
 	| "ben"
 	| "lnk"
 	| "pka"
+	| "mal"
 	| "pos"
 	| "stl"
 	| "trc"
+	| "upl"
+	| "ntc"
 	| "log";

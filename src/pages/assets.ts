@@ -1,4 +1,4 @@
-/** The stylesheet and the little script, as built into `dist/pages/browser/`; read once. */
+/** The stylesheet and the scripts, as built into `dist/pages/browser/`; read once. */
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { FastifyInstance } from "fastify";
@@ -9,7 +9,7 @@ const BUILT = fileURLToPath(new URL("../../dist/pages/browser/", import.meta.url
 export function registerAssets(app: FastifyInstance): void {
 	const assets = [
 		{ path: "/assets/style.css", file: "style.css", type: "text/css; charset=utf-8" },
-		...["device.js", "planner.js"].map((file) => ({
+		...["device.js", "planner.js", "files.js", "uploads.js", "copy-text.js"].map((file) => ({
 			path: `/assets/${file}`,
 			file,
 			type: "text/javascript; charset=utf-8",

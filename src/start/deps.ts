@@ -1,20 +1,31 @@
 /** Makes what operations are given from outside: the only place where clock and randomness are read. */
 import { randomBytes } from "node:crypto";
 import { makeVault, type Vault } from "../database/vault.ts";
+import { freeBytesOf } from "../exhibits/store.ts";
 import type { Deps, IdPrefix } from "../operations/deps.ts";
 import { makeErasures } from "./erasures.ts";
 import { makeLogKeys } from "./log-keys.ts";
 import { makePartyKeys } from "./party-keys.ts";
+import { DEFAULT_QUOTA_GIB, GIB } from "./settings.ts";
 
 /** Crockford's alphabet: no letters that are read for digits. */
 const ALPHABET = "0123456789abcdefghjkmnpqrstvwxyz";
 
 export function makeDeps({
 	keyFolder,
+	exhibitQuotaBytes = DEFAULT_QUOTA_GIB * GIB,
+	canMail = false,
 	...parts
-}: Pick<Deps, "database" | "log" | "publicUrl" | "exhibitFolder"> & { readonly keyFolder: string }): Deps {
+}: Pick<Deps, "database" | "log" | "publicUrl" | "exhibitFolder"> & {
+	readonly keyFolder: string;
+	readonly exhibitQuotaBytes?: number;
+	readonly canMail?: boolean;
+}): Deps {
 	return {
 		...parts,
+		canMail,
+		exhibitQuotaBytes,
+		freeBytes: () => freeBytesOf(parts.exhibitFolder),
 		logKeys: makeLogKeys(keyFolder),
 		partyKeys: makePartyKeys(keyFolder, randomBytes),
 		erasures: makeErasures(keyFolder),

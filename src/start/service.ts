@@ -13,11 +13,15 @@ import { partiesNotErased } from "../database/orders.ts";
 import { openPool } from "../database/pool.ts";
 import type { Deps } from "../operations/deps.ts";
 import { openLog } from "../operations/log/open-log.ts";
+import type { Mailing } from "../operations/mail/send-due-mail.ts";
+import { sendBySmtp } from "../operations/mail/smtp-sender.ts";
 import { replayErasures } from "../operations/parties/erase-party.ts";
 import type { Authority } from "../operations/time-stamps/stamp-newest-checkpoint.ts";
 import { trustAnchors } from "../operations/time-stamps/trust-anchors.ts";
+import { cleanUploads } from "../operations/uploads/clean-uploads.ts";
 import { buildApp } from "./build-app.ts";
 import { makeDeps, vaultOf } from "./deps.ts";
+import { startMailing } from "./mailing.ts";
 import type { Settings } from "./settings.ts";
 import { startTimeStamping } from "./time-stamping.ts";
 
@@ -26,6 +30,8 @@ export const MIGRATIONS = fileURLToPath(new URL("../../migrations", import.meta.
 
 /** For how long requests that have begun are waited for at a stop. Our choice: an upload of 20 MiB over a poor line. */
 const DRAIN_S = 30;
+/** Our choice: an upload may wait for days, and what it takes up is counted. */
+const CLEANED_EVERY_MS = 3_600_000;
 
 export interface Service {
 	readonly app: FastifyInstance;
@@ -55,20 +61,39 @@ export async function startService(settings: Settings): Promise<Service> {
 		await refuseForgetfulDatabase(database);
 		const exhibitFolder = join(settings.dataDir, "exhibits");
 		await mkdir(exhibitFolder, { recursive: true, mode: 0o700 });
-		const deps = makeDeps({ database, log, publicUrl: settings.publicUrl, exhibitFolder, keyFolder: settings.keyDir });
+		const deps = makeDeps({
+			database,
+			log,
+			publicUrl: settings.publicUrl,
+			exhibitFolder,
+			exhibitQuotaBytes: settings.exhibitQuotaBytes,
+			keyFolder: settings.keyDir,
+			canMail: settings.mail !== null,
+		});
 		await openLog(deps);
 		await replayErasures(deps);
+		await cleanUploads(deps);
 		await deps.partyKeys.requireAll(await partiesNotErased(database));
 		const isReady = () => isMigrated(database, MIGRATIONS);
 		const app = await buildApp(deps, { trustProxy: settings.trustProxy, logger: log, isReady });
 		undo.push(() => drain(app));
 		await listen(app, settings);
 		if (authority !== null) undo.push(startTimeStamping(deps, authority));
+		if (settings.mail !== null) undo.push(startMailing(deps, mailingOf(settings.mail)));
+		undo.push(startCleaning(deps));
 		return { app, deps, stop };
 	} catch (error) {
 		await stop();
 		throw error;
 	}
+}
+
+/** Takes away, from time to time, uploads that nobody finished. */
+function startCleaning(deps: Deps): () => Promise<void> {
+	const timer = setInterval(() => {
+		cleanUploads(deps).catch((error: unknown) => deps.log.error({ err: error }, "uploads were not cleaned"));
+	}, CLEANED_EVERY_MS);
+	return async () => clearInterval(timer);
 }
 
 /** A request as it is logged: by its route, since addresses hold the secrets of links and the names of files. */
@@ -119,6 +144,10 @@ async function authorityOf({ timeStamps }: Settings): Promise<Authority | null> 
 	} catch (error) {
 		throw new Error(`setting TIMESTAMP_CA: ${caPath}: ${(error as Error).message}`);
 	}
+}
+
+function mailingOf({ server, from }: NonNullable<Settings["mail"]>): Mailing {
+	return { from, give: (envelope, bytes, stop) => sendBySmtp(server, envelope, bytes, stop) };
 }
 
 async function databaseUrls(settings: Settings, undo: (() => Promise<void>)[]) {

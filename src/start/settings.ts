@@ -2,7 +2,13 @@
 import { homedir } from "node:os";
 import { join, resolve } from "node:path";
 import { z } from "zod";
+import { sendableAddress } from "../contract/mail-address.ts";
+import type { Sender } from "../operations/mail/mail-bytes.ts";
+import type { MailServer } from "../operations/mail/smtp-sender.ts";
 
+/** Our choice: some films and whole-trip recordings per order. */
+export const DEFAULT_QUOTA_GIB = 64;
+export const GIB = 1024 ** 3;
 const LOG_LEVELS = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
 
 export interface Settings {
@@ -18,12 +24,59 @@ export interface Settings {
 	readonly trustProxy: boolean;
 	/** Null: no independent time. */
 	readonly timeStamps: { readonly url: string; readonly caPath: string; readonly everyMin: number } | null;
+	/** Null: no mail is sent. */
+	readonly mail: { readonly server: MailServer; readonly from: Sender } | null;
+	/** The most bytes that the exhibits of one order take. */
+	readonly exhibitQuotaBytes: number;
 	readonly logLevel: (typeof LOG_LEVELS)[number];
 }
 
 const postgresUrl = z.url({ protocol: /^postgres(ql)?$/, error: "must be a postgres:// address" });
 
 const httpUrl = z.url({ protocol: /^https?$/, error: "must be an http:// or https:// address" });
+
+/** Ports of RFC 8314, 3: submission with TLS from the first byte, and with STARTTLS. */
+const SUBMISSION = { smtps: 465, smtp: 587 };
+
+function serverOf(value: string, context: z.RefinementCtx): MailServer {
+	const url = URL.canParse(value) ? new URL(value) : null;
+	const scheme = url?.protocol.slice(0, -1) ?? "";
+	if (url === null || url.hostname === "" || (scheme !== "smtp" && scheme !== "smtps")) {
+		context.addIssue("must be an smtp:// or smtps:// address");
+		return z.NEVER;
+	}
+	if (/[^/]/.test(url.pathname) || url.search !== "" || url.hash !== "") {
+		context.addIssue("must end after the host and its port");
+		return z.NEVER;
+	}
+	if ((url.username === "") !== (url.password === "")) {
+		context.addIssue("must hold both a user and a password, or neither");
+		return z.NEVER;
+	}
+	try {
+		const [user, pass] = [decodeURIComponent(url.username), decodeURIComponent(url.password)];
+		return {
+			host: url.hostname.replace(/^\[|\]$/g, ""),
+			port: url.port === "" ? SUBMISSION[scheme] : Number(url.port),
+			secure: scheme === "smtps",
+			credentials: user === "" ? null : { user, pass },
+		};
+	} catch {
+		context.addIssue("must have a % in its user or password written as %25");
+		return z.NEVER;
+	}
+}
+
+/** `Shown name <address>`, or the address alone. */
+function senderOf(value: string, context: z.RefinementCtx): Sender {
+	const [, name = "", inside, alone] = /^\s*(?:"?([^"<>\p{Cc}]*?)"?\s*<([^<>]+)>|([^<>]+?))\s*$/u.exec(value) ?? [];
+	const address = sendableAddress(inside ?? alone ?? "");
+	if (address === null) {
+		context.addIssue("must be an address such as bench@example.org, or Name <bench@example.org>");
+		return z.NEVER;
+	}
+	return { name: name.trim(), address };
+}
 
 const environment = z.object({
 	HOST: z.string().min(1, "must be an address to listen on").default("127.0.0.1"),
@@ -46,6 +99,13 @@ const environment = z.object({
 		.regex(/^[1-9][0-9]{0,4}$/, "must be a number of minutes from 1 to 99999")
 		.transform(Number)
 		.default(60),
+	SMTP_URL: z.string().transform(serverOf).optional(),
+	MAIL_FROM: z.string().transform(senderOf).optional(),
+	EXHIBIT_QUOTA_GIB: z
+		.string()
+		.regex(/^[1-9][0-9]{0,5}$/, "must be a whole number of GiB from 1 to 999999")
+		.transform(Number)
+		.default(DEFAULT_QUOTA_GIB),
 	LOG_LEVEL: z.enum(LOG_LEVELS, `must be one of ${LOG_LEVELS.join(", ")}`).default("info"),
 });
 
@@ -59,8 +119,11 @@ export function readSettings(variables: Readonly<Record<string, string | undefin
 	if (!outcome.success) {
 		const issue = outcome.error.issues[0];
 		const name = String(issue?.path[0]);
-		// An address of a database holds a password, which belongs in no log.
-		const value = name.startsWith("DATABASE_") ? "it is something else" : `it is ${JSON.stringify(given[name])}`;
+		// An address of a database or a mail server holds a password, which belongs in no log.
+		const value =
+			name.startsWith("DATABASE_") || name === "SMTP_URL"
+				? "it is something else"
+				: `it is ${JSON.stringify(given[name])}`;
 		throw new Error(`setting ${name} ${issue?.message}; ${value}`);
 	}
 	const read = outcome.data;
@@ -74,6 +137,9 @@ export function readSettings(variables: Readonly<Record<string, string | undefin
 		throw new Error(
 			"settings TIMESTAMP_URL and TIMESTAMP_CA come together: set both, or neither to go without independent time",
 		);
+	}
+	if ((read.SMTP_URL === undefined) !== (read.MAIL_FROM === undefined)) {
+		throw new Error("settings SMTP_URL and MAIL_FROM come together: set both, or neither to send no mail");
 	}
 	return {
 		host: read.HOST,
@@ -90,6 +156,11 @@ export function readSettings(variables: Readonly<Record<string, string | undefin
 			read.TIMESTAMP_URL === undefined || read.TIMESTAMP_CA === undefined
 				? null
 				: { url: read.TIMESTAMP_URL, caPath: resolve(read.TIMESTAMP_CA), everyMin: read.TIMESTAMP_EVERY_MIN },
+		mail:
+			read.SMTP_URL === undefined || read.MAIL_FROM === undefined
+				? null
+				: { server: read.SMTP_URL, from: read.MAIL_FROM },
+		exhibitQuotaBytes: read.EXHIBIT_QUOTA_GIB * GIB,
 		logLevel: read.LOG_LEVEL,
 	};
 }

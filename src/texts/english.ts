@@ -1,5 +1,6 @@
 /** All English sentences, by key. One file per subject in `english/`; a key begins with its subject. */
 import { arrival } from "./english/arrival.ts";
+import { catalogue } from "./english/catalogue.ts";
 import { checks } from "./english/checks.ts";
 import { checksByClass } from "./english/checks-by-class.ts";
 import { claims } from "./english/claims.ts";
@@ -17,8 +18,10 @@ import { foams } from "./english/foams.ts";
 import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
+import { learning } from "./english/learning.ts";
 import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
+import { mail } from "./english/mail.ts";
 import { notice } from "./english/notice.ts";
 import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
@@ -39,11 +42,13 @@ import { soak } from "./english/soak.ts";
 import { soakPage } from "./english/soak-page.ts";
 import { strength } from "./english/strength.ts";
 import { units } from "./english/units.ts";
+import { upload } from "./english/upload.ts";
 import { verify } from "./english/verify.ts";
 import { warranty } from "./english/warranty.ts";
 
 export const english = {
 	...arrival,
+	...catalogue,
 	...checks,
 	...claims,
 	...checksByClass,
@@ -60,11 +65,13 @@ export const english = {
 	...general,
 	...layout,
 	...log,
+	...mail,
 	...link,
 	...slip,
 	...shop,
 	...cover,
 	...cushion,
+	...learning,
 	...notice,
 	...origin,
 	...packaging,
@@ -83,6 +90,7 @@ export const english = {
 	...shock,
 	...risk,
 	...units,
+	...upload,
 	...verify,
 	...warranty,
 };

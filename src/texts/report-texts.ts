@@ -174,7 +174,7 @@ type PlannerKey =
 			| "pack.position-kind"
 	  >;
 
-/** The draft itself; what stands around it is said on its page alone. */
+/** The draft itself and what a report tells of one that was sent; the rest is said on its page alone. */
 type NoticeKey =
 	| "notice.amount"
 	| "notice.amount-later"
@@ -189,10 +189,15 @@ type NoticeKey =
 	| "notice.inspection"
 	| "notice.kept"
 	| "notice.outer-seen"
+	| "notice.received"
+	| "notice.received-not"
+	| "notice.received-proof"
+	| "notice.sent-proof"
 	| "notice.signed"
 	| "notice.subject"
 	| "notice.to"
-	| `notice.${"form" | "says" | "subject"}-${string}`;
+	| `notice.${"form" | "says" | "subject"}-${string}`
+	| Under<"notice.way">;
 
 type PeriodsKey =
 	| "periods.chosen"

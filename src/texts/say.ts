@@ -19,7 +19,7 @@ const TEMPLATES: Readonly<Record<Language, Readonly<Record<string, string>>>> = 
  * @throws Error when the key or a value it names is missing: a programming fault, found by the texts test. Another
  * language's words never stand in for it.
  */
-export function say(key: TextKey, values?: TextValues): string;
+export function say(key: TextKey, values?: TextValues, language?: "en"): string;
 export function say(key: ReportKey, values: TextValues, language: Language): string;
 export function say(key: TextKey, values: TextValues = {}, language: Language = "en"): string {
 	const template = TEMPLATES[language][key];

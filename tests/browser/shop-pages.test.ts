@@ -41,6 +41,8 @@ describe.skipIf(BROWSER_MISSING)("the shop's pages", () => {
 				"/orders/new",
 				"/benches",
 				"/stock",
+				"/catalogue",
+				"/catalogue/drive",
 				"/foam-drops",
 				`${order}/papers`,
 				`${order}${leg}/recordings`,

@@ -54,3 +54,13 @@ test("each system has lines for a card's link and for a drive", () => {
 	}
 	expect(collectorsFor(new Set(["mass"]))).toEqual([]);
 });
+
+test("a reading that an importer takes from a file has a line that writes such a file", () => {
+	// A score is one of a workload, a count of read errors of a scan: no line of the system gives either.
+	const byHand = ["score", "read-errors", "memory-errors"];
+	const software = ITEM_CLASSES.flatMap((itemClass) => checksOf(itemClass)).filter(
+		({ whoCan }) => whoCan === "software",
+	);
+	const missing = software.filter(({ id }) => collectorsFor(new Set([id])).length === 0 && !byHand.includes(id));
+	expect(missing.map(({ id }) => id)).toEqual([]);
+});

@@ -60,6 +60,9 @@ async function settle() {
 	const claim = `/api/v1/consignments/${played.legIds[0]}/claim`;
 	const saved = await shop.ask("PUT", claim, noted, { "if-match": '"v0"' });
 	expect(saved.statusCode, saved.body).toBe(200);
+	const notice = { language: "en", text: "One board does not start.", sentOn: "2026-03-10", sentBy: "e-mail" };
+	const kept = await shop.ask("POST", `/api/v1/consignments/${played.legIds[0]}/notices`, notice);
+	expect(kept.statusCode, kept.body).toBe(201);
 }
 /** A recorder that timed one fall, with its clock set: its impact can be placed where the order's line reaches so far. */
 async function bringRecording({ legIds }: Played): Promise<void> {
@@ -187,6 +190,9 @@ describe.skipIf(lacks("pdftotext"))("its words", () => {
 			expect(words.expert).toContain(words_);
 		}
 		for (const words_ of settled.slice(1)) expect(words.carrier).not.toContain(words_);
+		expect(words.carrier).toContain("2026-03-10, by e-mail");
+		expect(words.carrier).toContain("One board does not start.");
+		expect(words.parties).not.toContain("One board does not start.");
 	});
 	it("begin with one summary page", () => {
 		for (const edition of EDITIONS) {
@@ -230,7 +236,8 @@ describe.skipIf(lacks("pdftotext"))("its words", () => {
 	it("of the carrier's edition name no origin, by id or by name, and no finding; those of the expert's do", () => {
 		const names = ORIGINS.map((id) => english[`origin.${id}` as keyof typeof english] as string);
 		const ids = ORIGINS.filter((id) => id.includes("-"));
-		for (const name of [...names, ...ids]) expect(words.carrier?.toLowerCase()).not.toContain(name.toLowerCase());
+		for (const name of [...names, ...ids, english["comparison-page.origin"]])
+			expect(words.carrier?.toLowerCase()).not.toContain(name.toLowerCase());
 		expect(names.filter((name) => words.expert?.includes(name)).length).toBeGreaterThan(5);
 		for (const [key, text] of Object.entries(english)) {
 			if (key.startsWith("origin.finding-")) expect(words.carrier).not.toContain(text);

@@ -20,10 +20,7 @@ function ofBlock(block: Block): string[] {
 		case "table":
 			return [...block.head, ...block.rows.flatMap(own)];
 		case "figure":
-			return [
-				block.caption,
-				...block.drawing.primitives.flatMap((one) => (one.kind === "text" ? [one.text] : [])),
-			];
+			return [block.caption, ...block.drawing.primitives.flatMap((one) => (one.kind === "text" ? [one.text] : []))];
 		default:
 			return [];
 	}

@@ -38,7 +38,7 @@ export interface TestApp {
 	close(): Promise<void>;
 }
 
-export async function testApp(): Promise<TestApp> {
+export async function testApp({ canMail = false } = {}): Promise<TestApp> {
 	const db = await testDatabase();
 	const exhibitFolder = await mkdtemp(join(tmpdir(), "handover-risk-exhibits-"));
 	const deps = makeDeps({
@@ -47,6 +47,7 @@ export async function testApp(): Promise<TestApp> {
 		publicUrl: "http://localhost",
 		exhibitFolder,
 		keyFolder: db.keyFolder,
+		canMail,
 	});
 	await openLog(deps);
 	const routes: { method: string[]; url: string; callers: readonly CallerClass[] }[] = [];

@@ -16,7 +16,12 @@ import { setUp } from "../trials/sealing-client.ts";
 /** Every planted text holds this word, which nothing else does. */
 const WORD = "Quillerby";
 const CONTROL = "Zuverlyte";
-const LOGGED = { LOG_LEVEL: "trace" };
+const LOGGED = {
+	LOG_LEVEL: "trace",
+	// No mail server is there; mails are queued, tried and logged.
+	SMTP_URL: "smtp://127.0.0.1:9",
+	MAIL_FROM: "post@nord.example",
+};
 
 let folder: string;
 let service: ServiceProcess;
@@ -104,6 +109,22 @@ async function plant() {
 		outcome: "refund",
 		itemNext: "stays",
 		text: `as ${WORD} wishes`,
+	});
+	await ask("POST", `/orders/${order.id}/mails`, {
+		kind: "receipt",
+		recordId: draft.id,
+		to: `second@${WORD}.example`,
+	});
+	const notice = await ask("POST", `/consignments/${leg.id}/notices`, {
+		language: "en",
+		text: `Notice of damage to the parcel of ${WORD}`,
+		sentOn: "2026-03-09",
+		sentBy: "registered-letter",
+		proofOfSending: `RN 0042 of ${WORD}`,
+	});
+	await ask("POST", `/notices/${notice.id}/receipt`, {
+		receivedOn: "2026-03-10",
+		proofOfReceipt: `signed for ${WORD}`,
 	});
 	// A recorder may be named after its owner, in the header too.
 	const trip = Buffer.from(`time [s],${WORD} z [g],note\n0,1,by ${WORD}\n0.001,9,\n0.002,1,\n`);

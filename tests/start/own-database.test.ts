@@ -30,6 +30,7 @@ describe.skipIf(SYSTEM_VERSION === null)(`on PostgreSQL ${SYSTEM_VERSION}, a ser
 				url: service.url,
 				setUpLink: service.setUpLink ?? "",
 				outFolder: inFolder("out"),
+				withYear: false,
 			});
 		} finally {
 			await service.stop();

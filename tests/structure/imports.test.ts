@@ -43,11 +43,15 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 			"exhibits",
 			"reports",
 		],
-		others: /^(zod|date-holidays|file-type|@humanwhocodes\/momoa|node:(url|worker_threads))$/,
+		others: /^(zod|date-holidays|file-type|@humanwhocodes\/momoa|node:(url|worker_threads|zlib))$/,
 	},
 	"operations/dossier": {
 		ours: ["operations", "contract", "records", "texts", "faults.ts", "access", "database", "exhibits"],
 		others: /^node:(fs|stream|url|zlib)$/,
+	},
+	"operations/mail": {
+		ours: ["operations", "contract", "records", "texts", "faults.ts", "access", "database"],
+		others: /^(nodemailer\/lib\/(mail-composer|smtp-connection)|node:(net|stream))$/,
 	},
 	"operations/time-stamps": {
 		ours: ["operations", "records", "database"],
@@ -55,7 +59,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 	},
 	http: {
 		ours: ["http", "operations", "contract", "access", "faults.ts", "records", "texts"],
-		others: /^(fastify|@fastify\/.*|zod|node:http)$/,
+		others: /^(fastify|@fastify\/.*|zod|@tus\/server|node:(http|stream))$/,
 	},
 	pages: {
 		ours: [
@@ -74,7 +78,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 	},
 	"pages/browser": {
 		ours: ["pages", "records", "records/verify", "texts"],
-		others: /^(preact|preact\/hooks|@noble\/hashes\/utils\.js)$/,
+		others: /^(preact|preact\/hooks|@noble\/hashes\/utils\.js|tus-js-client)$/,
 	},
 	start: { ours: ["*"], others: /./ },
 };
@@ -104,6 +108,7 @@ function importsOf(file: string): Import[] {
 const INNER_ROOMS = [
 	"calculations/statistics",
 	"operations/dossier",
+	"operations/mail",
 	"operations/time-stamps",
 	"pages/browser",
 	"records/verify",

@@ -3,13 +3,14 @@
  * seal, starts it again, and reads back everything that was acknowledged. Ends with 1 where anything is lost.
  */
 import { randomInt } from "node:crypto";
-import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import pg from "pg";
 import { freePort, type ServiceProcess, startServiceProcess } from "../../src/start/demo/service-process.ts";
 import { secondInstanceOf } from "../setup/second-instance.ts";
+import { killAll } from "./kill-all.ts";
 import { type Access, type Acknowledged, isStillThere, sealUntilKilled, setUp } from "./sealing-client.ts";
 
 const CLIENTS = 4;
@@ -35,7 +36,7 @@ try {
 		);
 		const killAfterMs = randomInt(...KILL_AFTER_MS);
 		await sleep(killAfterMs);
-		await kill(service);
+		await killAll(service, folder);
 		await Promise.all(clients);
 		const begun = performance.now();
 		service = await start();
@@ -68,15 +69,6 @@ async function start(): Promise<ServiceProcess> {
 		program: new URL("../dist/start/server.js", import.meta.url).pathname,
 		variables: { PATH: process.env.PATH, DATA_DIR: folder, PORT: String(await freePort()), LOG_LEVEL: "silent" },
 	});
-}
-
-/** Both at once, in random order: a power cut has none. */
-async function kill(running: ServiceProcess): Promise<void> {
-	const postmaster = Number((await readFile(join(folder, "database", "postmaster.pid"), "utf8")).split("\n")[0]);
-	const targets = [running.pid, -postmaster];
-	if (randomInt(2) === 1) targets.reverse();
-	for (const target of targets) process.kill(target, "SIGKILL");
-	await running.ended;
 }
 
 async function countLost(access: Access, acts: readonly Acknowledged[]): Promise<number> {

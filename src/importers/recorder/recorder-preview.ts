@@ -17,6 +17,8 @@ export interface RecorderPreview {
 const SHOWN_ROWS = 8;
 /** More than 560 lines of any recorder's table; an even number, so that UTF-16 is not cut inside a character. */
 const LOOKED_AT_BYTES = 256 * 1024;
+/** Of a long file these first bytes say all that is said here. */
+export const BEGINNING_BYTES = LOOKED_AT_BYTES + 2;
 
 /** @throws ImportRefusal where it is no text, has no header, or its first rows are broken */
 export function previewRecorderFile(bytes: Uint8Array): RecorderPreview {

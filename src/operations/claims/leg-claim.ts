@@ -7,8 +7,10 @@ import { suggestRegime } from "../../calculations/claims/suggest-regime.ts";
 import { CLAIM_RULES } from "../../catalogue/claim-rules.ts";
 import { CLAIMANTS } from "../../catalogue/claimants.ts";
 import type { LegClaimInput, LegClaimView } from "../../contract/leg-claim.ts";
+import type { NoticeView } from "../../contract/notices.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import { claimCaseOf, saveClaimCase } from "../../database/claim-cases.ts";
+import { noticesOf } from "../../database/notices.ts";
 import { ownerOfOrder } from "../../database/orders.ts";
 import { Fault, fault } from "../../faults.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
@@ -58,12 +60,13 @@ export async function legClaim(
 	records: readonly SealedRecord[],
 	speaker: Speaker = ENGLISH,
 ): Promise<LegClaimView> {
-	const row = await claimCaseOf(deps.database, leg.id);
+	const [row, notices] = await Promise.all([claimCaseOf(deps.database, leg.id), noticesOf(deps.database, leg.id)]);
 	const arrival = records.filter(
 		({ view }) => view.consignmentId === leg.id && view.stage === "arrival" && view.supersededBy === null,
 	)[0];
 	const noted = (row?.plain ?? {}) as LegClaimInput;
-	const claim = claimOf(order, leg, arrival?.statement ?? null, noted, deps.now(), speaker);
+	const sent = notices.map(({ plain }) => (plain as NoticeView).sentOn).sort()[0];
+	const claim = claimOf(order, leg, arrival?.statement ?? null, noted, sent, deps.now(), speaker);
 	return { ...claim, version: row?.version ?? 0 };
 }
 
@@ -72,6 +75,8 @@ function claimOf(
 	leg: ConsignmentView,
 	arrival: OpenedStatement | null,
 	noted: LegClaimInput,
+	/** Day on which the first notice that is kept was sent. */
+	noticeSent: CivilDate | undefined,
 	now: Date,
 	speaker: Speaker,
 ): Omit<LegClaimView, "version"> {
@@ -87,7 +92,7 @@ function claimOf(
 	const regime = noted.regime ?? suggestion.regime;
 	const outerDamage = (arrival?.parcel?.outerDamage as LegClaimView["outerDamage"] | undefined) ?? "not-recorded";
 	const damage = noted.damage ?? (outerDamage === "seen" ? "apparent" : "not-apparent");
-	const events = eventsOf(leg, arrival, noted);
+	const events = eventsOf(leg, arrival, noticeSent, noted);
 	const today = localDate(now, offsetMinutesOf(leg.facts.deliveredAt ?? ""));
 	const holidays = holidaysFor(noted.holidays, to, events);
 	const found = periodsFor(regime, damage, noted.wilful, events, holidays, speaker);
@@ -158,7 +163,12 @@ function periodsFor(
 }
 
 /** What the leg and the arrival record say, beside what was noted; dates are local to where each was told. */
-function eventsOf(leg: ConsignmentView, arrival: OpenedStatement | null, { dates = {} }: LegClaimInput): ClaimEvents {
+function eventsOf(
+	leg: ConsignmentView,
+	arrival: OpenedStatement | null,
+	noticeSent: CivilDate | undefined,
+	{ dates = {} }: LegClaimInput,
+): ClaimEvents {
 	const { noticeReceived: _, ...noted } = dates;
 	const { dispatchedAt, deliveredAt, inHandAt } = leg.facts;
 	const claimed = (time: { readonly at: string; readonly offsetMinutes: number } | undefined) =>
@@ -169,6 +179,7 @@ function eventsOf(leg: ConsignmentView, arrival: OpenedStatement | null, { dates
 		delivered: deliveredAt?.slice(0, 10) ?? claimed(arrival?.parcel?.delivered),
 		inHand: inHandAt?.slice(0, 10) ?? claimed(arrival?.parcel?.inHand),
 		discovered: claimed(arrival?.observed),
+		noticeSent,
 		...noted,
 	};
 	return Object.fromEntries(Object.entries(all).filter(([, date]) => date !== undefined));

@@ -4,15 +4,19 @@
  */
 import type { Caller } from "../../access/caller.ts";
 import type { LegClaimView } from "../../contract/leg-claim.ts";
+import type { NoticeView } from "../../contract/notices.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
+import { recordingsOfConsignment } from "../../database/transit-recordings.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
-import { say, type TextKey } from "../../texts/say.ts";
+import type { Language, ReportKey } from "../../texts/say.ts";
+import { speakerOf } from "../../texts/speaker.ts";
 import type { Deps } from "../deps.ts";
 import { readConsignment } from "../orders/consignments.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readAssessments } from "../packaging/assessments.ts";
 import { sealedRecordsOfOrder } from "../records/record-views.ts";
 import { readLegClaim } from "./leg-claim.ts";
+import { readNotices } from "./notices.ts";
 
 /** What claims clerks commonly ask for. Common practice, no source; in the order of the reference page. */
 export const CLAIM_PAPERS = [
@@ -27,6 +31,17 @@ export const CLAIM_PAPERS = [
 	"report",
 ] as const;
 export type ClaimPaper = (typeof CLAIM_PAPERS)[number];
+type Held = "yes" | "in-part" | "no";
+
+/** What the carrier edition of the report tells, where it is held; photos are listed there and handed out apart. */
+const IN_CARRIER_EDITION: ReadonlySet<ClaimPaper> = new Set([
+	"good-at-origin",
+	"handed-over",
+	"damage-photos",
+	"timing",
+	"packing",
+	"amount",
+]);
 
 export interface NoticeDraft {
 	readonly order: OrderView;
@@ -35,17 +50,27 @@ export interface NoticeDraft {
 	/** The rule whose form the draft has; null where no notice is asked for by a rule that was read or recalled. */
 	readonly period: LegClaimView["periods"][number] | null;
 	readonly text: string;
-	/** Held here, in part or not: what the records of the order hold of it. */
-	readonly papers: readonly { readonly id: ClaimPaper; readonly held: "yes" | "in-part" | "no" }[];
+	readonly language: Language;
+	/** Those that were sent. */
+	readonly notices: readonly NoticeView[];
+	/** Held here, in part or not: what the records of the order hold of it; and what of it the report's carrier edition tells. */
+	readonly papers: readonly { readonly id: ClaimPaper; readonly held: Held; readonly inEdition: boolean }[];
 }
 
-export async function draftNotice(deps: Deps, caller: Caller, consignmentId: string): Promise<NoticeDraft> {
+export async function draftNotice(
+	deps: Deps,
+	caller: Caller,
+	consignmentId: string,
+	language: Language = "en",
+): Promise<NoticeDraft> {
 	const leg = await readConsignment(deps, caller, consignmentId);
-	const [order, claim, records, packs] = await Promise.all([
+	const [order, claim, records, packs, notices, recordings] = await Promise.all([
 		readOrder(deps, caller, leg.orderId),
 		readLegClaim(deps, caller, consignmentId),
 		sealedRecordsOfOrder(deps.database, leg.orderId),
 		readAssessments(deps, caller, consignmentId),
+		readNotices(deps, caller, consignmentId),
+		recordingsOfConsignment(deps.database, consignmentId),
 	]);
 	const ofLeg = records.filter(({ view }) => view.consignmentId === leg.id && view.supersededBy === null);
 	const departure = ofLeg.find(({ view }) => view.stage === "departure")?.statement ?? null;
@@ -59,8 +84,17 @@ export async function draftNotice(deps: Deps, caller: Caller, consignmentId: str
 		leg,
 		claim,
 		period,
-		text: textOf(order, leg, claim, period, arrival),
-		papers: CLAIM_PAPERS.map((id) => ({ id, held: heldOf(id, order, leg, departure, arrival, packs.length > 0) })),
+		language,
+		notices,
+		text: textOf(order, leg, claim, period, arrival, language),
+		papers: CLAIM_PAPERS.map((id) => {
+			const held = heldOf(id, order, leg, departure, arrival, {
+				packs: packs.length,
+				recordings: recordings.length,
+				notices,
+			});
+			return { id, held, inEdition: held !== "no" && IN_CARRIER_EDITION.has(id) };
+		}),
 	};
 }
 
@@ -70,52 +104,56 @@ function textOf(
 	claim: LegClaimView,
 	period: NoticeDraft["period"],
 	arrival: OpenedStatement | null,
+	language: Language,
 ): string {
+	const { say: words, writeDigits } = speakerOf(language);
 	const partyOf = (id: string) => (id === order.owner.id ? order.owner : order.repairer);
 	const from = partyOf(claim.contractorId);
-	const blank = say("notice.blank");
+	const blank = words("notice.blank");
 	const { facts } = leg;
 	const form = period?.form ?? "none-stated";
 	const value = claim.cover.value;
 	const found = [
-		arrival?.parcel?.outerDamage === "seen" ? say("notice.outer-seen") : null,
-		arrival === null ? null : say(`arrival.state.${arrival.state}` as TextKey),
+		arrival?.parcel?.outerDamage === "seen" ? words("notice.outer-seen") : null,
+		arrival === null ? null : words(`arrival.state.${arrival.state}` as ReportKey),
 		arrival?.statement ?? null,
 		arrival?.reported?.words ?? null,
 	].filter((part) => part !== null);
 	return [
-		form === "registered-letter" ? say("notice.by-registered-letter") : null,
-		say("notice.from", { name: from.name, address: from.address ?? blank }),
-		say("notice.to", { carrier: facts.carrier ?? blank }),
-		say("notice.date", { blank }),
+		form === "registered-letter" ? words("notice.by-registered-letter") : null,
+		words("notice.from", { name: from.name, address: from.address ?? blank }),
+		words("notice.to", { carrier: facts.carrier ?? blank }),
+		words("notice.date", { blank }),
 		"",
-		say(claim.damage === "loss" || claim.damage === "delay" ? `notice.subject-${claim.damage}` : "notice.subject"),
+		words(claim.damage === "loss" || claim.damage === "delay" ? `notice.subject-${claim.damage}` : "notice.subject"),
 		"",
-		say("notice.consignment", {
+		words("notice.consignment", {
 			tracking: facts.trackingNumber ?? blank,
 			sender: partyOf(claim.consignorId).name,
 			consignee: partyOf(claim.consigneeId).name,
 			dispatched: claim.events.takenOver ?? blank,
 			delivered: claim.events.delivered ?? blank,
-			mass: facts.parcelMassKg === undefined ? blank : String(facts.parcelMassKg),
+			mass: facts.parcelMassKg === undefined ? blank : writeDigits(String(facts.parcelMassKg)),
 		}),
-		say("notice.goods", {
+		words("notice.goods", {
 			item: `${order.item.maker} ${order.item.model}`,
 			serial: order.item.serialNumber ?? blank,
 		}),
 		"",
-		say(`notice.says-${claim.damage}`),
-		say("notice.found", { found: found.length === 0 ? blank : found.join(" ") }),
-		claim.events.discovered === undefined ? null : say("notice.discovered", { date: claim.events.discovered }),
+		words(`notice.says-${claim.damage}`),
+		words("notice.found", { found: found.length === 0 ? blank : found.join(" ") }),
+		claim.events.discovered === undefined ? null : words("notice.discovered", { date: claim.events.discovered }),
 		"",
-		FORM_WORDS.has(form) ? say(`notice.form-${form}` as TextKey, { blank }) : null,
+		FORM_WORDS.has(form) ? words(`notice.form-${form}` as ReportKey, { blank }) : null,
 		form === "written-claim-with-amount"
-			? say("notice.amount", { amount: value === null ? blank : `${value.amount.toFixed(2)} ${value.currency}` })
-			: say("notice.amount-later"),
-		say("notice.kept"),
-		say("notice.inspection", { blank }),
+			? words("notice.amount", {
+					amount: value === null ? blank : `${writeDigits(value.amount.toFixed(2))} ${value.currency}`,
+				})
+			: words("notice.amount-later"),
+		words("notice.kept"),
+		words("notice.inspection", { blank: claim.noted.inspectionDates?.join(", ") ?? blank }),
 		"",
-		say("notice.signed", { name: from.name }),
+		words("notice.signed", { name: from.name }),
 	]
 		.filter((line) => line !== null)
 		.join("\n");
@@ -135,8 +173,8 @@ function heldOf(
 	{ facts }: ConsignmentView,
 	departure: OpenedStatement | null,
 	arrival: OpenedStatement | null,
-	hasPack: boolean,
-): "yes" | "in-part" | "no" {
+	beside: { readonly packs: number; readonly recordings: number; readonly notices: readonly NoticeView[] },
+): Held {
 	const all = (...parts: readonly boolean[]) => (parts.every(Boolean) ? "yes" : parts.some(Boolean) ? "in-part" : "no");
 	const views = new Set(arrival?.exhibits.map(({ view }) => view));
 	switch (paper) {
@@ -151,13 +189,18 @@ function heldOf(
 		case "damage-photos":
 			return all(views.has("parcel-closed") || views.has("parcel-damage"), views.has("pack-open"), views.has("damage"));
 		case "timing":
-			return all(facts.deliveredAt !== undefined, arrival !== null);
+			return all(
+				facts.deliveredAt !== undefined,
+				arrival !== null,
+				beside.notices.some(({ proofOfSending }) => proofOfSending !== null),
+			);
 		case "packing":
-			return all(hasPack, departure?.exhibits.some(({ view }) => view === "pack-open") === true);
+			return all(beside.packs > 0, departure?.exhibits.some(({ view }) => view === "pack-open") === true);
 		case "amount":
 			return order.item.value === undefined ? "no" : "in-part";
-		// Nothing of an order's records tells these.
 		case "cause":
+			return beside.recordings > 0 ? "in-part" : "no";
+		// Nothing of an order's records tells these.
 		case "kept":
 		case "report":
 			return "no";

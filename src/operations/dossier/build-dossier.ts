@@ -4,7 +4,6 @@
  * size, edition and language give the same bytes, as long as nothing that is noted outside the log changed.
  */
 import { readFileSync } from "node:fs";
-import { Readable } from "node:stream";
 import { fileURLToPath } from "node:url";
 import type { Caller } from "../../access/caller.ts";
 import type { DossierEdition } from "../../contract/report.ts";
@@ -32,7 +31,7 @@ export interface Dossier {
 	readonly tag: string;
 	readonly sizeBytes: number;
 	/** Its bytes from `start` up to `end`, which is left out. */
-	readonly bytes: (start: number, end: number) => Readable;
+	readonly bytes: (start: number, end: number) => AsyncGenerator<Uint8Array>;
 }
 
 /** @throws not-found; not-sealed where the order has no entry in the log; too-large */
@@ -73,6 +72,6 @@ export async function buildDossier(
 		name: `${folder}.zip`,
 		tag: sha256Hex(Buffer.from(manifests.map(({ sha256 }) => sha256).join())),
 		sizeBytes: zip.sizeBytes,
-		bytes: (start, end) => Readable.from(zipBytes(zip, start, end), { objectMode: false, highWaterMark: 1 }),
+		bytes: (start, end) => zipBytes(zip, start, end),
 	};
 }

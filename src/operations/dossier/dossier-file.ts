@@ -9,12 +9,18 @@ export interface DossierFile {
 	readonly sha256: string;
 	/** CRC-32 as ZIP asks for it. */
 	readonly crc32: number;
-	/** Its bytes; large files are read only while they are sent. */
-	readonly read: () => Promise<Uint8Array>;
+	/** Its bytes from `start` up to `end`, which is left out; large files are read only while they are sent, in pieces. */
+	readonly read: (start: number, end: number) => AsyncIterable<Uint8Array> | Iterable<Uint8Array>;
 }
 
 /** A file whose bytes are at hand. */
 export function fileOf(path: string, content: Uint8Array | string): DossierFile {
 	const bytes = typeof content === "string" ? Buffer.from(content, "utf8") : content;
-	return { path, sizeBytes: bytes.length, sha256: sha256Hex(bytes), crc32: crc32(bytes), read: async () => bytes };
+	return {
+		path,
+		sizeBytes: bytes.length,
+		sha256: sha256Hex(bytes),
+		crc32: crc32(bytes),
+		read: (start, end) => [bytes.subarray(start, end)],
+	};
 }

@@ -25,7 +25,7 @@ export async function dropsOfRecording(
 	series: Omit<DropSeriesInput, "drops" | "device">,
 	told: readonly ToldDrop[],
 ): Promise<Judged<DropSeries>> {
-	const { events } = await readRecorderFile(bytes, previewedFile(bytes), {
+	const { events } = await readRecorderFile({ bytes }, previewedFile(bytes), {
 		...reading,
 		fullScaleGn: series.fullScaleGn,
 	});

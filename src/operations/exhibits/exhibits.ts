@@ -2,23 +2,15 @@
 import type { Caller } from "../../access/caller.ts";
 import type { ExhibitView } from "../../contract/exhibits.ts";
 import { ownerOfOrder } from "../../database/orders.ts";
-import {
-	type ExhibitRow,
-	exhibitPlaceOf,
-	exhibitsOfRecord,
-	insertExhibit,
-	recordById,
-	storedExhibit,
-	usesOfExhibit,
-} from "../../database/records.ts";
-import { readExhibit, storeExhibit } from "../../exhibits/store.ts";
+import { type ExhibitRow, exhibitsOfRecord, insertExhibit, recordById, usesOfExhibit } from "../../database/records.ts";
 import { fault, invalid } from "../../faults.ts";
-import { sha256Hex } from "../../records/canonical.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustReadOrder, mustWriteRecord } from "../may.ts";
 import { mediaTypeOf, SHOWN_INLINE } from "./media-type.ts";
+import { needRoom } from "./room.ts";
+import { contentBytes, storeContent, wholeContent } from "./stored-content.ts";
 
-/** The largest file that is taken. Source: the contract page. */
+/** The largest file that is taken in one request; larger ones come by upload. Source: the contract page. */
 const EXHIBIT_MOST_BYTES = 20 * 1024 * 1024;
 
 /**
@@ -37,21 +29,14 @@ export async function bringExhibit(
 	if (record.state !== "draft") throw fault("already-sealed");
 	if (file.bytes.length > EXHIBIT_MOST_BYTES) throw fault("too-large");
 	if (file.bytes.length === 0) throw invalid([{ path: "/file", code: "empty-file" }]);
-	const mediaType = await mediaTypeOf(file.bytes);
-	if (mediaType === null) throw fault("unsupported-type");
-	const sha256 = sha256Hex(file.bytes);
+	const mediaType = await mediaTypeOf(file.bytes, file.fileName);
 	const partyId = await ownerOfOrder(deps.database, record.order_id);
-	const storedSha256 =
-		(await storedExhibit(deps.database, sha256, partyId)) ??
-		(await storeExhibit(
-			deps.exhibitFolder,
-			deps.database.vault.of(partyId).sealBytes(exhibitPlaceOf(sha256), file.bytes),
-		));
+	await deps.database.transaction((transaction) => needRoom(deps, transaction, record.order_id, file.bytes.length));
+	const stored = await storeContent(deps, partyId, file.bytes);
 	await deps.database.transaction((transaction) =>
 		insertExhibit(transaction, {
-			sha256,
+			...stored,
 			party_id: partyId,
-			stored_sha256: storedSha256,
 			size_bytes: file.bytes.length,
 			media_type: mediaType,
 			file_name: file.fileName,
@@ -60,7 +45,7 @@ export async function bringExhibit(
 			broughtBy: callerId(caller),
 		}),
 	);
-	return { sha256, sizeBytes: file.bytes.length, mediaType, fileName: file.fileName };
+	return { sha256: stored.sha256, sizeBytes: file.bytes.length, mediaType, fileName: file.fileName };
 }
 
 /** The files brought to a record. */
@@ -72,18 +57,38 @@ export async function listExhibits(deps: Deps, caller: Caller, recordId: string)
 	return (await exhibitsOfRecord(deps.database, recordId)).map(exhibitViewOf);
 }
 
-/** A file's bytes, for whoever may see a record that it was brought to. */
+/** A file whose bytes are read while they are sent. */
+export interface OpenedExhibit extends ExhibitView {
+	readonly inline: boolean;
+	/** Its bytes from `start` up to `end`, which is left out. */
+	readonly bytes: (start: number, end: number) => AsyncGenerator<Buffer>;
+}
+
+/** A file, for whoever may see a record that it was brought to. */
+export async function openExhibit(deps: Deps, caller: Caller, sha256: string): Promise<OpenedExhibit> {
+	const use = await visibleUse(deps, caller, sha256);
+	return {
+		...exhibitViewOf(use),
+		inline: SHOWN_INLINE.has(use.media_type),
+		bytes: (start, end) => contentBytes(deps, use, start, end),
+	};
+}
+
+/** The same with all its bytes, for files that are known to be small. */
 export async function fetchExhibit(
 	deps: Deps,
 	caller: Caller,
 	sha256: string,
 ): Promise<ExhibitView & { readonly bytes: Buffer; readonly inline: boolean }> {
+	const use = await visibleUse(deps, caller, sha256);
+	return { ...exhibitViewOf(use), bytes: await wholeContent(deps, use), inline: SHOWN_INLINE.has(use.media_type) };
+}
+
+async function visibleUse(deps: Deps, caller: Caller, sha256: string): Promise<ExhibitRow> {
 	for (const use of await usesOfExhibit(deps.database, sha256)) {
 		if (!(await maySee(deps, caller, use))) continue;
 		if (use.stored_sha256 === null) throw fault("erased");
-		const stored = await readExhibit(deps.exhibitFolder, use.stored_sha256);
-		const bytes = deps.database.vault.of(use.party_id).openBytes(exhibitPlaceOf(sha256), stored);
-		return { ...exhibitViewOf(use), bytes, inline: SHOWN_INLINE.has(use.media_type) };
+		return use;
 	}
 	throw fault("not-found");
 }

@@ -7,6 +7,7 @@ import { invalid } from "../../faults.ts";
 import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
 import { mustBeShop } from "../may.ts";
+import { ownCatalogueOf } from "../own-catalogue/own-catalogue.ts";
 import { orderViewById } from "./order-view.ts";
 import { partsOfItem, partsOfTerms } from "./personal-parts.ts";
 
@@ -18,6 +19,7 @@ export async function createOrder(
 	idempotencyKey: string | null,
 ): Promise<OrderView> {
 	mustBeShop(caller);
+	await mustBeItsClass(deps, input.item);
 	const orderId = await createOnce(deps, caller, idempotencyKey, input, async (transaction) => {
 		const repairerId = await partyIdOf(deps, transaction, input.repairer, "/repairer/id");
 		const ownerId = await partyIdOf(deps, transaction, input.owner, "/owner/id");
@@ -34,6 +36,14 @@ export async function createOrder(
 		return id;
 	});
 	return orderViewById(deps.database, orderId);
+}
+
+/** @throws bad-input for a class of the shop's own that is not there, or is treated as another class */
+async function mustBeItsClass(deps: Deps, { class: itemClass, ownClassId }: ItemInput): Promise<void> {
+	if (ownClassId === undefined) return;
+	const own = (await ownCatalogueOf(deps.database, null)).classes.find(({ id }) => id === ownClassId);
+	if (own === undefined) throw invalid([{ path: "/item/ownClassId", code: "unknown-id" }]);
+	if (own.treatedAs !== itemClass) throw invalid([{ path: "/item/class", code: "other-class" }]);
 }
 
 async function addItem(deps: Deps, transaction: Queryable, item: ItemInput, ownerId: string): Promise<string> {

@@ -11,6 +11,7 @@ import {
 	type PartyRow,
 	partyById,
 } from "../../database/orders.ts";
+import { ownClassNameOf } from "../../database/own-catalogue.ts";
 import { fault } from "../../faults.ts";
 import { type FactsParts, factsOf, type ItemParts, itemOf, type TermsParts, termsOf } from "./personal-parts.ts";
 
@@ -23,20 +24,22 @@ export async function orderViewById(database: Queryable, orderId: string): Promi
 
 /** The view of a row. */
 export async function orderViewOf(database: Queryable, order: OrderRow): Promise<OrderView> {
-	const [repairer, owner, item, consignments] = await Promise.all([
+	const [repairer, owner, row, consignments] = await Promise.all([
 		partyById(database, order.repairer_id),
 		partyById(database, order.owner_id),
 		itemById(database, order.item_id),
 		consignmentsOfOrder(database, order.id),
 	]);
-	if (repairer === null || owner === null || item === null) throw new Error(`order ${order.id} lacks a part`);
+	if (repairer === null || owner === null || row === null) throw new Error(`order ${order.id} lacks a part`);
+	const item = itemOf(row as ItemParts & ItemRow);
+	const ownClassName = item.ownClassId === undefined ? null : await ownClassNameOf(database, item.ownClassId);
 	return {
 		id: order.id,
 		createdAt: order.created_at.toISOString(),
 		contractKind: order.contract_kind,
 		repairer: partyViewOf(repairer),
 		owner: partyViewOf(owner),
-		item: { ...itemOf(item as ItemParts & ItemRow), id: item.id },
+		item: { ...item, id: row.id, ...(ownClassName === null ? {} : { ownClassName }) },
 		terms: termsOf(order as TermsParts & OrderRow),
 		consignments: consignments.map((consignment) => consignmentViewOf(consignment, order)),
 	};

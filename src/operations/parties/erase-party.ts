@@ -13,6 +13,7 @@ import type { Deps, Erasure } from "../deps.ts";
 import { appendToLog } from "../log/append-to-log.ts";
 import { callerId, mustBeShop } from "../may.ts";
 import { ERASED, ERASED_FACTS, ERASED_ITEM, ERASED_TERMS } from "../orders/personal-parts.ts";
+import { cleanUploads } from "../uploads/clean-uploads.ts";
 
 const PLACEHOLDERS = {
 	party: { name: ERASED, email: null, address: null },
@@ -20,6 +21,8 @@ const PLACEHOLDERS = {
 	terms: ERASED_TERMS,
 	facts: ERASED_FACTS,
 	fileName: ERASED,
+	mail: {},
+	notice: { text: ERASED },
 };
 
 /**
@@ -42,7 +45,7 @@ export async function replayErasures(deps: Deps): Promise<void> {
 	for (const erasure of await deps.erasures.list()) await carryOut(deps, erasure);
 }
 
-/** Each step may have been done before: rows, then the key, then files. None needs the key. */
+/** Each step may have been done before: rows, then the key, then files, those of uploads too. None needs the key. */
 async function carryOut(deps: Deps, { partyId, byId }: Erasure): Promise<void> {
 	await deps.database.transactionAlone(async (transaction) => {
 		// Another database beside this key folder knows no such party.
@@ -63,4 +66,5 @@ async function carryOut(deps: Deps, { partyId, byId }: Erasure): Promise<void> {
 	await deps.partyKeys.destroy(partyId);
 	for (const sha256 of await filesOfErased(deps.database, partyId)) await removeExhibit(deps.exhibitFolder, sha256);
 	await forgetFiles(deps.database, partyId);
+	await cleanUploads(deps);
 }

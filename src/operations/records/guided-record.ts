@@ -8,6 +8,8 @@ import type { RecordView } from "../../contract/records.ts";
 import type { Deps } from "../deps.ts";
 import { listExhibits } from "../exhibits/exhibits.ts";
 import { readOrder } from "../orders/read-orders.ts";
+import { ownCatalogueOf } from "../own-catalogue/own-catalogue.ts";
+import { type OfferedCheck, ownPartOf } from "../own-catalogue/own-checks-of.ts";
 import { readRecord } from "./read-record.ts";
 
 /** A check as someone without instruments is asked for it. */
@@ -20,6 +22,8 @@ export interface GuidedRecord {
 	/** Those that need no instruments; `allChecks` has the class's other checks too. */
 	readonly checks: readonly GuidedCheck[];
 	readonly allChecks: readonly GuidedCheck[];
+	/** The shop's own checks for this item, as they were defined when the order began. */
+	readonly ownChecks: readonly OfferedCheck[];
 	readonly exhibits: readonly ExhibitView[];
 }
 
@@ -35,13 +39,20 @@ export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: str
 		readOrder(deps, caller, record.orderId),
 		listExhibits(deps, caller, recordId),
 	]);
-	const allChecks = checksOf(order.item.class);
+	const own =
+		record.ownCatalogueVersion === null
+			? { offered: [], leftOut: [] }
+			: ownPartOf(await ownCatalogueOf(deps.database, record.ownCatalogueVersion), order.item);
+	// What was read, from a file for instance, is shown.
+	const isAsked = ({ id }: GuidedCheck) =>
+		!own.leftOut.includes(id) || record.content?.readings?.some(({ check }) => check === id) === true;
 	return {
 		record,
 		order,
 		consignment: order.consignments.find((consignment) => consignment.id === record.consignmentId) ?? null,
-		checks: checksWithoutInstruments(order.item.class),
-		allChecks,
+		checks: checksWithoutInstruments(order.item.class).filter(isAsked),
+		allChecks: checksOf(order.item.class).filter(isAsked),
+		ownChecks: own.offered,
 		exhibits,
 	};
 }

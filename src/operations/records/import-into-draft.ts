@@ -12,6 +12,9 @@ import { takeImport } from "./import-readings.ts";
 import { readRecord } from "./read-record.ts";
 import { lockDraft } from "./save-draft.ts";
 
+/** The largest file whose values are read. Source: the contract page. */
+export const IMPORT_MOST_BYTES = 16 * 1024 * 1024;
+
 export interface ImportedIntoDraft {
 	readonly record: RecordView;
 	readonly preview: ImportPreview;

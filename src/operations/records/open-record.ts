@@ -1,7 +1,9 @@
 /** Opens the draft of a state record. Opening is an entry of the log, so nobody can keep three and seal the best unseen. */
 import type { Caller } from "../../access/caller.ts";
 import type { RecordInput, RecordView } from "../../contract/records.ts";
+import type { Queryable } from "../../database/connection.ts";
 import { consignmentById, orderById } from "../../database/orders.ts";
+import { ownCatalogueAt, ownCatalogueVersionOfOrder } from "../../database/own-catalogue.ts";
 import { insertRecord, recordById } from "../../database/records.ts";
 import { fault, invalid } from "../../faults.ts";
 import { createOnce } from "../create-once.ts";
@@ -42,6 +44,7 @@ export async function openRecord(
 			amends: input.amends ?? null,
 			content: input.content ?? {},
 			opened_by: callerId(caller),
+			own_catalogue_version: await ownVersionFor(transaction, orderId),
 		});
 		await appendToLog(deps, transaction, {
 			kind: "record-opened",
@@ -52,6 +55,12 @@ export async function openRecord(
 		return recordId;
 	});
 	return readRecord(deps, caller, id);
+}
+
+/** Records of an order go by one version of the shop's own checks, so that both ends are asked the same. */
+async function ownVersionFor(transaction: Queryable, orderId: string): Promise<number | null> {
+	const begun = await ownCatalogueVersionOfOrder(transaction, orderId);
+	return begun ?? (await ownCatalogueAt(transaction, null))?.version ?? null;
 }
 
 /** Who holds the item: the consignor before a leg, the consignee after it, the repairer on the bench. */

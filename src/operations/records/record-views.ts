@@ -52,6 +52,7 @@ function viewOf(row: RecordRow, rows: readonly RecordRow[], entries: readonly Lo
 		openedAt: row.opened_at.toISOString(),
 		openedBy: row.opened_by,
 		version: row.version,
+		ownCatalogueVersion: row.own_catalogue_version,
 		content: row.state === "draft" ? (row.content as RecordContentInput) : null,
 		sealed:
 			entry === undefined

@@ -6,7 +6,7 @@ import type { ItemClass } from "../../catalogue/codes.ts";
 import type { InstrumentFacts } from "../../contract/benches.ts";
 import { instrumentsById } from "../../database/benches.ts";
 import type { Queryable } from "../../database/connection.ts";
-import { itemById, orderById } from "../../database/orders.ts";
+import { type ItemRow, itemById, orderById } from "../../database/orders.ts";
 import { closeDraft, exhibitsOfRecord, insertOpenings, type RecordRow, recordById } from "../../database/records.ts";
 import { invalid } from "../../faults.ts";
 import { canonicalBytes } from "../../records/canonical.ts";
@@ -23,6 +23,9 @@ import { type SealableContent, type Shortcoming, shortcomings } from "../../reco
 import type { Deps } from "../deps.ts";
 import { appendToLog } from "../log/append-to-log.ts";
 import { callerId } from "../may.ts";
+import { type ItemParts, itemOf } from "../orders/personal-parts.ts";
+import { ownCatalogueOf } from "../own-catalogue/own-catalogue.ts";
+import { needsNoInstruments, type OfferedCheck, type OwnPart, ownPartOf } from "../own-catalogue/own-checks-of.ts";
 import { readReceipt } from "./read-receipt.ts";
 import { lockDraft } from "./save-draft.ts";
 
@@ -40,10 +43,10 @@ export async function sealRecord(deps: Deps, caller: Caller, recordId: string, v
 		const missing = missingOf(deps, header, content, checks, resolved);
 		if (missing.length > 0) throw invalid(missing);
 		const committer = makeCommitter(deps.randomBytes);
-		const complete = {
-			...content,
-			readings: withUntested(content.readings ?? [], checks, header.depth),
-		} as SealableContent;
+		const own = await ownPartFor(transaction, record, header.itemId);
+		const asked = checks.filter((check) => !own.leftOut.includes(check.id));
+		const readings = withOwnUntested(content.readings ?? [], own.offered, header.depth);
+		const complete = { ...content, readings: withUntested(readings, asked, header.depth) } as SealableContent;
 		const statementBytes = canonicalBytes(recordStatement(header, complete, resolved, committer));
 		await insertOpenings(transaction, { subject: recordId, orderId: record.order_id }, committer.openings);
 		await closeDraft(transaction, recordId, "sealed");
@@ -101,6 +104,14 @@ async function headerOf(database: Queryable, record: RecordRow): Promise<RecordH
 	};
 }
 
+/** The shop's own checks of the record's item, by the version that the record was opened with. */
+async function ownPartFor(database: Queryable, record: RecordRow, itemId: string): Promise<OwnPart> {
+	const item = await itemById(database, itemId);
+	if (record.own_catalogue_version === null || item === null) return { offered: [], leftOut: [] };
+	const catalogue = await ownCatalogueOf(database, record.own_catalogue_version);
+	return ownPartOf(catalogue, itemOf(item as ItemParts & ItemRow));
+}
+
 async function resolve(database: Queryable, record: RecordRow, content: RecordContent): Promise<ResolvedFacts> {
 	const named = [...new Set((content.readings ?? []).flatMap((reading) => reading.instrumentId ?? []))];
 	const rows = await instrumentsById(database, named);
@@ -126,6 +137,28 @@ async function resolve(database: Queryable, record: RecordRow, content: RecordCo
 /** Members without the undefined ones. */
 function given<T extends object>(facts: T): { [K in keyof T]: Exclude<T[K], undefined> } {
 	return Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as never;
+}
+
+/** The readings, and for each of the shop's own checks that has none, that nothing was entered; as far as the depth asks. */
+function withOwnUntested(
+	readings: readonly ReadingContent[],
+	offered: readonly OfferedCheck[],
+	depth: RecordHeader["depth"],
+): ReadingContent[] {
+	const missing = offered.filter(
+		(check) =>
+			(depth === "full" || needsNoInstruments(check)) && !readings.some((reading) => reading.check === check.id),
+	);
+	return [
+		...readings,
+		...missing.map(
+			({ id, definition }): ReadingContent => ({
+				check: id,
+				definition: given(definition),
+				notTested: { reason: "not-recorded" },
+			}),
+		),
+	];
 }
 
 /** The readings, and for each check of the record's depth that has none, that nothing was entered. */

@@ -3,6 +3,7 @@ import type { Caller } from "../../access/caller.ts";
 import type { CustodyLine } from "../../calculations/comparison/types.ts";
 import type { ComparisonView } from "../../contract/comparison.ts";
 import type { LegClaimView } from "../../contract/leg-claim.ts";
+import type { NoticeView } from "../../contract/notices.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import type { PositionView } from "../../contract/positions.ts";
@@ -17,6 +18,7 @@ import type { LoggedEntry } from "../../records/receipt.ts";
 import type { Language } from "../../texts/language.ts";
 import { type Speaker, speakerOf } from "../../texts/speaker.ts";
 import { legClaim } from "../claims/leg-claim.ts";
+import { readNotices } from "../claims/notices.ts";
 import { type ConsignmentComparison, compareLeg, lineOf } from "../comparison/compare-consignment.ts";
 import { comparisonViewOf } from "../comparison/comparison-view.ts";
 import type { Deps } from "../deps.ts";
@@ -27,6 +29,7 @@ import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views
 import { readPositions } from "../settling/positions.ts";
 import { readSettlement } from "../settling/settlement.ts";
 import { type LegRecording, recordingsOfLeg } from "../transit-recordings/recordings-of-leg.ts";
+import { carrierLeg } from "./carrier-leg.ts";
 import { type NumberedExhibit, numberedExhibits } from "./numbered-exhibits.ts";
 
 export interface ReportLeg {
@@ -38,6 +41,8 @@ export interface ReportLeg {
 	readonly claim: LegClaimView;
 	/** What recorders noted on it. They are not sealed. */
 	readonly recordings: readonly LegRecording[];
+	/** To the carrier, as they are kept now. */
+	readonly notices: readonly NoticeView[];
 }
 
 /** Which report is asked for. */
@@ -45,6 +50,8 @@ export interface AskedReport<E extends Edition = Edition> {
 	readonly edition: E;
 	/** Entries of the log that count; all where none is given. */
 	readonly at: number | undefined;
+	/** A leg's number, for the carrier's edition alone. */
+	readonly leg?: number | undefined;
 	readonly language: Language;
 }
 
@@ -74,12 +81,15 @@ export interface ReportFacts {
 	readonly publicUrl: string;
 }
 
-/** @throws not-found; forbidden for the carrier's edition through a link; not-sealed before anything is logged; bad-input where `at` is beyond the log */
+/**
+ * @param leg of the carrier's edition, which tells of one
+ * @throws not-found; forbidden for the carrier's edition through a link; not-sealed before anything is logged; bad-input where `at` is beyond the log, or there is no such leg
+ */
 export async function readReportFacts(
 	deps: Deps,
 	caller: Caller,
 	orderId: string,
-	{ edition, at, language }: AskedReport,
+	{ edition, at, leg, language }: AskedReport,
 ): Promise<ReportFacts> {
 	const speaker = speakerOf(language);
 	mustReadOrder(caller, orderId);
@@ -104,21 +114,22 @@ export async function readReportFacts(
 		readSettlement(deps, caller, orderId, checkpoint.size),
 	]);
 	const legs = await Promise.all(
-		order.consignments.map(async (leg) => {
-			const found = compareLeg(order, leg, records);
-			const [assessments, claim] = await Promise.all([
-				readAssessments(deps, caller, leg.id),
-				legClaim(deps, order, leg, records, speaker),
+		order.consignments.map(async (one) => {
+			const found = compareLeg(order, one, records);
+			const [assessments, claim, notices] = await Promise.all([
+				readAssessments(deps, caller, one.id),
+				legClaim(deps, order, one, records, speaker),
+				readNotices(deps, caller, one.id),
 			]);
 			const packs = assessments.filter(({ index }) => index < checkpoint.size);
-			const recordings = await recordingsOfLeg(deps.database, leg.id, line.spans, packs.at(-1) ?? null, speaker);
+			const recordings = await recordingsOfLeg(deps.database, one.id, line.spans, packs.at(-1) ?? null, speaker);
 			const view = comparisonViewOf(found, { present: [], absent: [] }, speaker);
-			return { leg, found, view, claim, packs, recordings };
+			return { leg: one, found, view, claim, notices, packs, recordings };
 		}),
 	);
 	const signers = signersOf(checkpoint.note);
 	const [stamp] = stamps;
-	return {
+	const report: ReportFacts = {
 		edition,
 		speaker,
 		order,
@@ -136,6 +147,7 @@ export async function readReportFacts(
 		asOf: entries.at(-1)?.time ?? new Date(order.createdAt),
 		publicUrl: deps.publicUrl,
 	};
+	return edition === "carrier" ? carrierLeg(report, leg) : report;
 }
 
 async function checkpointAt(deps: Deps, at: number | undefined): Promise<Checkpoint> {

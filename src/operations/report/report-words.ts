@@ -64,3 +64,16 @@ export function outerDamageWords(seen: string | undefined, { say }: Speaker): st
 export function throughWhat(byId: string, { say }: Speaker): string {
 	return say(byId.startsWith("lnk_") ? "report.record-by-link" : "report.record-by-account");
 }
+
+/** How old an item is on a day: in whole months, as a claim asks. */
+export function ageWords(boughtOn: string | undefined, on: Date, { say }: Speaker): string {
+	if (boughtOn === undefined) return say("report.item-age-none");
+	const day = on.toISOString().slice(0, 10);
+	return say("report.item-age-of", { boughtOn, months: wholeMonths(boughtOn, day), on: day });
+}
+
+/** Between two dates, `YYYY-MM-DD`; 0 where the second comes first. */
+function wholeMonths(from: string, to: string): number {
+	const [years = 0, months = 0] = [0, 1].map((part) => Number(to.split("-")[part]) - Number(from.split("-")[part]));
+	return Math.max(0, 12 * years + months - (to.slice(8) < from.slice(8) ? 1 : 0));
+}

@@ -16,12 +16,17 @@ export async function onThread<Answer>(
 	workerData: unknown,
 	{ longestMs, mostMemoryMb }: ThreadLimits,
 	tooLarge: () => Fault,
+	/** Told of what the worker posts as `{ progress }` before its answer. */
+	told: (progress: number) => void = () => {},
 ): Promise<Answer> {
 	const worker = new Worker(workerPath, { workerData, resourceLimits: { maxOldGenerationSizeMb: mostMemoryMb } });
 	const timer = setTimeout(() => worker.terminate(), longestMs);
 	try {
 		return await new Promise((resolve, reject) => {
-			worker.once("message", resolve);
+			worker.on("message", (message) => {
+				if (typeof message?.progress === "number") told(message.progress);
+				else resolve(message);
+			});
 			worker.once("error", (error: NodeJS.ErrnoException) =>
 				reject(error.code === "ERR_WORKER_OUT_OF_MEMORY" ? tooLarge() : error),
 			);

@@ -21,6 +21,7 @@ export function recordingViewOf(
 	events: readonly NumberedEvent[],
 	spans: readonly CustodySpan[],
 	pack: AssessmentView | null,
+	pending: RecordingView["pending"],
 	speaker: Speaker = ENGLISH,
 ): RecordingView {
 	const { reading, trip } = row as { readonly reading: RecordingReading | null; readonly trip: StoredTrip | null };
@@ -31,6 +32,7 @@ export function recordingViewOf(
 		fileName: row.file_name,
 		sizeBytes: row.size_bytes,
 		sha256: row.sha256,
+		pending,
 		reading,
 		result:
 			reading === null || trip === null ? null : resultOf(reading, trip, events, spans, packLimits(pack), speaker),

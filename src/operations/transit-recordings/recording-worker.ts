@@ -2,4 +2,5 @@
 import { parentPort, workerData } from "node:worker_threads";
 import { answerTo, type RecordingTask } from "./recording-reader.ts";
 
-parentPort?.postMessage(answerTo(workerData as RecordingTask));
+const told = (progress: number) => parentPort?.postMessage({ progress });
+parentPort?.postMessage(answerTo(workerData as RecordingTask, told));

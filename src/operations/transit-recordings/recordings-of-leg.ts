@@ -33,7 +33,7 @@ export async function recordingsOfLeg(
 			const own = events.filter((event) => event.recording_id === row.id);
 			const numbered = own.map(({ number, facts }) => ({ number, facts: facts as StoredEvent }));
 			return {
-				view: recordingViewOf(row, numbered, spans, pack, speaker),
+				view: recordingViewOf(row, numbered, spans, pack, null, speaker),
 				curves: await curvesOf(database, row, pack),
 			};
 		}),

@@ -8,7 +8,7 @@ import {
 	recordingReading,
 } from "../../contract/transit-recordings.ts";
 import { consignmentById, ownerOfOrder } from "../../database/orders.ts";
-import { exhibitPlaceOf, storedExhibit } from "../../database/records.ts";
+import { endRead, readsOf } from "../../database/recording-reads.ts";
 import {
 	eventsOfRecordings,
 	insertRecording,
@@ -19,23 +19,25 @@ import {
 	rememberedMapping,
 	rememberMapping,
 } from "../../database/transit-recordings.ts";
-import { readExhibit, storeExhibit } from "../../exhibits/store.ts";
 import { fault, invalid } from "../../faults.ts";
-import type { RecorderPreview } from "../../importers/recorder/recorder-preview.ts";
+import { BEGINNING_BYTES, type RecorderPreview } from "../../importers/recorder/recorder-preview.ts";
 import { sha256Hex } from "../../records/canonical.ts";
 import type { Deps } from "../deps.ts";
+import { needRoom } from "../exhibits/room.ts";
+import { contentBytes, openContent, storeContent, wholeContent } from "../exhibits/stored-content.ts";
 import { callerId, mustBeShop, mustReadOrder } from "../may.ts";
 import { readOrderLine } from "../orders/order-line.ts";
 import { readAssessments } from "../packaging/assessments.ts";
 import { parseStrictJson } from "../strict-json.ts";
 import { validate } from "../validate.ts";
+import { pendingOf, readInBackground } from "./long-read.ts";
 import { previewedFile } from "./previewed-file.ts";
 import { curvesOf, type RecordingCurves } from "./recording-curves.ts";
-import { readRecorderFile } from "./recording-reader.ts";
+import { LONG_BYTES, readRecorderFile } from "./recording-reader.ts";
 import { recordingViewOf } from "./recording-view.ts";
 import { type StoredEvent, storedRecording } from "./stored-recording.ts";
 
-/** The largest file that is taken: that of an exhibit. Source: the contract page. */
+/** The largest file that is taken in one request; larger ones come by upload. Source: the contract page. */
 export const RECORDING_MOST_BYTES = 20 * 1024 * 1024;
 
 /**
@@ -56,15 +58,12 @@ export async function bringRecording(
 	if (file.bytes.length === 0) throw invalid([{ path: "/file", code: "empty-file" }]);
 	const preview = previewedFile(file.bytes);
 	const reading = file.reading === undefined ? null : validate(recordingReading, parseStrictJson(file.reading));
-	const read = reading === null ? null : await readRecorderFile(file.bytes, preview, reading);
-	const sha256 = sha256Hex(file.bytes);
+	const read = reading === null ? null : await readRecorderFile({ bytes: file.bytes }, preview, reading);
 	const partyId = await ownerOfOrder(deps.database, consignment.order_id);
-	const storedSha256 =
-		(await storedExhibit(deps.database, sha256, partyId)) ??
-		(await storeExhibit(
-			deps.exhibitFolder,
-			deps.database.vault.of(partyId).sealBytes(exhibitPlaceOf(sha256), file.bytes),
-		));
+	await deps.database.transaction((transaction) =>
+		needRoom(deps, transaction, consignment.order_id, file.bytes.length),
+	);
+	const stored = await storeContent(deps, partyId, file.bytes);
 	const id = deps.newId("trc");
 	await deps.database.transaction(async (transaction) => {
 		await ownerOfOrder(transaction, consignment.order_id);
@@ -72,9 +71,8 @@ export async function bringRecording(
 			id,
 			consignment_id: consignmentId,
 			order_id: consignment.order_id,
-			sha256,
+			...stored,
 			party_id: partyId,
-			stored_sha256: storedSha256,
 			size_bytes: file.bytes.length,
 			file_name: file.fileName,
 			brought_by: callerId(caller),
@@ -86,7 +84,11 @@ export async function bringRecording(
 	return { recording: await readTransitRecording(deps, caller, id), preview: await previewView(deps, preview) };
 }
 
-/** Reads a file that was brought, as someone confirmed it; again where it was read before. @throws bad-input with line and reason */
+/**
+ * Reads a file that was brought, as someone confirmed it; again where it was read before. A long one is read in the
+ * background, and its view says how far.
+ * @throws bad-input with line and reason; already-there where it is being read
+ */
 export async function confirmReading(
 	deps: Deps,
 	caller: Caller,
@@ -96,14 +98,19 @@ export async function confirmReading(
 	mustBeShop(caller);
 	const row = await recordingById(deps.database, id);
 	if (row === null) throw fault("not-found");
-	const bytes = await bytesOf(deps, row);
-	const preview = previewedFile(bytes);
-	const read = await readRecorderFile(bytes, preview, reading);
-	await deps.database.transaction(async (transaction) => {
-		await ownerOfOrder(transaction, row.order_id);
-		await putReading(transaction, id, { reading, ...storedRecording(read) });
-		await rememberMapping(transaction, headerSha256(preview), reading.mapping);
-	});
+	const preview = await previewOf(deps, row);
+	const content = await openContent(deps, row);
+	const readAndKeep = async (told?: (bytesRead: number) => void) => {
+		const read = await readRecorderFile(content, preview, reading, told);
+		await deps.database.transaction(async (transaction) => {
+			await ownerOfOrder(transaction, row.order_id);
+			await putReading(transaction, id, { reading, ...storedRecording(read) });
+			await rememberMapping(transaction, headerSha256(preview), reading.mapping);
+			await endRead(transaction, id);
+		});
+	};
+	if (row.size_bytes > LONG_BYTES) await readInBackground(deps, id, reading, readAndKeep);
+	else await readAndKeep();
 	return readTransitRecording(deps, caller, id);
 }
 
@@ -112,7 +119,7 @@ export async function previewRecording(deps: Deps, caller: Caller, id: string): 
 	mustBeShop(caller);
 	const row = await recordingById(deps.database, id);
 	if (row === null) throw fault("not-found");
-	return previewView(deps, previewedFile(await bytesOf(deps, row)));
+	return previewView(deps, await previewOf(deps, row));
 }
 
 /** The columns and first rows of a file that is not kept. */
@@ -157,23 +164,34 @@ export async function fetchRecordingFile(
 	deps: Deps,
 	caller: Caller,
 	id: string,
-): Promise<{ readonly fileName: string; readonly bytes: Buffer }> {
+): Promise<{
+	readonly fileName: string;
+	readonly sizeBytes: number;
+	readonly sha256: string;
+	/** From `start` up to `end`, which is left out. */
+	readonly bytes: (start: number, end: number) => AsyncIterable<Uint8Array>;
+}> {
 	const row = await recordingById(deps.database, id);
 	if (row === null) throw fault("not-found");
 	mustReadOrder(caller, row.order_id);
-	return { fileName: row.file_name, bytes: await bytesOf(deps, row) };
+	if (row.stored_sha256 === null) throw fault("erased");
+	return {
+		fileName: row.file_name,
+		sizeBytes: row.size_bytes,
+		sha256: row.sha256,
+		bytes: (start, end) => contentBytes(deps, row, start, end),
+	};
 }
 
 async function viewsOf(deps: Deps, caller: Caller, rows: readonly RecordingRow[]): Promise<RecordingView[]> {
 	const [first] = rows;
 	if (first === undefined) return [];
-	const [{ line }, packs, events] = await Promise.all([
+	const ids = rows.map(({ id }) => id);
+	const [{ line }, packs, events, reads] = await Promise.all([
 		readOrderLine(deps, caller, first.order_id),
 		readAssessments(deps, caller, first.consignment_id),
-		eventsOfRecordings(
-			deps.database,
-			rows.map(({ id }) => id),
-		),
+		eventsOfRecordings(deps.database, ids),
+		readsOf(deps.database, ids),
 	]);
 	return rows.map((row) =>
 		recordingViewOf(
@@ -183,14 +201,17 @@ async function viewsOf(deps: Deps, caller: Caller, rows: readonly RecordingRow[]
 				.map(({ number, facts }) => ({ number, facts: facts as StoredEvent })),
 			line.spans,
 			packs.at(-1) ?? null,
+			pendingOf(
+				reads.find(({ recording_id }) => recording_id === row.id),
+				deps.now(),
+			),
 		),
 	);
 }
 
-async function bytesOf(deps: Deps, row: RecordingRow): Promise<Buffer> {
-	if (row.stored_sha256 === null) throw fault("erased");
-	const stored = await readExhibit(deps.exhibitFolder, row.stored_sha256);
-	return deps.database.vault.of(row.party_id).openBytes(exhibitPlaceOf(row.sha256), stored);
+/** Of its beginning alone. */
+async function previewOf(deps: Deps, row: RecordingRow): Promise<RecorderPreview> {
+	return previewedFile(await wholeContent(deps, row, Math.min(row.size_bytes, BEGINNING_BYTES)));
 }
 
 function headerSha256({ headerLine }: RecorderPreview): string {

@@ -17,6 +17,7 @@ export function claimForm(noted: LegClaimInput): FormValues {
 		currencyPerSdr: noted.currencyPerSdr?.toString(),
 		"holidays.country": noted.holidays?.country,
 		"holidays.region": noted.holidays?.region,
+		inspectionDates: noted.inspectionDates?.join(", "),
 		...Object.fromEntries(NOTED_DATES.map((name) => [`dates.${name}`, noted.dates?.[name]])),
 	};
 }
@@ -38,6 +39,7 @@ export function claimOfForm(form: Readonly<Record<string, string>>, before: LegC
 		wilful: filled.wilful === undefined ? undefined : true,
 		currencyPerSdr: rate === undefined ? undefined : (readNumber(rate)?.value ?? rate),
 		dates: Object.keys(dates).length === 0 ? undefined : dates,
+		inspectionDates: filled.inspectionDates?.split(/[,;\s]+/).filter((date) => date !== ""),
 		holidays:
 			country === undefined
 				? undefined
@@ -81,6 +83,12 @@ export function ClaimFields(field: { readonly values: FormValues; readonly error
 					<TextField key={name} {...field} name={`dates.${name}`} label={dateName(name)} type="date" width="short" />
 				))}
 			</div>
+			<TextField
+				{...field}
+				name="inspectionDates"
+				label={say("periods.inspection")}
+				hint={say("settling.dates-hint")}
+			/>
 			<TextField
 				{...field}
 				name="currencyPerSdr"

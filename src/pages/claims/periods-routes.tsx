@@ -16,6 +16,11 @@ import { errorsOfFault } from "../shop/form-errors.ts";
 import { claimForm, claimOfForm } from "./claim-fields.tsx";
 import { PeriodsPage } from "./periods-page.tsx";
 
+/** The list of days is one field. */
+const FIELDS = Object.fromEntries(
+	Array.from({ length: 11 }, (_, index) => [`/inspectionDates/${index}`, "inspectionDates"]),
+);
+
 export function registerPeriods(app: FastifyInstance, deps: Deps): void {
 	const readers = { ...openTo("account", "link:record", "link:settle", "link:reader"), schema: { hide: true } };
 	const path = "/orders/:id/consignments/:consignment/claim";
@@ -43,7 +48,7 @@ export function registerPeriods(app: FastifyInstance, deps: Deps): void {
 			await saveLegClaim(deps, callerOf(request), claim.consignmentId, versionOf(form.version), noted);
 			return reply.redirect(`/orders/${claim.orderId}/consignments/${claim.consignmentId}/claim`, 303);
 		} catch (error) {
-			return send(request, reply, form, errorsOfFault(error), 400);
+			return send(request, reply, form, errorsOfFault(error, FIELDS), 400);
 		}
 	});
 

@@ -27,6 +27,7 @@ export function Form(props: {
 		>
 			<input type="hidden" name="formToken" value={props.formToken} />
 			{props.children}
+			{props.upload === true && <script type="module" src="/assets/files.js" />}
 		</form>
 	);
 }
@@ -219,7 +220,7 @@ export function CheckField(props: FieldProps & { readonly value?: string }) {
 /** A photo or file; several where `multiple`. A phone offers its camera. */
 export function FileField(props: FieldProps & { readonly accept?: string; readonly multiple?: boolean }) {
 	return (
-		<div class="field">
+		<div class="field takes-files">
 			<label for={props.name}>{props.label}</label>
 			<Notes {...props} />
 			<input
@@ -231,6 +232,10 @@ export function FileField(props: FieldProps & { readonly accept?: string; readon
 				aria-describedby={describedBy(props)}
 				aria-invalid={props.errors[props.name] === undefined ? undefined : true}
 			/>
+			<p class="hint drop-hint" hidden>
+				{say("form.drop")}
+			</p>
+			<p class="unseen drop-said" role="status" data-chosen={say("form.dropped")} />
 		</div>
 	);
 }

@@ -12,6 +12,7 @@ import { say } from "../../texts/say.ts";
 import type { Form } from "../record-form/field.ts";
 import { PHOTOS, type RefusedFile } from "../record-form/photos.tsx";
 import type { SentForm } from "../record-form/read-body.ts";
+import { type BroughtFile, uploadedFiles } from "../record-form/uploaded-files.ts";
 import type { Step } from "./steps.ts";
 
 type Exhibit = NonNullable<RecordContentInput["exhibits"]>[number];
@@ -32,10 +33,17 @@ export async function bringFiles(
 	const refused: RefusedFile[] = [];
 	if (view === undefined) return refused;
 	const note = noteOf(sent.form);
-	for (const file of sent.files) {
+	const files: BroughtFile[] = [
+		...(await uploadedFiles(deps, caller, guided.record.id, sent.form, PHOTOS.files)),
+		...sent.files.map((file) => ({
+			fileName: file.fileName,
+			bring: async () => (await bringExhibit(deps, caller, guided.record.id, file)).sha256,
+		})),
+	];
+	for (const file of files) {
 		try {
 			if ((guided.record.content?.exhibits ?? []).length >= MOST_FILES) throw new Fault("bad-input");
-			const { sha256 } = await bringExhibit(deps, caller, guided.record.id, file);
+			const sha256 = await file.bring();
 			const exhibit = { sha256, view: view as Exhibit["view"], ...(note === "" ? {} : { note }) };
 			await changeExhibits(deps, caller, guided.record.id, (exhibits) =>
 				exhibits.some((other) => other.sha256 === sha256 && other.view === view) ? exhibits : [...exhibits, exhibit],

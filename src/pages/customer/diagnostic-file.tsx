@@ -2,15 +2,17 @@
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { readingWords } from "../../texts/reading-words.ts";
 import { say } from "../../texts/say.ts";
-import { ChoiceField, type FieldErrors, FileField, Submit } from "../components/form.tsx";
+import { ChoiceField, type FieldErrors, Submit, TextArea } from "../components/form.tsx";
+import { UploadingField } from "../components/uploading-field.tsx";
 import { checkName } from "../record-form/check-control.tsx";
 import { Collectors } from "../record-form/collectors.tsx";
+import { FileLines, type ReadFile } from "../record-form/file-lines.tsx";
 import { ExhibitList, type RefusedFile } from "../record-form/photos.tsx";
 
 /** View of the exhibit. */
 export const DIAGNOSTIC = "diagnostic-output";
 /** Names of the controls. */
-export const FILE = { upload: "file.upload", load: "file.load" };
+export const FILE = { upload: "file.upload", paste: "file.paste", load: "file.load" };
 export const LOADS = ["load", "idle", "unknown"] as const;
 
 export function DiagnosticFile({
@@ -18,11 +20,13 @@ export function DiagnosticFile({
 	errors,
 	refused,
 	notices,
+	read: files,
 }: {
 	readonly guided: GuidedRecord;
 	readonly errors: FieldErrors;
 	readonly refused: readonly RefusedFile[];
 	readonly notices: readonly string[];
+	readonly read: readonly ReadFile[];
 }) {
 	const content = guided.record.content ?? {};
 	const read = (content.readings ?? []).filter((reading) => reading.importSha256 !== undefined);
@@ -39,6 +43,9 @@ export function DiagnosticFile({
 				<p class="note" key={notice}>
 					{notice}
 				</p>
+			))}
+			{files.map((file) => (
+				<FileLines key={file.fileName} file={file} />
 			))}
 			{read.length > 0 && (
 				<dl class="facts">
@@ -59,7 +66,14 @@ export function DiagnosticFile({
 				errors={errors}
 				choices={LOADS.map((load) => ({ value: load, label: say(`arrival.file.load.${load}`) }))}
 			/>
-			<FileField name={FILE.upload} label={say("arrival.file.add")} values={{}} errors={errors} />
+			<UploadingField
+				target={{ record: guided.record.id }}
+				name={FILE.upload}
+				label={say("arrival.file.add")}
+				values={{}}
+				errors={errors}
+			/>
+			<TextArea name={FILE.paste} label={say("record.file-paste")} values={{}} errors={errors} rows={3} />
 			<Submit label={say("arrival.file.add")} name="act" value="stay" kind="quiet" />
 		</section>
 	);

@@ -12,7 +12,9 @@ import { say } from "../../texts/say.ts";
 import type { FieldErrors, FormValues } from "../components/form.tsx";
 import { fillChecks, fillStopped } from "../record-form/checks-form.ts";
 import { errorsOf } from "../record-form/field-control.tsx";
+import type { ReadFile } from "../record-form/file-lines.tsx";
 import { fillForm } from "../record-form/fill-form.ts";
+import { fillOwnChecks } from "../record-form/own-checks-form.ts";
 import type { RefusedFile } from "../record-form/photos.tsx";
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
@@ -67,11 +69,11 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 		const saved = await saveStep(deps, place.caller, place.guided, place.step, version, sent.form);
 		await takeOut(deps, place.caller, record.id, sent.form);
 		const photos = await bringFiles(deps, place.caller, place.guided, place.step, sent);
-		const { refused, notices } = place.step.parts.includes("file")
+		const { refused, notices, read } = place.step.parts.includes("file")
 			? await bringDiagnostic(deps, place.caller, place.guided, sent)
-			: { refused: photos, notices: [] };
+			: { refused: photos, notices: [], read: [] };
 		if (notices.length > 0 && refused.length === 0) {
-			return sendStep(request, reply, await placeOf(request), { notices });
+			return sendStep(request, reply, await placeOf(request), { notices, read });
 		}
 		if (saved.problems.length > 0 || saved.stale || refused.length > 0) {
 			return sendStep(request, reply, await placeOf(request), {
@@ -79,6 +81,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 				errors: errorsOf(saved.problems),
 				refused,
 				notices,
+				read,
 				stale: saved.stale,
 				status: saved.stale ? 409 : 400,
 			});
@@ -136,6 +139,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 			readonly errors?: FieldErrors;
 			readonly refused?: readonly RefusedFile[];
 			readonly notices?: readonly string[];
+			readonly read?: readonly ReadFile[];
 			readonly stale?: boolean;
 			readonly status?: number;
 		},
@@ -146,6 +150,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 			...fillForm(step.fields, content),
 			...(step.needsPower === true && powerStop(content) !== null ? fillStopped(guided.checks, content) : {}),
 			...fillChecks(guided.checks, content),
+			...(step.parts.includes("own-checks") ? fillOwnChecks(content) : {}),
 		};
 		const page = (
 			<StepPage
@@ -155,6 +160,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 				errors={shown.errors ?? {}}
 				refused={shown.refused ?? []}
 				notices={shown.notices ?? []}
+				read={shown.read ?? []}
 				stale={shown.stale ?? false}
 				formToken={formTokenFor(request)}
 				now={deps.now()}

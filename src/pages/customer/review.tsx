@@ -9,6 +9,7 @@ import { checkName } from "../record-form/check-control.tsx";
 import { readingOf } from "../record-form/checks-form.ts";
 import { answerAt, type Field } from "../record-form/field.ts";
 import { ExhibitList } from "../record-form/photos.tsx";
+import { ownChecksAsked } from "./own-checks-asked.ts";
 import { PlatformNote } from "./platform-note.tsx";
 import { type Step, stepsOf } from "./steps.ts";
 
@@ -100,6 +101,16 @@ function Part({ step, guided }: { readonly step: Step; readonly guided: GuidedRe
 							? null
 							: [readingWords(reading, check.kind), reading.remark].filter(Boolean).join(". ");
 					return <Fact key={check.id} term={checkName(check)} told={told} />;
+				})}
+				{(step.parts.includes("own-checks") ? ownChecksAsked(guided) : []).map(({ id, definition }) => {
+					const reading = content.readings?.find((one) => one.check === id);
+					return (
+						<Fact
+							key={id}
+							term={definition.name}
+							told={reading === undefined ? null : readingWords(reading, definition.kind)}
+						/>
+					);
 				})}
 			</dl>
 			{step.fields.length === 0 && own.length === 0 && files.length === 0 && (

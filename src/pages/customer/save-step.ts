@@ -6,7 +6,9 @@ import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { saveDraft } from "../../operations/records/save-draft.ts";
 import { readChecks } from "../record-form/checks-form.ts";
 import type { Form, Problem } from "../record-form/field.ts";
+import { readOffered } from "../record-form/own-checks-form.ts";
 import { readForm } from "../record-form/read-form.ts";
+import { ownChecksAsked } from "./own-checks-asked.ts";
 import type { Step } from "./steps.ts";
 
 export interface SavedStep {
@@ -28,11 +30,14 @@ export async function saveStep(
 	const fields = readForm(step.fields, form, before);
 	const checks = guided.checks.filter((check) => step.checks?.(check) === true);
 	const read = readChecks(checks, form, fields.content);
-	const problems = [...fields.problems, ...read.problems];
-	if (JSON.stringify(read.content) === JSON.stringify(before)) return { problems, stale: false };
+	const own = step.parts.includes("own-checks")
+		? readOffered(form, read.content, ownChecksAsked(guided))
+		: { content: read.content, problems: [] };
+	const problems = [...fields.problems, ...read.problems, ...own.problems];
+	if (JSON.stringify(own.content) === JSON.stringify(before)) return { problems, stale: false };
 	if (version !== record.version) return { problems, stale: true };
 	try {
-		await saveDraft(deps, caller, record.id, version, read.content);
+		await saveDraft(deps, caller, record.id, version, own.content);
 		return { problems, stale: false };
 	} catch (error) {
 		if (error instanceof Fault && error.code === "version-stale") return { problems, stale: true };

@@ -7,9 +7,12 @@ import { Caution, ErrorSummary, type FieldErrors, Form, type FormValues, Submit 
 import { Layout } from "../layout.tsx";
 import { CheckCautions, CheckControl } from "../record-form/check-control.tsx";
 import { ClockControl, FieldControl } from "../record-form/field-control.tsx";
+import type { ReadFile } from "../record-form/file-lines.tsx";
 import { offsetIn } from "../record-form/fill-form.ts";
+import { OwnReading } from "../record-form/own-reading.tsx";
 import { Photos, type RefusedFile } from "../record-form/photos.tsx";
 import { DiagnosticFile } from "./diagnostic-file.tsx";
+import { ownChecksAsked } from "./own-checks-asked.ts";
 import { PlatformNote } from "./platform-note.tsx";
 import { isEntered } from "./progress.ts";
 import { Review } from "./review.tsx";
@@ -25,6 +28,8 @@ export interface StepPageProps {
 	readonly refused: readonly RefusedFile[];
 	/** What became of a file that was just brought. */
 	readonly notices: readonly string[];
+	/** Files that were just read, to be shown line by line. */
+	readonly read: readonly ReadFile[];
 	/** The draft was saved elsewhere since this form was opened. */
 	readonly stale: boolean;
 	readonly formToken: string;
@@ -45,8 +50,16 @@ export function StepPage(props: StepPageProps) {
 	const before = steps[place - 1];
 	const wait = waitOf(content, now);
 	const checks = guided.checks.filter((check) => step.checks?.(check) === true);
+	const own = step.parts.includes("own-checks") ? ownChecksAsked(guided) : [];
 	const photos = step.views.length > 0 && (
-		<Photos views={step.views} content={content} exhibits={guided.exhibits} refused={props.refused} errors={errors} />
+		<Photos
+			recordId={record.id}
+			views={step.views}
+			content={content}
+			exhibits={guided.exhibits}
+			refused={props.refused}
+			errors={errors}
+		/>
 	);
 	return (
 		<Layout title={say(step.title)}>
@@ -92,11 +105,20 @@ export function StepPage(props: StepPageProps) {
 				{checks.map((check) => (
 					<CheckControl key={check.id} check={check} content={content} values={values} errors={errors} />
 				))}
-				{step.checks !== undefined && checks.length === 0 && step.id === "checks" && (
+				{own.map((check) => (
+					<OwnReading key={check.id} check={check} instruments={[]} values={values} errors={errors} />
+				))}
+				{step.checks !== undefined && checks.length === 0 && own.length === 0 && step.id === "checks" && (
 					<p>{say("arrival.checks.none")}</p>
 				)}
 				{step.parts.includes("file") && (
-					<DiagnosticFile guided={guided} errors={errors} refused={props.refused} notices={props.notices} />
+					<DiagnosticFile
+						guided={guided}
+						errors={errors}
+						refused={props.refused}
+						notices={props.notices}
+						read={props.read}
+					/>
 				)}
 				{step.parts.includes("review") && <Review guided={guided} errors={errors} values={values} />}
 				{step.photosFirst !== true && photos}

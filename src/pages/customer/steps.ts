@@ -7,7 +7,7 @@ import type { TextKey } from "../../texts/say.ts";
 import type { ChoiceField, ChoicesField, Field, QuantityField, TextField } from "../record-form/field.ts";
 
 /** What stands on a step beside texts, questions, checks and photos. */
-export type StepPart = "wait" | "file" | "platform" | "mismatch" | "power-time" | "review";
+export type StepPart = "wait" | "file" | "platform" | "mismatch" | "power-time" | "own-checks" | "review";
 
 export interface Step {
 	readonly id: string;
@@ -302,7 +302,7 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		fields: [],
 		checks: isRun,
 		needsPower: true,
-		parts: [],
+		parts: ["own-checks"],
 	},
 	{
 		id: "file",
@@ -389,7 +389,7 @@ export const DEPARTURE_STEPS: readonly Step[] = [
 		views: [],
 		fields: [],
 		checks: (check) => !isSeen(check),
-		parts: [],
+		parts: ["own-checks"],
 	},
 	{
 		id: "file",

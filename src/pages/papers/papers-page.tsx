@@ -1,5 +1,5 @@
 /** An order's reports and dossiers: each edition with who gets it, what stands in it and what does not. */
-import { DOSSIER_EDITIONS, EDITIONS, type Edition } from "../../contract/report.ts";
+import { type DossierEdition, EDITIONS, type Edition } from "../../contract/report.ts";
 import { leftOut } from "../../operations/report/left-out.ts";
 import { LANGUAGES } from "../../texts/language.ts";
 import { say } from "../../texts/say.ts";
@@ -10,11 +10,13 @@ export interface Papers {
 	readonly itemName: string;
 	/** Of the log; null where nothing of the order is sealed. */
 	readonly size: number | null;
+	/** Legs of the journey: a carrier is told of one. */
+	readonly legs: readonly { readonly leg: number; readonly from: string; readonly to: string }[];
 	/** Whether the carrier's edition is the reader's to hand on. */
 	readonly isShop: boolean;
 }
 
-export function PapersPage({ orderId, itemName, size, isShop }: Papers) {
+export function PapersPage({ orderId, itemName, size, legs, isShop }: Papers) {
 	const editions = EDITIONS.filter((edition) => isShop || edition !== "carrier");
 	return (
 		<Layout
@@ -39,7 +41,7 @@ export function PapersPage({ orderId, itemName, size, isShop }: Papers) {
 						</thead>
 						<tbody>
 							{editions.map((edition) => (
-								<EditionRow key={edition} edition={edition} orderId={orderId} size={size} />
+								<EditionRow key={edition} edition={edition} orderId={orderId} size={size} legs={legs} />
 							))}
 						</tbody>
 					</table>
@@ -55,13 +57,8 @@ function EditionRow({
 	edition,
 	orderId,
 	size,
-}: {
-	readonly edition: Edition;
-	readonly orderId: string;
-	readonly size: number;
-}) {
-	const query = `?edition=${edition}&at=${size}`;
-	const hasDossier = (DOSSIER_EDITIONS as readonly string[]).includes(edition);
+	legs,
+}: Pick<Papers, "orderId" | "legs"> & { readonly edition: Edition; readonly size: number }) {
 	return (
 		<tr>
 			<th scope="row">{say(`papers.${edition}`)}</th>
@@ -77,14 +74,53 @@ function EditionRow({
 				</details>
 			</td>
 			<td data-label={say("papers.files")}>
-				<InLanguages label={say("papers.report")} href={`/api/v1/orders/${orderId}/report.pdf${query}`} />
-				{hasDossier ? (
-					<InLanguages label={say("papers.dossier")} href={`/api/v1/orders/${orderId}/dossier.zip${query}`} />
+				{edition === "carrier" ? (
+					<CarrierFiles orderId={orderId} size={size} legs={legs} />
 				) : (
-					<span class="hint">{say("papers.no-dossier")}</span>
+					<PartyFiles edition={edition} orderId={orderId} size={size} />
 				)}
 			</td>
 		</tr>
+	);
+}
+
+function PartyFiles({
+	edition,
+	orderId,
+	size,
+}: {
+	readonly edition: DossierEdition;
+	readonly orderId: string;
+	readonly size: number;
+}) {
+	const query = `?edition=${edition}&at=${size}`;
+	return (
+		<>
+			<InLanguages label={say("papers.report")} href={`/api/v1/orders/${orderId}/report.pdf${query}`} />
+			<InLanguages label={say("papers.dossier")} href={`/api/v1/orders/${orderId}/dossier.zip${query}`} />
+		</>
+	);
+}
+
+/** One report and one text for each leg. */
+function CarrierFiles({ orderId, size, legs }: Pick<Papers, "orderId" | "legs"> & { readonly size: number }) {
+	return (
+		<>
+			{legs.map((leg) => {
+				const query = `at=${size}&leg=${leg.leg}`;
+				return (
+					<div key={leg.leg}>
+						{say("papers.carrier-leg", leg)}
+						<InLanguages
+							label={say("papers.report")}
+							href={`/api/v1/orders/${orderId}/report.pdf?edition=carrier&${query}`}
+						/>
+						<InLanguages label={say("papers.carrier-text")} href={`/orders/${orderId}/carrier-text?${query}`} />
+					</div>
+				);
+			})}
+			<span class="hint">{say("papers.no-dossier")}</span>
+		</>
 	);
 }
 

@@ -1,11 +1,17 @@
-/** `/orders/{id}/papers`, for the shop and for whoever reads the whole order through a link. */
+/** `/orders/{id}/papers` and the text for a carrier's form, for the shop and for whoever reads the whole order through a link. */
 import type { FastifyInstance } from "fastify";
 import { callerOf, openTo } from "../../access/callers.ts";
+import type { OrderView } from "../../contract/orders.ts";
+import { carrierTextPageQuery } from "../../contract/report.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { readCheckpointFacts } from "../../operations/log/read-log.ts";
 import { readOrderLine } from "../../operations/orders/order-line.ts";
+import { carrierText } from "../../operations/report/carrier-text.ts";
+import { readReportFacts } from "../../operations/report/report-facts.ts";
+import { validate } from "../../operations/validate.ts";
 import { sendPage } from "../render.ts";
-import { PapersPage } from "./papers-page.tsx";
+import { CarrierTextPage } from "./carrier-text-page.tsx";
+import { type Papers, PapersPage } from "./papers-page.tsx";
 
 export function registerPapers(app: FastifyInstance, deps: Deps): void {
 	const routes = { ...openTo("account", "link:settle", "link:reader"), schema: { hide: true } };
@@ -18,9 +24,36 @@ export function registerPapers(app: FastifyInstance, deps: Deps): void {
 				orderId={order.id}
 				itemName={`${order.item.maker} ${order.item.model}`}
 				size={records.length === 0 ? null : (checkpoint?.size ?? null)}
+				legs={legsOf(order)}
 				isShop={caller.kind === "account"}
 			/>
 		);
 		return sendPage(reply, page);
 	});
+	app.get("/orders/:id/carrier-text", { ...openTo("account"), schema: { hide: true } }, async (request, reply) => {
+		const { at, leg, most, language = "en" } = validate(carrierTextPageQuery, request.query);
+		const asked = { edition: "carrier", at, leg, language } as const;
+		const facts = await readReportFacts(deps, callerOf(request), (request.params as { id: string }).id, asked);
+		const page = (
+			<CarrierTextPage
+				orderId={facts.order.id}
+				itemName={`${facts.order.item.maker} ${facts.order.item.model}`}
+				size={facts.checkpoint.size}
+				leg={leg ?? null}
+				language={language}
+				most={most === undefined || most === "" ? null : Number(most)}
+				parts={carrierText(facts, most === undefined || most === "" ? undefined : Number(most))}
+			/>
+		);
+		return sendPage(reply, page);
+	});
+}
+
+function legsOf({ consignments, owner, repairer }: OrderView): Papers["legs"] {
+	const nameOf = (id: string) => (id === owner.id ? owner.name : repairer.name);
+	return consignments.map(({ leg, consignorId, consigneeId }) => ({
+		leg,
+		from: nameOf(consignorId),
+		to: nameOf(consigneeId),
+	}));
 }

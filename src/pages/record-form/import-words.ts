@@ -12,9 +12,9 @@ export function importWords(preview: ImportPreview, taken: readonly string[]): s
 	const gaps = readings.filter(({ value }) => value === null);
 	const people = personal.map(({ kind, text }) => say(`import.personal.${kind}`, { text }));
 	return [
-		...sentence("import.not-taken", [...new Set(left.map(({ check }) => nameOf(check)))]),
+		...sentence("import.not-taken", [...new Set(left.map(({ check }) => checkInWords(check)))]),
 		...sentence("import.no-value", [
-			...new Set(gaps.map(({ check, nullReason }) => `${nameOf(check)} (${reasonOf(nullReason ?? "")})`)),
+			...new Set(gaps.map(({ check, nullReason }) => `${checkInWords(check)} (${reasonOf(nullReason ?? "")})`)),
 		]),
 		...sentence("import.personal", people),
 	];
@@ -31,7 +31,7 @@ function sentence(
 }
 
 /** The name of a check, or its id where it is in no catalogue. */
-function nameOf(check: string): string {
+export function checkInWords(check: string): string {
 	const key = `checks.${check}`;
 	return isTextKey(key) ? say(key) : check;
 }

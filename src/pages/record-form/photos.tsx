@@ -3,7 +3,8 @@
 import type { ExhibitView } from "../../contract/exhibits.ts";
 import type { RecordContentInput } from "../../contract/records.ts";
 import { isTextKey, say } from "../../texts/say.ts";
-import { type FieldErrors, FileField, SelectField, Submit, TextField } from "../components/form.tsx";
+import { type FieldErrors, SelectField, Submit, TextField } from "../components/form.tsx";
+import { UploadingField } from "../components/uploading-field.tsx";
 
 /** Names of the controls. */
 export const PHOTOS = { files: "photos.files", view: "photos.view", note: "photos.note", remove: "photos.remove" };
@@ -18,6 +19,7 @@ export interface RefusedFile {
 }
 
 export function Photos(props: {
+	readonly recordId: string;
 	readonly views: readonly string[];
 	readonly content: RecordContentInput;
 	readonly exhibits: readonly ExhibitView[];
@@ -42,7 +44,8 @@ export function Photos(props: {
 				errors={errors}
 				choices={views.map((view) => ({ value: view, label: viewWords(view) }))}
 			/>
-			<FileField
+			<UploadingField
+				target={{ record: props.recordId }}
 				name={PHOTOS.files}
 				label={say("arrival.photos-add")}
 				hint={say("arrival.photos-hint")}
@@ -112,5 +115,6 @@ export function viewWords(view: string): string {
 }
 
 function sizeWords(sizeBytes: number): string {
+	if (sizeBytes >= 1e9) return `${(sizeBytes / 1e9).toFixed(1)} GB`;
 	return sizeBytes < 1e6 ? `${Math.ceil(sizeBytes / 1e3)} kB` : `${(sizeBytes / 1e6).toFixed(1)} MB`;
 }

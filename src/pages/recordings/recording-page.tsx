@@ -29,7 +29,7 @@ export function RecordingPage(props: {
 		<RecordingLayout request={request} order={found.order} title={say("recording.one-title")} crumbs={crumbs}>
 			<p>
 				{recording.fileName}, {say("recording.brought", { time: showTime(recording.broughtAt) })}.{" "}
-				<a href={`${address}/file`}>{say("recording.fetch")}</a>
+				<a href={`/api/v1/transit-recordings/${recording.id}/file`}>{say("recording.fetch")}</a>
 				{isShop && (
 					<>
 						{" · "}
@@ -37,8 +37,9 @@ export function RecordingPage(props: {
 					</>
 				)}
 			</p>
+			<Pending recording={recording} />
 			{result === null || reading === null || curves === null ? (
-				<p>{say("recording.waits")}</p>
+				recording.pending === null && <p>{say("recording.waits")}</p>
 			) : (
 				<>
 					<p class="lead">
@@ -88,5 +89,19 @@ export function RecordingPage(props: {
 				{writeNumber(recording.sizeBytes)} B
 			</p>
 		</RecordingLayout>
+	);
+}
+
+/** How far a long file was read, or why it was not. */
+function Pending({ recording: { pending, sizeBytes } }: { readonly recording: RecordingView }) {
+	if (pending === null) return null;
+	if (pending.status === "refused") return <p class="error">{say("recording.refused", { why: pending.why ?? "" })}</p>;
+	if (pending.status === "stopped") return <p class="error">{say("recording.stopped")}</p>;
+	const percent = Math.floor((100 * pending.bytesRead) / sizeBytes);
+	return (
+		<div class="note" role="status">
+			<p id="read-so-far">{say("recording.being-read", { percent })}</p>
+			<progress max={sizeBytes} value={pending.bytesRead} aria-labelledby="read-so-far" />
+		</div>
 	);
 }

@@ -9,14 +9,15 @@ import { readOrder } from "../../operations/orders/read-orders.ts";
 import {
 	bringRecording,
 	confirmReading,
-	fetchRecordingFile,
 	previewRecording,
 	readRecordingCurves,
 	readTransitRecording,
 	readTransitRecordings,
 } from "../../operations/transit-recordings/transit-recordings.ts";
+import { uploadedRecording } from "../../operations/uploads/uploaded-files.ts";
 import { validate } from "../../operations/validate.ts";
 import { readBody } from "../record-form/read-body.ts";
+import { uploadedIds } from "../record-form/uploaded-files.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault } from "../shop/form-errors.ts";
 import { columnsForm, readColumnsForm } from "./columns-form.ts";
@@ -55,7 +56,8 @@ export function registerRecordings(app: FastifyInstance, deps: Deps): void {
 		const order = await orderOf(request);
 		const recordings = await readTransitRecordings(deps, callerOf(request), paramsOf(request).consignment);
 		const address = addressOf(paramsOf(request));
-		return <RecordingsPage {...{ request, order, recordings, address, values, errors }} />;
+		const consignmentId = paramsOf(request).consignment;
+		return <RecordingsPage {...{ request, order, recordings, consignmentId, address, values, errors }} />;
 	}
 
 	app.get(list, readers, async (request, reply) => sendPage(reply, await listPage(request)));
@@ -69,8 +71,13 @@ export function registerRecordings(app: FastifyInstance, deps: Deps): void {
 			bytes: Buffer.from(pasted.trim() === "" ? "" : `${pasted.trimEnd()}\n`, "utf8"),
 		};
 		try {
-			const { recording } = await bringRecording(deps, callerOf(request), paramsOf(request).consignment, file);
-			return reply.redirect(`${addressOf(paramsOf(request))}/${recording.id}/columns`, 303);
+			const [uploaded] = uploadedIds(form, "file");
+			const leg = paramsOf(request).consignment;
+			const id =
+				uploaded === undefined
+					? (await bringRecording(deps, callerOf(request), leg, file)).recording.id
+					: await uploadedRecording(deps, callerOf(request), leg, uploaded);
+			return reply.redirect(`${addressOf(paramsOf(request))}/${id}/columns`, 303);
 		} catch (error) {
 			return sendPage(reply, await listPage(request, form, errorsOfFault(error)), 400);
 		}
@@ -84,16 +91,9 @@ export function registerRecordings(app: FastifyInstance, deps: Deps): void {
 			readRecordingCurves(deps, callerOf(request), recording.id),
 		]);
 		const address = `${addressOf(paramsOf(request))}/${recording.id}`;
+		// Without script as well: nothing is typed on this page that a new one would take away.
+		if (recording.pending?.status === "being-read") reply.header("Refresh", "5");
 		return sendPage(reply, <RecordingPage {...{ request, found, recording, curves, address }} />);
-	});
-	app.get(`${one}/file`, readers, async (request, reply) => {
-		await orderOf(request);
-		const { id } = await recordingOf(request);
-		const { fileName, bytes } = await fetchRecordingFile(deps, callerOf(request), id);
-		return reply
-			.type("text/plain; charset=utf-8")
-			.header("Content-Disposition", `attachment; filename*=UTF-8''${encodeURIComponent(fileName)}`)
-			.send(bytes);
 	});
 
 	app.get(`${one}/columns`, shop, async (request, reply) => {

@@ -4,6 +4,7 @@ import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
 import { settlementInput } from "../../contract/settlement.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { readOrder } from "../../operations/orders/read-orders.ts";
+import { readRecords } from "../../operations/records/read-record.ts";
 import { readSettlement, takeSettlementStep } from "../../operations/settling/settlement.ts";
 import { sideOrNull } from "../../operations/settling/side-of.ts";
 import { validate } from "../../operations/validate.ts";
@@ -12,6 +13,7 @@ import { ErrorSummary, type FieldErrors, type FormValues } from "../components/f
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault } from "../shop/form-errors.ts";
+import { NextLeg } from "./next-leg.tsx";
 import { AnswerForm, ProposalForm, ReopenForm, stepOfForm } from "./settlement-forms.tsx";
 import { ProposalFacts, SettlementStep } from "./settlement-step.tsx";
 import { SettlingLayout } from "./settling-layout.tsx";
@@ -64,7 +66,12 @@ export function registerSettlement(app: FastifyInstance, deps: Deps): void {
 				{agreed !== undefined && (
 					<section>
 						<ProposalFacts step={agreed} />
-						{["to-owner", "to-repairer"].includes(agreed.itemNext ?? "") && <p>{say("settling.next-leg")}</p>}
+						<NextLeg
+							order={order}
+							records={await readRecords(deps, caller, order.id)}
+							itemNext={agreed.itemNext}
+							formToken={caller.kind === "account" ? state.formToken : null}
+						/>
 						{agreed.outcome === "claim-against-carrier" && <p>{say("settling.next-carrier")}</p>}
 					</section>
 				)}

@@ -8,6 +8,8 @@ import { readNumber } from "../record-form/read-number.ts";
 import { errorsOfFault, filledIn } from "./form-errors.ts";
 
 const TIMES = ["dispatchedAt", "deliveredAt", "inHandAt"] as const;
+/** What the pack looked like when it was opened. */
+const SEEN = ["padsShifted", "cornersCrushed"] as const;
 const MODES = ["road", "air", "sea", "rail", "mixed", "carried-by-hand"];
 
 /** Fields of a leg as they stand. Times are shown with the offset in which they were given. */
@@ -20,6 +22,9 @@ export function consignmentForm(leg: ConsignmentView): FormValues {
 		bookedBy: facts.bookedBy,
 		trackingNumber: facts.trackingNumber,
 		manner: facts.manner,
+		...Object.fromEntries(
+			SEEN.map((name) => [name, facts[name] === undefined ? undefined : facts[name] ? "yes" : "no"]),
+		),
 		parcelMassKg: facts.parcelMassKg?.toString(),
 		"declaredValue.amount": facts.declaredValue?.amount.toString(),
 		"declaredValue.currency": facts.declaredValue?.currency,
@@ -52,6 +57,7 @@ export function factsOf(form: Readonly<Record<string, string>>): unknown {
 		bookedBy: filled.bookedBy,
 		trackingNumber: filled.trackingNumber,
 		manner: filled.manner,
+		...Object.fromEntries(SEEN.map((name) => [name, filled[name] === undefined ? undefined : filled[name] === "yes"])),
 		parcelMassKg: number("parcelMassKg"),
 		declaredValue: money("declaredValue.amount"),
 		insuredValue: money("insuredValue.amount"),
@@ -121,6 +127,18 @@ export function ConsignmentFields(field: { readonly values: FormValues; readonly
 				empty={say("shop.not-known")}
 				choices={choices("arrival.manner", DELIVERY_MANNERS)}
 			/>
+			<div class="row">
+				{SEEN.map((name) => (
+					<SelectField
+						key={name}
+						{...field}
+						name={name}
+						label={say(`learning.${name}`)}
+						empty={say("shop.not-known")}
+						choices={choices("periods", ["yes", "no"])}
+					/>
+				))}
+			</div>
 		</>
 	);
 }

@@ -3,8 +3,10 @@ import type { FastifyInstance, FastifyRequest } from "fastify";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
 import { ITEM_CLASSES } from "../../catalogue/codes.ts";
 import { orderInput } from "../../contract/orders.ts";
+import type { OwnCatalogue } from "../../contract/own-catalogue.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { createOrder } from "../../operations/orders/create-order.ts";
+import { readOwnCatalogue } from "../../operations/own-catalogue/own-catalogue.ts";
 import { validate } from "../../operations/validate.ts";
 import { say } from "../../texts/say.ts";
 import {
@@ -29,22 +31,30 @@ export function registerNewOrder(app: FastifyInstance, deps: Deps): void {
 	app.get("/orders/new", shop, async (request, reply) =>
 		sendPage(
 			reply,
-			<NewOrder request={request} values={{ "repairer.kind": "business", "owner.kind": "consumer" }} errors={{}} />,
+			<NewOrder
+				request={request}
+				own={await ownClasses(request)}
+				values={{ "repairer.kind": "business", "owner.kind": "consumer" }}
+				errors={{}}
+			/>,
 		),
 	);
 	app.post("/orders/new", shop, async (request, reply) => {
 		const { form } = await readBody(request.body);
+		const own = await ownClasses(request);
 		try {
-			const order = await createOrder(deps, callerOf(request), validate(orderInput, orderOf(form)), null);
+			const order = await createOrder(deps, callerOf(request), validate(orderInput, orderOf(form, own)), null);
 			return reply.redirect(`/orders/${order.id}`, 303);
 		} catch (error) {
-			return sendPage(reply, <NewOrder request={request} values={form} errors={errorsOfFault(error)} />, 400);
+			return sendPage(reply, <NewOrder request={request} own={own} values={form} errors={errorsOfFault(error)} />, 400);
 		}
 	});
+
+	const ownClasses = async (request: FastifyRequest) => (await readOwnCatalogue(deps, callerOf(request))).classes;
 }
 
 /** The form's fields as the request's shape; a number that cannot be read stays text, so that the shape names it. */
-function orderOf(form: Readonly<Record<string, string>>): unknown {
+function orderOf(form: Readonly<Record<string, string>>, own: OwnCatalogue["classes"]): unknown {
 	const filled = filledIn(form);
 	const number = (name: string) => {
 		const typed = filled[name];
@@ -62,6 +72,7 @@ function orderOf(form: Readonly<Record<string, string>>): unknown {
 		const value = number(name);
 		return typeof value === "number" ? value / 1000 : value;
 	};
+	const ownClass = own.find(({ id }) => id === filled["item.class"]);
 	const amount = number("item.value");
 	const months = number("terms.warranty.months");
 	return {
@@ -69,7 +80,8 @@ function orderOf(form: Readonly<Record<string, string>>): unknown {
 		repairer: party("repairer"),
 		owner: party("owner"),
 		item: only({
-			class: filled["item.class"],
+			class: ownClass?.treatedAs ?? filled["item.class"],
+			ownClassId: ownClass?.id,
 			maker: filled["item.maker"],
 			model: filled["item.model"],
 			serialNumber: filled["item.serialNumber"],
@@ -79,6 +91,7 @@ function orderOf(form: Readonly<Record<string, string>>): unknown {
 			heightM: millimetres("item.heightM"),
 			value:
 				amount === undefined ? undefined : { amount, currency: filled["item.value.currency"]?.toUpperCase() ?? "EUR" },
+			boughtOn: filled["item.boughtOn"],
 			cell: filled["item.cell"],
 		}),
 		terms: only({
@@ -99,10 +112,12 @@ function only(members: Readonly<Record<string, unknown>>): Record<string, unknow
 
 function NewOrder({
 	request,
+	own,
 	values,
 	errors,
 }: {
 	readonly request: FastifyRequest;
+	readonly own: OwnCatalogue["classes"];
 	readonly values: FormValues;
 	readonly errors: FieldErrors;
 }) {
@@ -125,7 +140,7 @@ function NewOrder({
 					{...field}
 					name="item.class"
 					label={say("shop.item-class")}
-					choices={choices("shop.class", ITEM_CLASSES)}
+					choices={[...choices("shop.class", ITEM_CLASSES), ...own.map(({ id, name }) => ({ value: id, label: name }))]}
 				/>
 				<div class="row">
 					<TextField {...field} name="item.maker" label={say("shop.maker")} />
@@ -145,6 +160,14 @@ function NewOrder({
 						name="item.value.currency"
 						label={say("shop.currency")}
 						hint={say("shop.currency-hint")}
+						width="short"
+					/>
+					<TextField
+						{...field}
+						name="item.boughtOn"
+						label={say("shop.bought-on")}
+						hint={say("shop.bought-on-hint")}
+						type="date"
 						width="short"
 					/>
 				</div>

@@ -1,9 +1,12 @@
 /** The links of an order, and a new one as it is shown once. */
 import type { FastifyRequest } from "fastify";
+import { formTokenFor } from "../../access/callers.ts";
 import type { LinkView, NewLinkView } from "../../contract/access.ts";
+import type { MailTextView } from "../../contract/mail.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
 import { Form, Submit } from "../components/form.tsx";
+import { MailText } from "./messages/mail-text.tsx";
 import { ShopLayout } from "./shop-layout.tsx";
 
 export function OrderLinks({
@@ -59,7 +62,19 @@ export function OrderLinks({
 }
 
 /** Shown once: the address and, to be sent another way, the code. */
-export function NewLinkPage({ request, link }: { readonly request: FastifyRequest; readonly link: NewLinkView }) {
+export function NewLinkPage({
+	request,
+	link,
+	mail,
+	canSend,
+}: {
+	readonly request: FastifyRequest;
+	readonly link: NewLinkView;
+	/** The address as a mail to copy. */
+	readonly mail: MailTextView;
+	/** Whether there is a mail server. */
+	readonly canSend: boolean;
+}) {
 	return (
 		<ShopLayout
 			request={request}
@@ -80,6 +95,15 @@ export function NewLinkPage({ request, link }: { readonly request: FastifyReques
 				<dd>{showTime(link.expiresAt)}</dd>
 			</dl>
 			<p class="note">{say("shop.new-link-apart")}</p>
+			<h2>{say("mail.new-link-mail")}</h2>
+			{canSend && mail.to !== null && (
+				<Form action={`/orders/${link.orderId}/mails`} formToken={formTokenFor(request)}>
+					<input type="hidden" name="matter" value={`link ${link.id}`} />
+					<p>{say("mail.new-link-send", { address: mail.to })}</p>
+					<Submit name="act" value="send" label={say("mail.send")} />
+				</Form>
+			)}
+			<MailText mail={mail} />
 			<p>
 				<a class="button quiet" href={`/orders/${link.orderId}`}>
 					{say("shop.back-to-order")}

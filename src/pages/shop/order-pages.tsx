@@ -3,12 +3,14 @@ import type { FastifyInstance, FastifyRequest } from "fastify";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
 import { type LinkView, linkInput } from "../../contract/access.ts";
 import type { LegClaimView } from "../../contract/leg-claim.ts";
+import type { MailList } from "../../contract/mail.ts";
 import { type ConsignmentView, consignmentFacts, consignmentInput } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import { type RecordView, recordInput } from "../../contract/records.ts";
 import { makeLink, readLinks, withdrawLink } from "../../operations/access/links.ts";
 import { readLegClaim } from "../../operations/claims/leg-claim.ts";
 import type { Deps } from "../../operations/deps.ts";
+import { newLinkText, readMails } from "../../operations/mail/ask-for-mail.ts";
 import { addConsignment, changeConsignment, readConsignment } from "../../operations/orders/consignments.ts";
 import { type OrderLine, readOrderLine } from "../../operations/orders/order-line.ts";
 import { readAssessments } from "../../operations/packaging/assessments.ts";
@@ -21,6 +23,7 @@ import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from ".
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { ConsignmentFields, consignmentForm, factErrors, factsOf } from "./consignment-fields.tsx";
+import { MessageSection } from "./messages/message-section.tsx";
 import { OrderLeg } from "./order-leg.tsx";
 import { NewLinkPage, OrderLinks } from "./order-links.tsx";
 import { ShopLayout } from "./shop-layout.tsx";
@@ -34,10 +37,11 @@ export function registerOrderPages(app: FastifyInstance, deps: Deps): void {
 		const links = await readLinks(deps, callerOf(request), found.order.id);
 		const legs = found.order.consignments.map((leg) => readAssessments(deps, callerOf(request), leg.id));
 		const packs = (await Promise.all(legs)).flat();
+		const messages = await readMails(deps, callerOf(request), found.order.id);
 		const claims = await Promise.all(
 			found.order.consignments.map((leg) => readLegClaim(deps, callerOf(request), leg.id)),
 		);
-		return sendPage(reply, <OrderPage {...{ request, found, links, packs, claims }} />);
+		return sendPage(reply, <OrderPage {...{ request, found, links, packs, claims, messages }} />);
 	});
 
 	app.post("/orders/:id/consignments", SHOP, async (request, reply) => {
@@ -95,7 +99,8 @@ export function registerOrderPages(app: FastifyInstance, deps: Deps): void {
 			...(form.recordId === undefined ? {} : { recordId: form.recordId }),
 		});
 		const link = await makeLink(deps, callerOf(request), input);
-		return sendPage(reply, <NewLinkPage request={request} link={link} />);
+		const mail = await newLinkText(deps, link);
+		return sendPage(reply, <NewLinkPage {...{ request, link, mail }} canSend={deps.canMail} />);
 	});
 	app.post("/orders/:id/links/:link/withdraw", SHOP, async (request, reply) => {
 		await withdrawLink(deps, callerOf(request), (request.params as { link: string }).link);
@@ -108,12 +113,14 @@ function OrderPage({
 	found,
 	links,
 	packs,
+	messages,
 	claims,
 }: {
 	readonly request: FastifyRequest;
 	readonly found: OrderLine;
 	readonly links: readonly LinkView[];
 	readonly packs: readonly AssessmentView[];
+	readonly messages: MailList;
 	/** One per leg, in the legs' order. */
 	readonly claims: readonly LegClaimView[];
 }) {
@@ -131,6 +138,15 @@ function OrderPage({
 				<dt>{say("shop.owner")}</dt>
 				<dd>
 					{order.owner.name}, {order.owner.country}
+				</dd>
+				<dt>{say("shop.item-class")}</dt>
+				<dd>
+					{order.item.ownClassName === undefined
+						? say(`shop.class.${order.item.class}`)
+						: say("shop.own-class", {
+								name: order.item.ownClassName,
+								treatedAs: say(`shop.class.${order.item.class}`),
+							})}
 				</dd>
 				<dt>{say("shop.serial-number")}</dt>
 				<dd>{order.item.serialNumber ?? say("shop.not-known")}</dd>
@@ -188,6 +204,7 @@ function OrderPage({
 				</li>
 			</ul>
 			<OrderLinks order={found.order.id} links={links} formToken={formToken} />
+			<MessageSection {...{ found, links, messages, formToken }} />
 		</ShopLayout>
 	);
 }

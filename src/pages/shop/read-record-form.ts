@@ -1,11 +1,12 @@
 /** The record's page as the content of a draft: the fields, every check with its instrument, and the shop's own checks. */
 import type { CheckDefinition } from "../../catalogue/checks/check.ts";
 import type { RecordContentInput } from "../../contract/records.ts";
+import type { OfferedCheck } from "../../operations/own-catalogue/own-checks-of.ts";
 import { controlName, fillChecks, readChecks } from "../record-form/checks-form.ts";
 import type { Field, Form, Problem } from "../record-form/field.ts";
 import { fillForm } from "../record-form/fill-form.ts";
+import { fillOwnChecks, readOwnChecks } from "../record-form/own-checks-form.ts";
 import { type ReadForm, readForm } from "../record-form/read-form.ts";
-import { fillOwnChecks, readOwnChecks } from "./own-checks-form.ts";
 
 /** Names of controls outside the fields. */
 export const BENCH = "setUp.benchId";
@@ -40,12 +41,13 @@ export function fillRecordForm(
 export function readRecordForm(
 	fields: readonly Field[],
 	checks: readonly CheckDefinition[],
+	offered: readonly OfferedCheck[],
 	form: Form,
 	before: RecordContentInput,
 ): ReadForm {
 	const read = readForm(fields, form, before);
 	const checked = readChecks(checks, form, read.content);
-	const own = readOwnChecks(form, withInstruments(checks, form, checked.content));
+	const own = readOwnChecks(form, withInstruments(checks, form, checked.content), offered);
 	const problems: Problem[] = [...read.problems, ...checked.problems, ...own.problems];
 	return { content: withBench(form, own.content), problems };
 }

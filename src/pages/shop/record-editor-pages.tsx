@@ -8,18 +8,21 @@ import { Fault, fault } from "../../faults.ts";
 import { makeLink } from "../../operations/access/links.ts";
 import { readBenches, readInstruments } from "../../operations/benches/benches.ts";
 import type { Deps } from "../../operations/deps.ts";
-import { bringExhibit } from "../../operations/exhibits/exhibits.ts";
+import { bringExhibit, fetchExhibit } from "../../operations/exhibits/exhibits.ts";
+import { newLinkText } from "../../operations/mail/ask-for-mail.ts";
 import { type GuidedRecord, readGuidedRecord } from "../../operations/records/guided-record.ts";
-import { importIntoDraft } from "../../operations/records/import-into-draft.ts";
+import { IMPORT_MOST_BYTES, importIntoDraft } from "../../operations/records/import-into-draft.ts";
 import { discardDraft, saveDraft } from "../../operations/records/save-draft.ts";
 import { badMemberWords, faultWords } from "../../texts/fault-words.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import type { FieldErrors, FormValues } from "../components/form.tsx";
-import { changeExhibits } from "../customer/bring-files.ts";
+import { keepDiagnostic } from "../customer/bring-diagnostic.ts";
 import type { Form } from "../record-form/field.ts";
 import { errorsOf } from "../record-form/field-control.tsx";
+import type { ReadFile } from "../record-form/file-lines.tsx";
 import { importWords } from "../record-form/import-words.ts";
 import { readBody, type SentFile } from "../record-form/read-body.ts";
+import { uploadedFiles } from "../record-form/uploaded-files.ts";
 import { sendPage } from "../render.ts";
 import { NewLinkPage } from "./order-links.tsx";
 import { fillRecordForm, readRecordForm } from "./read-record-form.ts";
@@ -32,6 +35,7 @@ interface Shown {
 	readonly typed?: FormValues;
 	readonly errors?: FieldErrors;
 	readonly notes?: readonly string[];
+	readonly read?: ReadFile | null;
 	readonly status?: number;
 }
 
@@ -54,11 +58,11 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 		if (Number(form.version) !== record.version) {
 			return send(request, reply, guided, { typed: form, errors: { form: faultWords("version-stale") }, status: 412 });
 		}
-		const read = readRecordForm(fieldsOf(record), guided.allChecks, form, record.content);
+		const read = readRecordForm(fieldsOf(record), guided.allChecks, guided.ownChecks, form, record.content);
 		const problems: Record<string, string | undefined> = { ...errorsOf(read.problems) };
 		const content = await withPhotos(request, guided, read.content, form, files, problems);
 		await saveDraft(deps, callerOf(request), record.id, record.version, content);
-		const notes = await takeFile(request, record.id, form, files, problems);
+		const { notes, read: file } = await takeFile(request, record.id, form, files, problems);
 		const failed = Object.keys(problems).length > 0;
 		if (failed || notes.length > 0) {
 			const typed = read.problems.length > 0 ? { typed: form } : {};
@@ -66,6 +70,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 				...typed,
 				errors: problems,
 				notes,
+				read: file,
 				status: failed ? 400 : 200,
 			});
 		}
@@ -80,7 +85,8 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 			orderId: record.orderId,
 			recordId: record.id,
 		});
-		return sendPage(reply, <NewLinkPage request={request} link={link} />);
+		const mail = await newLinkText(deps, link);
+		return sendPage(reply, <NewLinkPage {...{ request, link, mail }} canSend={deps.canMail} />);
 	});
 
 	const guidedOf = (request: FastifyRequest) =>
@@ -97,23 +103,37 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 	): Promise<RecordContentInput> {
 		const removed = form["photos.remove"];
 		let exhibits = (content.exhibits ?? []).filter((exhibit) => `${exhibit.sha256} ${exhibit.view}` !== removed);
-		for (const file of files) {
-			const view = EXHIBIT_VIEWS.find((candidate) => file.field === `photo.${candidate}`);
-			if (view === undefined) continue;
+		for (const file of [...sentPhotos(request, guided, files), ...(await uploadedPhotos(request, guided, form))]) {
+			const { view } = file;
 			try {
-				if (file.bytes === null) throw fault("too-large");
-				const { sha256 } = await bringExhibit(deps, callerOf(request), guided.record.id, {
-					fileName: file.fileName,
-					bytes: file.bytes,
-				});
+				const sha256 = await file.bring();
 				exhibits = [...exhibits.filter((other) => other.sha256 !== sha256 || other.view !== view), { sha256, view }];
 			} catch (error) {
 				if (!(error instanceof Fault) || error.status >= 500) throw error;
-				problems[file.field] = wordsOf(error);
+				problems[`photo.${view}`] = wordsOf(error);
 			}
 		}
 		const { exhibits: _, ...others } = content;
 		return exhibits.length === 0 ? others : { ...others, exhibits };
+	}
+
+	function sentPhotos(request: FastifyRequest, guided: GuidedRecord, files: readonly SentFile[]) {
+		return EXHIBIT_VIEWS.flatMap((view) =>
+			files
+				.filter((file) => file.field === `photo.${view}`)
+				.map((file) => ({
+					view,
+					bring: async () => (await bringExhibit(deps, callerOf(request), guided.record.id, file)).sha256,
+				})),
+		);
+	}
+
+	async function uploadedPhotos(request: FastifyRequest, guided: GuidedRecord, form: Form) {
+		const photos = EXHIBIT_VIEWS.map(async (view) => {
+			const found = await uploadedFiles(deps, callerOf(request), guided.record.id, form, `photo.${view}`);
+			return found.map(({ bring }) => ({ view, bring }));
+		});
+		return (await Promise.all(photos)).flat();
 	}
 
 	/** A diagnostic output, as a file or pasted; says what was understood and what was not. */
@@ -123,20 +143,29 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 		form: Form,
 		files: readonly SentFile[],
 		problems: Record<string, string | undefined>,
-	): Promise<string[]> {
+	): Promise<{ readonly notes: string[]; readonly read: ReadFile | null }> {
+		const nothing = { notes: [], read: null };
 		const pasted = (form["file.paste"] ?? "").trim();
-		const file = files.find((candidate) => candidate.field === "file.upload");
+		const [uploaded] = await uploadedFiles(deps, callerOf(request), recordId, form, "file.upload");
+		if (uploaded !== undefined && uploaded.sizeBytes > IMPORT_MOST_BYTES) {
+			await keepDiagnostic(deps, callerOf(request), recordId, uploaded.sha256);
+			return { notes: [say("arrival.file.kept-large", { file: uploaded.fileName })], read: null };
+		}
+		const file =
+			uploaded === undefined
+				? files.find((candidate) => candidate.field === "file.upload")
+				: await fetchExhibit(deps, callerOf(request), uploaded.sha256);
 		const bytes = file?.bytes ?? (pasted === "" ? null : Buffer.from(`${form["file.paste"]}\n`));
 		if (bytes === null) {
 			if (file !== undefined) problems["file.upload"] = faultWords("too-large");
-			return [];
+			return nothing;
 		}
 		const { record } = await guidedOf(request);
 		const load = form["file.load"] === "load" || form["file.load"] === "idle" ? form["file.load"] : undefined;
 		try {
 			const named = { fileName: file?.fileName ?? "pasted.txt", bytes };
 			const imported = await importIntoDraft(deps, callerOf(request), recordId, record.version, named, load);
-			return [
+			const notes = [
 				say("record.import-taken", { format: imported.preview.format, count: imported.taken.length }),
 				...imported.preview.warnings.map((warning) => warning.message),
 				...importWords(imported.preview, imported.taken),
@@ -144,23 +173,20 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 					say("record.import-identity", { member: say(`record.member.${member}` as TextKey) }),
 				),
 			];
+			return { notes, read: { fileName: named.fileName, preview: imported.preview, taken: imported.taken } };
 		} catch (error) {
 			if (!(error instanceof Fault) || error.status >= 500) throw error;
 			const unread = error.members[0];
 			if (file === undefined || unread?.code.startsWith("import-refused") !== true) {
 				problems["file.upload"] = wordsOf(error);
-				return [];
+				return nothing;
 			}
 			// A file that is for people to read, or that is damaged, is evidence all the same.
 			const caller = callerOf(request);
 			const { sha256 } = await bringExhibit(deps, caller, recordId, { fileName: file.fileName, bytes });
-			await changeExhibits(deps, caller, recordId, (exhibits) =>
-				exhibits.some((exhibit) => exhibit.sha256 === sha256)
-					? exhibits
-					: [...exhibits, { sha256, view: "diagnostic-output" }],
-			);
+			await keepDiagnostic(deps, caller, recordId, sha256);
 			const why = badMemberWords(unread.code, unread.facts).message;
-			return [say("arrival.file.kept", { file: file.fileName, why })];
+			return { notes: [say("arrival.file.kept", { file: file.fileName, why })], read: null };
 		}
 	}
 
@@ -187,6 +213,7 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 				values={shown.typed ?? kept}
 				errors={shown.errors ?? {}}
 				notes={shown.notes ?? []}
+				read={shown.read ?? null}
 				now={deps.now()}
 			/>,
 			shown.status ?? 200,

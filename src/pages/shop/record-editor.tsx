@@ -10,18 +10,20 @@ import {
 	CheckField,
 	ErrorSummary,
 	type FieldErrors,
-	FileField,
 	Form,
 	type FormValues,
 	SelectField,
 	Submit,
 	TextArea,
 } from "../components/form.tsx";
+import { UploadingField } from "../components/uploading-field.tsx";
 import { CheckControl, checkName } from "../record-form/check-control.tsx";
 import { controlName } from "../record-form/checks-form.ts";
 import { Collectors } from "../record-form/collectors.tsx";
 import type { Field } from "../record-form/field.ts";
 import { ClockControl, FieldControl } from "../record-form/field-control.tsx";
+import { FileLines, type ReadFile } from "../record-form/file-lines.tsx";
+import { offeredIn } from "../record-form/own-checks-form.ts";
 import { ExhibitList, viewWords } from "../record-form/photos.tsx";
 import { LinkNote } from "./link-note.tsx";
 import { OwnChecks } from "./own-checks.tsx";
@@ -48,6 +50,8 @@ export interface RecordEditorProps {
 	readonly values: FormValues;
 	readonly errors: FieldErrors;
 	readonly notes: readonly string[];
+	/** A diagnostic output that was just read. */
+	readonly read: ReadFile | null;
 	readonly now: Date;
 }
 
@@ -80,6 +84,7 @@ export function RecordEditor(props: RecordEditorProps) {
 					</ul>
 				</div>
 			)}
+			{props.read !== null && <FileLines file={props.read} />}
 			<Form action={`/records/${record.id}`} formToken={formTokenFor(request)} upload>
 				<input type="hidden" name="version" value={record.version} />
 				<button type="submit" name="act" value="save" class="unseen" tabIndex={-1} aria-hidden="true" />
@@ -100,7 +105,8 @@ export function RecordEditor(props: RecordEditorProps) {
 				<ExhibitList views={[...views]} content={content} exhibits={guided.exhibits} removable />
 				<div class="row">
 					{views.map((view) => (
-						<FileField
+						<UploadingField
+							target={{ record: record.id }}
 							key={view}
 							{...field}
 							name={`photo.${view}`}
@@ -115,7 +121,12 @@ export function RecordEditor(props: RecordEditorProps) {
 				<p>{say("record.file-text")}</p>
 				<Collectors checks={guided.allChecks} />
 				<ExhibitList views={["diagnostic-output"]} content={content} exhibits={guided.exhibits} removable />
-				<FileField {...field} name="file.upload" label={say("record.file-upload")} />
+				<UploadingField
+					target={{ record: record.id }}
+					{...field}
+					name="file.upload"
+					label={say("record.file-upload")}
+				/>
 				<TextArea values={{}} errors={errors} name="file.paste" label={say("record.file-paste")} rows={3} />
 				<SelectField
 					{...field}
@@ -151,7 +162,12 @@ export function RecordEditor(props: RecordEditorProps) {
 						))}
 					</details>
 				)}
-				<OwnChecks {...field} instruments={props.instruments} open={order.item.class !== "graphics-card"} />
+				<OwnChecks
+					{...field}
+					instruments={props.instruments}
+					offered={offeredIn(content, guided.ownChecks)}
+					open={order.item.class !== "graphics-card" && guided.ownChecks.length === 0}
+				/>
 
 				{record.stage !== "bench" && (
 					<>

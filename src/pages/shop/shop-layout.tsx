@@ -22,7 +22,9 @@ export function ShopLayout(props: {
 			actions={
 				<nav class="actions" aria-label={say("shop.nav")}>
 					<a href="/benches">{say("shop.benches")}</a>
+					<a href="/catalogue">{say("catalogue.title")}</a>
 					<a href="/stock">{say("stock.title")}</a>
+					<a href="/learning">{say("learning.title")}</a>
 					<form method="post" action="/sign-out">
 						<input type="hidden" name="formToken" value={formTokenFor(props.request)} />
 						<button type="submit" class="plain">

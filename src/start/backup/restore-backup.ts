@@ -6,6 +6,7 @@ import { createReadStream } from "node:fs";
 import { join } from "node:path";
 import { type CopySession, writeAllOrNothing } from "../../database/backup/copy-session.ts";
 import { listTables } from "../../database/backup/tables.ts";
+import { holdRestoredMails } from "../../database/mail.ts";
 import { migrate, readMigrations } from "../../database/migrate.ts";
 import { openPool } from "../../database/pool.ts";
 import { exhibitPlace } from "../../exhibits/store.ts";
@@ -60,6 +61,8 @@ export async function restoreBackup(
 		run.say(
 			`The log holds together: ${log.size} entries, ${log.checkpoints} signed checkpoints, root ${log.rootSha256}`,
 		);
+		const held = await holdRestoredMails(session);
+		if (held > 0) run.say(`Mails that may have been sent since the backup: ${held}; they are shown as not clear`);
 		await restoreKeys(folder, target.keyFolder, manifest, run);
 	});
 }

@@ -5,6 +5,7 @@
  */
 import { demoFile } from "./demo-client.ts";
 import { addLeg, looked, openOn, type PlayedOrder, type Shop, starts, takeIn, typed } from "./scenario.ts";
+import { settleCard } from "./settle-card.ts";
 
 const IDENTITY = {
 	serialNumber: "BL7-00042-K",
@@ -49,6 +50,7 @@ export async function playComputeCard(shop: Shop): Promise<PlayedOrder> {
 			widthM: 0.11,
 			heightM: 0.04,
 			value: { amount: 2900, currency: "EUR" },
+			boughtOn: "2025-02-14",
 			cell: "none",
 		},
 		{
@@ -234,11 +236,12 @@ export async function playComputeCard(shop: Shop): Promise<PlayedOrder> {
 		},
 		"card-arrival-load.txt",
 	);
-	return {
+	const played: PlayedOrder = {
 		title: "A compute card that came back with half its lanes",
 		orderId: order.id,
 		consignmentId: outbound.id,
 		recordIds: [sentIn, intake, departure, arrival],
 		link: second,
 	};
+	return { ...played, settling: await settleCard(shop, played) };
 }

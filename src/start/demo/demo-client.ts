@@ -91,12 +91,16 @@ export class DemoClient {
 		await this.send("POST", `/api/v1/records/${recordId}/seal`, undefined, match());
 	}
 
-	/** Makes a link to a record and enters it as the one who got it. */
+	/** Makes a link to a record, or without one to where both settle, and enters it as the one who got it. */
 	async giveLink(
 		orderId: string,
-		recordId: string,
+		recordId: string | null,
 	): Promise<{ readonly owner: DemoClient; readonly url: string; readonly code: string }> {
-		const link = await this.send("POST", "/api/v1/links", { scope: "record", orderId, recordId });
+		const link = await this.send(
+			"POST",
+			"/api/v1/links",
+			recordId === null ? { scope: "settle", orderId } : { scope: "record", orderId, recordId },
+		);
 		const [url, code] = [String(link.url), String(link.code)];
 		const entered = await fetch(`${this.url}/api/v1/links/enter`, {
 			method: "POST",

@@ -6,6 +6,7 @@ import { handOut } from "./hand-out.ts";
 import { playLaptopBoard } from "./laptop-board.ts";
 import { playOnlyAnEMail } from "./only-an-e-mail.ts";
 import { playOtherMeter } from "./other-meter.ts";
+import { playYear } from "./play-year.ts";
 import type { Shop } from "./scenario.ts";
 
 export interface DemoStage {
@@ -14,6 +15,8 @@ export interface DemoStage {
 	readonly setUpLink: string;
 	/** Folder for what the demo hands to its parties; null where nobody asked for it. */
 	readonly outFolder: string | null;
+	/** Also the invented year of orders. */
+	readonly withYear?: boolean;
 }
 
 /** A page worth opening, and how to get in. */
@@ -43,7 +46,17 @@ export async function playScenarios(stage: DemoStage): Promise<DemoLink[]> {
 				url: played.link.url,
 				secret: `code ${played.link.code}`,
 			});
+		if (played.settling !== undefined)
+			links.push({
+				title: "  where both sides settled, as the owner sees it",
+				url: played.settling.url,
+				secret: `code ${played.settling.code}`,
+			});
 		if (stage.outFolder !== null) await handOut(stage.outFolder, shop.client, pages, played);
+	}
+	if (stage.withYear) {
+		const count = await playYear(shop);
+		links.push({ title: `What ${count} invented orders of a year show`, url: `${stage.url}/learning` });
 	}
 	return links;
 }

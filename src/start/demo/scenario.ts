@@ -18,6 +18,8 @@ export interface PlayedOrder {
 	readonly recordIds: readonly string[];
 	/** The owner's link, where there was one. */
 	readonly link: { readonly url: string; readonly code: string } | null;
+	/** The owner's link to where both settle, where they did. */
+	readonly settling?: { readonly url: string; readonly code: string };
 }
 
 const REPAIRER = { kind: "business", country: "DE", name: "Werkbank Nord" };

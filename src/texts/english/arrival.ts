@@ -42,7 +42,8 @@ export const arrival = {
 	"arrival.clock-hint": "Your times are kept together with this difference from universal time (UTC).",
 	"arrival.clock-choose": "Choose the time on your clock",
 	"arrival.photos-add": "Add photos",
-	"arrival.photos-hint": "Several at once, up to 20 MB each. Take them again until they are sharp.",
+	"arrival.photos-hint":
+		"Several at once, films too; up to 8 GB each (20 MB where the browser runs no script). Take them again until they are sharp.",
 	"arrival.photos-view": "What the photos show",
 	"arrival.photos-note": "Note on these photos",
 	"arrival.photos-save": "Add them",
@@ -51,7 +52,8 @@ export const arrival = {
 	"arrival.photos-full": "this record holds 100 files already, the most it can. Remove one to add another.",
 	"arrival.photos-kind":
 		"this kind of file is not taken. A picture (JPEG, PNG, WebP, HEIC), a video (MP4, MOV, WebM), a PDF or a plain text is.",
-	"arrival.photos-large": "it is larger than 20 MB. Take a shorter film, or a smaller picture.",
+	"arrival.photos-large":
+		"it is larger than 20 MB, the most that is taken without script in the browser. Take a shorter film, or a smaller picture.",
 	"arrival.too-many-title": "Too many files at once",
 	"arrival.too-many":
 		"At most 20 files are taken at once. Go back in your browser, choose fewer, and send the rest afterwards.",
@@ -280,6 +282,7 @@ export const arrival = {
 	"arrival.file.load.unknown": "I do not know",
 	"arrival.file.add": "Add the file",
 	"arrival.file.kept": "{file} is kept as it is. Its values were not read: {why}",
+	"arrival.file.kept-large": "{file} is kept as it is. Above 16 MiB no values are read out of a file.",
 	"arrival.file.read": "{file} was read. Taken from it: {readings}.",
 	"arrival.file.read-none": "{file} was read and is kept. It holds no value that one of the checks asks for.",
 	"arrival.file.differs": "It does not agree with what you entered under: {members}. Please look at both once more.",

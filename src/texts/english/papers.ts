@@ -26,6 +26,21 @@ export const papers = {
 	"papers.language.de": "Deutsch",
 	"papers.language.fr": "Français",
 	"papers.no-dossier": "No dossier: the sealed bytes hold every reading.",
+	"papers.carrier-leg": "Leg {leg}, {from} to {to}",
+	"papers.carrier-text": "Text for a web form",
+	"papers.carrier-text-title": "Text for the carrier's web form",
+	"papers.carrier-text-lead":
+		"The facts of the carrier's edition as plain text, one number for each. Nothing of a comparison, of origins or of planning is in it. Read it before you send it; what stands there as open you add by hand.",
+	"papers.carrier-text-most": "Most characters that the form takes",
+	"papers.carrier-text-all": "no limit",
+	"papers.carrier-text-up-to": "{most}",
+	"papers.carrier-text-split": "Divide",
+	"papers.carrier-text-size": "{characters} characters, {lines} lines; a line's end counts as one.",
+	"papers.carrier-text-of": "Part {part}",
+	"papers.carrier-text-copy": "Copy",
+	"papers.carrier-text-copied": "Copied.",
+	"papers.carrier-text-photos":
+		"Photos go with the form as files of their own; their numbers are those in the report. The text names them.",
 	"papers.caution":
 		"Photos and files go into a dossier as they were brought. They may say where and with what device they were taken: look at them before you hand a dossier on.",
 	"papers.verify":

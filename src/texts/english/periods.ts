@@ -148,5 +148,6 @@ export const periods = {
 	"periods.date.rejected": "claim refused in writing",
 	"periods.date.documentsReturned": "documents returned",
 	"periods.known": "What the dates start from",
+	"periods.inspection": "Days on which the carrier, or someone neutral, can inspect",
 	"periods.save": "Save",
 } as const;

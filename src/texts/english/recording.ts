@@ -72,8 +72,15 @@ export const recording = {
 	"recording.waits": "It waits until someone says which column is what.",
 	"recording.in-short": "{events} impacts in {time}.",
 	"recording.bring": "Bring a recording",
+	"recording.being-read":
+		"The file is being read: {percent} % so far. This page looks again every few seconds; you can leave it meanwhile.",
+	"recording.is-read": "is being read",
+	"recording.stopped": "The reading was interrupted. Say once more how its columns are to be read.",
+	"recording.refused": "The file could not be read. {why}",
+	"recording.was-refused": "could not be read",
 	"recording.file": "The recorder's table",
-	"recording.file-hint": "CSV with a header line, up to 20 MiB. Choose it, or drop it here.",
+	"recording.file-hint":
+		"CSV with a header line, up to 8 GiB (20 MiB where the browser runs no script). Choose it, or drop it here.",
 	"recording.pasted": "Or its lines, pasted",
 	"recording.pasted-hint": "With the header line.",
 	"recording.look": "Look at its columns",

@@ -70,6 +70,7 @@ export const report = {
 	"report.item-value": "Value, as the order says",
 	"report.item-age": "Age",
 	"report.item-age-none": "not recorded",
+	"report.item-age-of": "new on {boughtOn}, so {months} months old on {on}",
 	"report.item-mass": "Mass and size",
 	"report.repairer": "Repairer",
 	"report.owner": "Owner",
@@ -285,7 +286,12 @@ export const report = {
 	"report.carrier-photos": "Photos of the parcel and the item",
 	"report.carrier-notice": "Notice, and its proof",
 	"report.carrier-notice-none":
-		"This service keeps no notice to the carrier. Whoever sends one adds its date and the proof of sending here.",
+		"No notice to the carrier is kept for this leg. Whoever sent one adds its date and the proof of sending here.",
+	"report.carrier-text-title": "Facts about a consignment, as its parties noted and sealed them",
+	"report.carrier-text-order": "Order {order}, as of log entry {size}",
+	"report.carrier-text-photos": "Photos and files, handed out apart by these numbers",
+	"report.carrier-text-part": "Part {part} of {parts}",
+	"report.carrier-notice-sent": "Sent",
 	"report.carrier-entitled": "Who is entitled to claim",
 	"report.carrier-entitled-text":
 		"That depends on the contract of carriage and the law that governs it. What the order notes of it stands above: who made the contract, who sent, to whom.",

@@ -98,6 +98,7 @@ export const settling = {
 	"settling.item.disposed-of": "is disposed of",
 	"settling.next-leg":
 		"The item travels again: that is a new leg with its own departure record. Its state is recorded before it is packed.",
+	"settling.next-leg-waits": "Leg {leg} is open and waits for its departure record.",
 	"settling.next-carrier": "What the carrier is told, and by when, stands with the dates of the leg.",
 	"settling.step": "{number}. {what}",
 	"settling.words": "In your words (may stay empty)",

@@ -230,8 +230,6 @@ export const report: ReportTexts["report"] = {
 	"report.carrier-outer-words": "Ce qui en a été noté : {words}",
 	"report.carrier-photos": "Photos du colis et de l’objet",
 	"report.carrier-notice": "Réserves, et leur preuve",
-	"report.carrier-notice-none":
-		"Ce service ne conserve pas de réserves adressées au transporteur. Qui en envoie ajoute ici leur date et la preuve de l’envoi.",
 	"report.carrier-entitled": "Qui a droit de réclamer",
 	"report.carrier-entitled-text":
 		"Cela dépend du contrat de transport et du droit qui le régit. Ce que la commande en note figure plus haut : qui a conclu le contrat, qui a expédié, à qui.",
@@ -279,4 +277,12 @@ export const report: ReportTexts["report"] = {
 	"report.settlement-text":
 		"Chaque pas des deux côtés, dans l’ordre du journal. Une proposition contient le consentement de son auteur ; elle est un accord dès le consentement de l’autre côté, jusqu’à ce qu’elle soit rouverte.",
 	"report.settlement-state": "Ce qu’il en est advenu",
+	"report.item-age-of": "neuf le {boughtOn}, donc {months} mois le {on}",
+	"report.carrier-notice-none":
+		"Aucun avis au transporteur n’est conservé pour ce trajet. Qui en a envoyé un ajoute ici sa date et la preuve de l’envoi.",
+	"report.carrier-text-title": "Faits sur un envoi, tels que ses parties les ont notés et scellés",
+	"report.carrier-text-order": "Commande {order}, état à l’entrée {size} du journal",
+	"report.carrier-text-photos": "Photos et fichiers, remis à part sous ces numéros",
+	"report.carrier-text-part": "Partie {part} sur {parts}",
+	"report.carrier-notice-sent": "Envoyé",
 };

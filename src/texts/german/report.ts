@@ -230,8 +230,6 @@ export const report: ReportTexts["report"] = {
 	"report.carrier-outer-words": "Dazu wurde vermerkt: {words}",
 	"report.carrier-photos": "Fotos von Paket und Gegenstand",
 	"report.carrier-notice": "Schadensanzeige und ihr Nachweis",
-	"report.carrier-notice-none":
-		"Dieser Dienst führt keine Schadensanzeige an den Frachtführer. Wer eine sendet, fügt hier ihr Datum und den Nachweis der Absendung hinzu.",
 	"report.carrier-entitled": "Wer anspruchsberechtigt ist",
 	"report.carrier-entitled-text":
 		"Das hängt vom Beförderungsvertrag und dem Recht ab, das für ihn gilt. Was der Auftrag dazu vermerkt, steht oben: wer den Vertrag schloss, wer sandte, an wen.",
@@ -279,4 +277,12 @@ export const report: ReportTexts["report"] = {
 	"report.settlement-text":
 		"Jeder Schritt beider Seiten, in der Reihenfolge des Logbuchs. Ein Vorschlag enthält die Zustimmung dessen, der ihn macht; mit der Zustimmung der anderen Seite ist er eine Einigung, bis sie wieder geöffnet wird.",
 	"report.settlement-state": "Was daraus wurde",
+	"report.item-age-of": "neu am {boughtOn}, also {months} Monate alt am {on}",
+	"report.carrier-notice-none":
+		"Für diese Teilstrecke ist keine Schadensanzeige an den Frachtführer aufbewahrt. Wer eine gesandt hat, fügt hier ihr Datum und den Nachweis der Absendung hinzu.",
+	"report.carrier-text-title": "Tatsachen zu einer Sendung, wie ihre Parteien sie vermerkt und versiegelt haben",
+	"report.carrier-text-order": "Auftrag {order}, Stand: Eintrag {size} des Logbuchs",
+	"report.carrier-text-photos": "Fotos und Dateien, unter diesen Nummern gesondert ausgehändigt",
+	"report.carrier-text-part": "Teil {part} von {parts}",
+	"report.carrier-notice-sent": "Abgesandt",
 };

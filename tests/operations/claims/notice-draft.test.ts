@@ -82,7 +82,11 @@ describe("the draft", () => {
 		expect(held("Good order at origin")).toBe("held here in part");
 		expect(held("Hand-over")).toBe("held here");
 		expect(held("Damage on arrival")).toBe("not held here");
-		expect(held("Times of delivery")).toBe("held here");
+		// No notice with what shows its sending is kept.
+		expect(held("Times of delivery")).toBe("held here in part");
+		const said = (paper: string) => new RegExp(`${paper}.*?</li>`).exec(html)?.[0] ?? "";
+		expect(said("Hand-over")).toContain("The carrier edition of the report tells it.");
+		expect(said("A report by someone independent")).not.toContain("carrier edition");
 		expect(held("A report by someone independent")).toBe("not held here");
 	});
 	it("is not for a reader", async () => {

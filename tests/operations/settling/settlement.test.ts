@@ -239,5 +239,17 @@ describe("a settlement", () => {
 		expect(agreed).toContain("a new leg with its own departure record");
 		expect(agreed).toContain("Reopen the settlement");
 		expect(agreed).not.toContain("Seal this proposal");
+		// What happens with the item next: the shop opens a leg, and the page waits for its departure record.
+		const { legId } = sides.scene;
+		const direction = /name="direction" value="([^"]*)"/.exec(agreed)?.[1] ?? "";
+		expect(direction).toBe(PROPOSAL.itemNext);
+		const opened = await sides.as("repairer", "POST", "/consignments", {
+			direction,
+			facts: { mode: "road", bookedBy: "consignor" },
+		});
+		expect(opened.statusCode, opened.body).toBe(201);
+		expect(opened.json().id).not.toBe(legId);
+		expect(await page()).toContain(`Leg ${opened.json().leg} is open and waits for its departure record.`);
+		expect(await page()).not.toContain('name="direction"');
 	});
 });

@@ -9,6 +9,8 @@ export interface Sides {
 	readonly repairerId: string;
 	/** Asks as a kind of caller; `repairer` is the shop. */
 	as(who: Who, method: "GET" | "POST", path: string, body?: unknown): ReturnType<TestApp["ask"]>;
+	/** The same for a path that does not begin with the order's. */
+	asAt(who: Who, method: "GET" | "POST", url: string, body?: unknown): ReturnType<TestApp["ask"]>;
 }
 export const WHO = [
 	"repairer",
@@ -43,16 +45,18 @@ export async function sidesOf(shop: TestApp): Promise<Sides> {
 		nobody: {},
 	};
 	await shop.ask("DELETE", `/api/v1/links/${withdrawn.id}`);
+	const asAt: Sides["asAt"] = (who, method, url, body) =>
+		shop.app.inject({
+			method,
+			url,
+			headers: { ...headers[who], ...(body === undefined ? {} : { "content-type": "application/json" }) },
+			...(body === undefined ? {} : { payload: JSON.stringify(body) }),
+		});
 	return {
 		scene,
 		ownerId: order.owner.id,
 		repairerId: order.repairer.id,
-		as: (who, method, path, body) =>
-			shop.app.inject({
-				method,
-				url: `/api/v1/orders/${scene.orderId}${path}`,
-				headers: { ...headers[who], ...(body === undefined ? {} : { "content-type": "application/json" }) },
-				...(body === undefined ? {} : { payload: JSON.stringify(body) }),
-			}),
+		asAt,
+		as: (who, method, path, body) => asAt(who, method, `/api/v1/orders/${scene.orderId}${path}`, body),
 	};
 }

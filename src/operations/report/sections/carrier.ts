@@ -46,12 +46,12 @@ export function carrierSummary(report: ReportFacts): Section {
 }
 
 export function carrierSections(report: ReportFacts): Section[] {
-	const { order, speaker } = report;
+	const { speaker } = report;
 	const { say } = speaker;
 	return [
 		{
 			title: say("report.carrier-item"),
-			blocks: [facts(itemFacts(order, speaker)), paragraph(say("report.order-noted"), "small")],
+			blocks: [facts(itemFacts(report)), paragraph(say("report.order-noted"), "small")],
 		},
 		ofLegs(report, "report.carrier-hand-over", (leg) => [facts(handOver(report, leg))]),
 		ofLegs(report, "report.carrier-pack", ({ packs }) =>
@@ -60,7 +60,7 @@ export function carrierSections(report: ReportFacts): Section[] {
 				: packs.map(({ statement }) => facts(packFacts((statement as unknown as PackagingRequest).pack, speaker))),
 		),
 		ofLegs(report, "report.carrier-outer", (leg) => outside(leg, speaker)),
-		{ title: say("report.carrier-notice"), blocks: [paragraph(say("report.carrier-notice-none"))] },
+		ofLegs(report, "report.carrier-notice", (leg) => noticeBlocks(leg, speaker)),
 		{ title: say("report.carrier-entitled"), blocks: [paragraph(say("report.carrier-entitled-text"))] },
 	];
 }
@@ -104,6 +104,24 @@ function handOver({ order, records, speaker }: ReportFacts, { leg, found }: Repo
 					] as const,
 			),
 	];
+}
+
+/** As it was sent to the carrier, who has it. */
+function noticeBlocks({ notices }: ReportLeg, speaker: Speaker): Block[] {
+	const { say } = speaker;
+	if (notices.length === 0) return [paragraph(say("report.carrier-notice-none"))];
+	return notices.flatMap((notice) => [
+		facts(
+			known(
+				speaker,
+				["report.carrier-notice-sent", `${notice.sentOn}, ${say(`notice.way.${notice.sentBy}`)}`],
+				["notice.sent-proof", notice.proofOfSending],
+				["notice.received", notice.receivedOn ?? say("notice.received-not")],
+				["notice.received-proof", notice.proofOfReceipt],
+			),
+		),
+		paragraph(notice.text, "quote"),
+	]);
 }
 
 function outside({ found }: ReportLeg, speaker: Speaker): Block[] {

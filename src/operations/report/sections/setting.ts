@@ -2,9 +2,8 @@
 import { facts, list, paragraph, type Section, type Words } from "../../../reports/report.ts";
 import { inMillimetres } from "../../../texts/millimetres.ts";
 import type { ReportKey } from "../../../texts/say.ts";
-import type { Speaker } from "../../../texts/speaker.ts";
 import type { ReportFacts } from "../report-facts.ts";
-import { itemTitle, known, money, typedText } from "../report-words.ts";
+import { ageWords, itemTitle, known, money, typedText } from "../report-words.ts";
 
 export function question({ speaker: { say } }: ReportFacts): Section {
 	return { title: say("report.question"), blocks: [paragraph(say("report.question-text"))] };
@@ -44,14 +43,15 @@ export function server({ order, publicUrl, keys, stamp, speaker }: ReportFacts):
 	};
 }
 
-export function item({ order, speaker }: ReportFacts): Section {
+export function item(report: ReportFacts): Section {
+	const { order, speaker } = report;
 	const { say } = speaker;
 	const { terms } = order;
 	return {
 		title: say("report.item"),
 		blocks: [
 			facts([
-				...itemFacts(order, speaker),
+				...itemFacts(report),
 				...known(
 					speaker,
 					["report.owner", `${order.owner.name}, ${order.owner.country}`],
@@ -67,7 +67,7 @@ export function item({ order, speaker }: ReportFacts): Section {
 }
 
 /** What the order says of the item itself. */
-export function itemFacts(order: ReportFacts["order"], speaker: Speaker): (readonly [string, Words])[] {
+export function itemFacts({ order, asOf, speaker }: ReportFacts): (readonly [string, Words])[] {
 	const { say, writeNumber, writeDigits } = speaker;
 	const { item: of } = order;
 	const sides = [of.lengthM, of.widthM, of.heightM];
@@ -81,7 +81,7 @@ export function itemFacts(order: ReportFacts["order"], speaker: Speaker): (reado
 		["report.item-class", say(`shop.class.${of.class}` as ReportKey)],
 		["report.item-serial", of.serialNumber ?? say("report.transit-not-noted")],
 		["report.item-value", money(of.value, speaker) ?? say("report.transit-not-noted")],
-		["report.item-age", say("report.item-age-none")],
+		["report.item-age", ageWords(of.boughtOn, asOf, speaker)],
 		["report.item-mass", [mass, size].filter((part) => part !== null).join(", ") || null],
 	);
 }

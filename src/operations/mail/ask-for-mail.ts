@@ -1,0 +1,230 @@
+/** What the shop does with mails: asks for one, looks at what became of them, sends one again, copies a text, chooses. */
+import type { Caller } from "../../access/caller.ts";
+import type { MailChoice, MailInput, MailList, MailTextView, MailView } from "../../contract/mail.ts";
+import type { OrderView } from "../../contract/orders.ts";
+import { type LinkRow, linkById } from "../../database/access.ts";
+import {
+	insertMail,
+	type MailRow,
+	mailById,
+	mailChoiceOf,
+	mailsOfOrder,
+	type NewMail,
+	saveMailChoice,
+} from "../../database/mail.ts";
+import { ownerOfOrder } from "../../database/orders.ts";
+import { recordById } from "../../database/records.ts";
+import { fault, invalid } from "../../faults.ts";
+import type { Deps } from "../deps.ts";
+import { callerId, mustBeShop } from "../may.ts";
+import { orderViewById } from "../orders/order-view.ts";
+import { composeMail } from "./compose-mail.ts";
+import { type DropReason, factsOf, mailFacts } from "./mail-facts.ts";
+import { recipientOf } from "./recipient.ts";
+
+/** The one language that there is; a party's own once there are more. */
+const LANGUAGE = "en";
+
+type Matter = Omit<NewMail, "id" | "asked_by" | "order_id" | "language">;
+
+/**
+ * Queues a mail.
+ * @throws no-mail-server; bad-input naming what does not belong to the order, or that no address is known
+ */
+export async function askForMail(deps: Deps, caller: Caller, orderId: string, input: MailInput): Promise<MailView> {
+	mustBeShop(caller);
+	const order = await orderViewById(deps.database, orderId);
+	if (!deps.canMail) throw fault("no-mail-server");
+	const matter = await matterOf(deps, order, input);
+	if (recipientOf(order, matter.party_id, matter.to) === null) throw invalid([{ path: "/to", code: "no-address" }]);
+	return queue(deps, caller, order, matter);
+}
+
+/** Queues the same once more, as a mail of its own: the one before keeps its state. */
+export async function sendAgain(deps: Deps, caller: Caller, orderId: string, mailId: string): Promise<MailView> {
+	mustBeShop(caller);
+	if (!deps.canMail) throw fault("no-mail-server");
+	const row = await mailOf(deps, orderId, mailId);
+	if (row.ended_at === null) throw fault("already-there");
+	return queue(deps, caller, await orderViewById(deps.database, orderId), matterOfRow(row));
+}
+
+/** A mail's text, to be sent by hand. Of a link it holds a new address or code. @throws bad-input where it is needless */
+export async function mailTextOf(deps: Deps, caller: Caller, orderId: string, input: MailInput): Promise<MailTextView> {
+	mustBeShop(caller);
+	const order = await orderViewById(deps.database, orderId);
+	return textOf(deps, caller, order, await matterOf(deps, order, input));
+}
+
+/** The same of a mail that was asked for. */
+export async function mailTextAgain(
+	deps: Deps,
+	caller: Caller,
+	orderId: string,
+	mailId: string,
+): Promise<MailTextView> {
+	mustBeShop(caller);
+	const row = await mailOf(deps, orderId, mailId);
+	if (row.state === "queued" || row.state === "sending") throw fault("already-there");
+	return textOf(deps, caller, await orderViewById(deps.database, orderId), matterOfRow(row));
+}
+
+/** The text that goes with a link's address while it is shown. */
+export async function newLinkText(
+	deps: Deps,
+	link: { readonly id: string; readonly orderId: string; readonly url: string },
+): Promise<MailTextView> {
+	const [order, row] = await Promise.all([
+		orderViewById(deps.database, link.orderId),
+		linkById(deps.database, link.id),
+	]);
+	if (row === null) throw new Error(`link ${link.id} was made and is gone`);
+	const record = row.record_id === null ? null : await recordById(deps.database, row.record_id);
+	const purpose = record?.stage ?? (row.scope as "settle" | "reader");
+	const party_id = row.party_id ?? order.owner.id;
+	const about = { kind: "link", for: purpose, url: link.url, until: row.expires_at } as const;
+	const { subject, text } = composeMail(await factsOf(deps, order, { kind: "link", party_id }, about), LANGUAGE, true);
+	return { to: row.scope === "reader" ? null : recipientOf(order, party_id, undefined), subject, text };
+}
+
+export async function readMails(deps: Deps, caller: Caller, orderId: string): Promise<MailList> {
+	mustBeShop(caller);
+	const order = await orderViewById(deps.database, orderId);
+	const rows = await mailsOfOrder(deps.database, orderId);
+	const { to_owner, to_repairer, periods } = await mailChoiceOf(deps.database, orderId);
+	return {
+		canSend: deps.canMail,
+		mails: rows.map((row) => mailViewOf(row, order)),
+		choice: { toOwner: to_owner, toRepairer: to_repairer, periods },
+	};
+}
+
+export async function chooseMails(deps: Deps, caller: Caller, orderId: string, choice: MailChoice): Promise<void> {
+	mustBeShop(caller);
+	await orderViewById(deps.database, orderId);
+	const { toOwner, toRepairer, periods } = choice;
+	await saveMailChoice(deps.database, orderId, { to_owner: toOwner, to_repairer: toRepairer, periods });
+}
+
+async function queue(deps: Deps, caller: Caller, order: OrderView, matter: Matter): Promise<MailView> {
+	const id = deps.newId("mal");
+	const isNew = await deps.database.transaction(async (transaction) => {
+		await ownerOfOrder(transaction, order.id);
+		return insertMail(transaction, {
+			...matter,
+			id,
+			order_id: order.id,
+			language: LANGUAGE,
+			asked_by: callerId(caller),
+		});
+	});
+	if (!isNew) throw fault("already-there");
+	return mailViewOf(await mailOf(deps, order.id, id), order);
+}
+
+async function textOf(deps: Deps, caller: Caller, order: OrderView, matter: Matter): Promise<MailTextView> {
+	const found = await deps.database.transaction((transaction) =>
+		mailFacts(deps, transaction, {
+			...matter,
+			rule_id: matter.rule_id ?? null,
+			order_id: order.id,
+			asked_by: callerId(caller),
+		}),
+	);
+	if ("drop" in found && found.drop === "erased") throw fault("erased");
+	if ("drop" in found) throw invalid([{ path: `/${pathOf(matter.kind)}`, code: codeOf(found.drop) }]);
+	const { subject, text } = composeMail(found.facts, LANGUAGE, true);
+	return { to: recipientOf(order, matter.party_id, matter.to), subject, text };
+}
+
+/** What a mail was about, to be written once more. */
+function matterOfRow({ kind, party_id, subject, rule_id, personal }: MailRow): Matter {
+	return {
+		kind,
+		party_id,
+		subject,
+		once_key: null,
+		...(rule_id === null ? {} : { rule_id }),
+		...(personal.to === undefined ? {} : { to: personal.to }),
+	};
+}
+
+async function matterOf(deps: Deps, order: OrderView, input: MailInput): Promise<Matter> {
+	const to = input.to === undefined ? {} : { to: input.to };
+	if (input.kind === "receipt") {
+		const record = await recordById(deps.database, input.recordId);
+		if (record?.order_id !== order.id || record.state !== "sealed") {
+			throw invalid([{ path: "/recordId", code: "no-such-record" }]);
+		}
+		return { kind: "receipt", party_id: order.owner.id, subject: record.id, once_key: null, ...to };
+	}
+	const link = await linkById(deps.database, input.linkId);
+	if (link?.order_id !== order.id) throw invalid([{ path: "/linkId", code: "unknown-id" }]);
+	// A reading link is for someone who is no party of the order: what is typed about it belongs to the order.
+	const party_id = link.party_id ?? order.owner.id;
+	if (link.scope === "reader" && input.to === undefined) throw invalid([{ path: "/to", code: "no-address" }]);
+	await refuseOneWay(deps, order, link, party_id, input);
+	const afterDays = input.kind === "reminder" ? input.afterDays : undefined;
+	return {
+		kind: input.kind,
+		party_id,
+		subject: link.id,
+		once_key: afterDays === undefined ? null : `reminder/${link.id}`,
+		...to,
+		...(afterDays === undefined ? {} : { after_days: afterDays }),
+	};
+}
+
+/** Address and code of a link never go to the same address: whoever reads one there would have both. */
+async function refuseOneWay(
+	deps: Deps,
+	order: OrderView,
+	link: LinkRow,
+	partyId: string,
+	input: MailInput,
+): Promise<void> {
+	const isCode = input.kind === "code";
+	const mails = await mailsOfOrder(deps.database, order.id);
+	const others = mails.filter(({ subject, kind }) => subject === link.id && (kind === "code") !== isCode);
+	// The address that was shown when the link was made is taken to have gone to the party's own.
+	const typed = [
+		...others.map(({ personal }) => personal.to),
+		...(isCode && link.scope !== "reader" ? [undefined] : []),
+	];
+	const taken = typed.map((to) => recipientOf(order, partyId, to)?.toLowerCase());
+	const wanted = recipientOf(order, partyId, input.to)?.toLowerCase();
+	if (wanted !== undefined && taken.includes(wanted)) throw invalid([{ path: "/to", code: "same-address" }]);
+}
+
+/** A mail of the order. @throws not-found */
+async function mailOf(deps: Deps, orderId: string, mailId: string): Promise<MailRow> {
+	const row = await mailById(deps.database, mailId);
+	if (row?.order_id !== orderId) throw fault("not-found");
+	return row;
+}
+
+function pathOf(kind: MailRow["kind"]): string {
+	return kind === "receipt" ? "recordId" : "linkId";
+}
+
+function codeOf(reason: DropReason): string {
+	return `mail-${reason}`;
+}
+
+function mailViewOf(row: MailRow, order: OrderView): MailView {
+	return {
+		id: row.id,
+		kind: row.kind,
+		orderId: row.order_id,
+		partyId: row.party_id,
+		subject: row.subject,
+		to: recipientOf(order, row.party_id, row.personal.to),
+		state: row.state,
+		reason: row.reason,
+		answer: row.personal.answer ?? null,
+		attempts: row.attempts,
+		askedAt: row.asked_at.toISOString(),
+		nextTryAt: row.state === "queued" ? row.next_try_at.toISOString() : null,
+		endedAt: row.ended_at?.toISOString() ?? null,
+	};
+}

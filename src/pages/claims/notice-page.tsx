@@ -1,0 +1,164 @@
+/** The draft of a notice, what a claims clerk asks for, and the notices that were sent with what shows it. */
+import { type NoticeView, noticeInput } from "../../contract/notices.ts";
+import type { NoticeDraft } from "../../operations/claims/notice-draft.ts";
+import { LANGUAGES } from "../../texts/language.ts";
+import { say, type TextKey } from "../../texts/say.ts";
+import {
+	ErrorSummary,
+	type FieldErrors,
+	Form,
+	type FormValues,
+	SelectField,
+	Submit,
+	TextArea,
+	TextField,
+} from "../components/form.tsx";
+import { Layout } from "../layout.tsx";
+
+export interface Keeping {
+	readonly formToken: string;
+	readonly sealKey: string;
+	readonly values: FormValues;
+	readonly errors: FieldErrors;
+}
+
+export function NoticePage({ draft, keeping }: { readonly draft: NoticeDraft; readonly keeping: Keeping | null }) {
+	const { order, leg, period, papers, notices } = draft;
+	// One at a time, since fields of one name stand once on a page.
+	const waiting = notices.find(({ receivedOn }) => receivedOn === null);
+	const base = `/orders/${order.id}/consignments/${leg.id}`;
+	return (
+		<Layout
+			title={say("notice.title")}
+			crumbs={[{ href: `${base}/claim`, label: say("periods.title", { number: leg.leg }) }]}
+		>
+			{keeping !== null && <ErrorSummary errors={keeping.errors} />}
+			<p class="lead">{say("notice.lead")}</p>
+			<p>
+				{period === null
+					? say("notice.no-rule")
+					: say("notice.rule", {
+							article: period.article,
+							form: say(`periods.form.${period.form}` as TextKey),
+							date: period.safeDate ?? say("periods.not-told"),
+						})}
+			</p>
+			{period !== null && period.standing !== "published" && <p class="caution">{say("notice.recalled")}</p>}
+			<h2>{say("notice.copy")}</h2>
+			<Languages draft={draft} path={`${base}/notice`} />
+			<blockquote lang={draft.language}>{draft.text}</blockquote>
+			<h2>{say("notice.papers")}</h2>
+			<p class="hint">{say("notice.papers-hint")}</p>
+			<ul>
+				{papers.map(({ id, held, inEdition }) => (
+					<li key={id}>
+						{say(`notice.paper.${id}`)}: <strong>{say(`notice.held.${held}`)}</strong>
+						{inEdition && `. ${say("notice.edition")}`}
+					</li>
+				))}
+			</ul>
+			<h2 id="sent">{say("notice.sent")}</h2>
+			{notices.length === 0 && <p>{say("notice.sent-none")}</p>}
+			{notices.map((notice) => (
+				<SentNotice
+					key={notice.id}
+					notice={notice}
+					path={`${base}/notice`}
+					keeping={notice === waiting ? keeping : null}
+				/>
+			))}
+			{keeping !== null && <KeepForm draft={draft} path={`${base}/notice`} keeping={keeping} />}
+		</Layout>
+	);
+}
+
+function Languages({ draft, path }: { readonly draft: NoticeDraft; readonly path: string }) {
+	const others = LANGUAGES.filter((language) => language !== draft.language);
+	return (
+		<p class="no-print">
+			{say("notice.language")}:{" "}
+			{others.map((language) => (
+				<a key={language} href={`${path}?language=${language}`} hreflang={language}>
+					{say(`notice.language.${language}`)}{" "}
+				</a>
+			))}
+		</p>
+	);
+}
+
+function SentNotice(props: { readonly notice: NoticeView; readonly path: string; readonly keeping: Keeping | null }) {
+	const { notice, keeping } = props;
+	return (
+		<section class="leg">
+			<h3>{say("notice.sent-on", { date: notice.sentOn, way: say(`notice.way.${notice.sentBy}`) })}</h3>
+			<dl class="facts">
+				<dt>{say("notice.sent-proof")}</dt>
+				<dd>{notice.proofOfSending ?? say("cover.none-noted")}</dd>
+				<dt>{say("notice.received")}</dt>
+				<dd>{notice.receivedOn ?? say("notice.received-not")}</dd>
+				{notice.receivedOn !== null && (
+					<>
+						<dt>{say("notice.received-proof")}</dt>
+						<dd>{notice.proofOfReceipt ?? say("cover.none-noted")}</dd>
+					</>
+				)}
+			</dl>
+			<details>
+				<summary>{say("notice.keep-text")}</summary>
+				<blockquote lang={notice.language}>{notice.text}</blockquote>
+			</details>
+			{keeping !== null && (
+				<Form action={`${props.path}/${notice.id}/receipt`} formToken={keeping.formToken}>
+					<TextField
+						values={keeping.values}
+						errors={keeping.errors}
+						name="receivedOn"
+						label={say("notice.received")}
+						type="date"
+						width="short"
+					/>
+					<TextField
+						values={keeping.values}
+						errors={keeping.errors}
+						name="proofOfReceipt"
+						label={say("notice.received-proof")}
+					/>
+					<Submit kind="quiet" label={say("notice.receipt-save")} />
+				</Form>
+			)}
+		</section>
+	);
+}
+
+function KeepForm(props: { readonly draft: NoticeDraft; readonly path: string; readonly keeping: Keeping }) {
+	const { draft, keeping } = props;
+	const field = { values: { language: draft.language, text: draft.text, ...keeping.values }, errors: keeping.errors };
+	const choices = (key: string, codes: readonly string[]) =>
+		codes.map((code) => ({ value: code, label: say(`${key}${code}` as TextKey) }));
+	return (
+		<Form action={props.path} formToken={keeping.formToken}>
+			<h2>{say("notice.keep")}</h2>
+			<p class="hint">{say("notice.keep-hint")}</p>
+			<input type="hidden" name="sealKey" value={keeping.sealKey} />
+			<div class="row">
+				<TextField {...field} name="sentOn" label={say("notice.keep-on")} type="date" width="short" />
+				<SelectField
+					{...field}
+					name="sentBy"
+					label={say("notice.keep-way")}
+					empty={say("settling.choose")}
+					choices={choices("notice.way.", noticeInput.shape.sentBy.options)}
+				/>
+				<SelectField
+					{...field}
+					name="language"
+					label={say("notice.language")}
+					choices={choices("notice.language.", noticeInput.shape.language.options)}
+				/>
+			</div>
+			<TextField {...field} name="proofOfSending" label={say("notice.keep-proof")} />
+			<TextArea {...field} name="text" label={say("notice.keep-text")} rows={16} />
+			<Submit label={say("notice.keep-save")} />
+		</Form>
+	);
+}
