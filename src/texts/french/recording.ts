@@ -114,7 +114,7 @@ export const recording: ReportTexts["recording"] = {
 	"recording.where": "Intervalle",
 	"recording.peak": "Pic",
 	"recording.duration": "Durée",
-	"recording.velocity-change": "Changement de vitesse",
+	"recording.velocity-change": "Δv",
 	"recording.drop": "Chute égale",
 	"recording.not-taken": "non retenu",
 	"recording.after": "après {time}",

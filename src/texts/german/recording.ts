@@ -117,7 +117,7 @@ export const recording: ReportTexts["recording"] = {
 	"recording.where": "Abschnitt",
 	"recording.peak": "Spitze",
 	"recording.duration": "Dauer",
-	"recording.velocity-change": "Geschwindigkeitsänderung",
+	"recording.velocity-change": "Δv",
 	"recording.drop": "Gleicher Fall",
 	"recording.not-taken": "nicht genommen",
 	"recording.after": "nach {time}",
