@@ -15,6 +15,7 @@ const STATUS_OF_FAULT = {
 	"cross-site": 403,
 	"form-expired": 403,
 	"link-expired": 403,
+	"not-handed-out": 403,
 	"not-found": 404,
 	"link-unknown": 404,
 	"link-revoked": 404,

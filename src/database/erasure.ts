@@ -15,6 +15,8 @@ export interface Placeholders {
 	readonly fileName: unknown;
 	readonly mail: unknown;
 	readonly notice: unknown;
+	/** What a picture claims of itself. */
+	readonly claimed: unknown;
 }
 
 /** Whether a party is there and not erased. */
@@ -53,6 +55,7 @@ export async function erasePersonal(transaction: Queryable, partyId: string, lef
 	// Their files are removed after the key.
 	await deleteUploadsOf(transaction, partyId);
 	await replace("UPDATE carrier_notice SET personal = $2, receipt_personal = NULL WHERE party_id = $1", left.notice);
+	await replace("UPDATE exhibit_picture SET personal = $2 WHERE party_id = $1", left.claimed);
 	await transaction.query("DELETE FROM opening WHERE party_id = $1", [partyId]);
 	await transaction.query("UPDATE link SET revoked_at = clock_timestamp() WHERE party_id = $1 AND revoked_at IS NULL", [
 		partyId,
@@ -62,8 +65,10 @@ export async function erasePersonal(transaction: Queryable, partyId: string, lef
 /** Names in the store of an erased party's files, which are still to be removed. */
 export async function filesOfErased(database: Queryable, partyId: string): Promise<string[]> {
 	const rows = await database.query<{ stored_sha256: string }>(
-		`SELECT stored_sha256 FROM exhibit e JOIN party p ON p.id = e.party_id
-		 WHERE e.party_id = $1 AND p.erased_at IS NOT NULL AND stored_sha256 IS NOT NULL`,
+		`SELECT stored_sha256 FROM (
+			SELECT party_id, stored_sha256 FROM exhibit UNION ALL SELECT party_id, stored_sha256 FROM exhibit_derivative
+		 ) f JOIN party p ON p.id = f.party_id
+		 WHERE f.party_id = $1 AND p.erased_at IS NOT NULL AND stored_sha256 IS NOT NULL`,
 		[partyId],
 	);
 	return rows.map((row) => row.stored_sha256);
@@ -72,4 +77,5 @@ export async function filesOfErased(database: Queryable, partyId: string): Promi
 /** Notes that the store no longer has a party's files. */
 export async function forgetFiles(database: Queryable, partyId: string): Promise<void> {
 	await database.query("UPDATE exhibit SET stored_sha256 = NULL WHERE party_id = $1", [partyId]);
+	await database.query("UPDATE exhibit_derivative SET stored_sha256 = NULL WHERE party_id = $1", [partyId]);
 }

@@ -217,13 +217,19 @@ export async function usesOfExhibit(database: Queryable, sha256: string): Promis
 }
 
 /** Notes the CRC-32 of a file that was stored before it was kept. */
-export async function noteCrc32(database: Queryable, { sha256, party_id }: ExhibitRow, crc32: number): Promise<void> {
+export async function noteCrc32(
+	database: Queryable,
+	{ sha256, party_id }: Pick<ExhibitRow, "sha256" | "party_id">,
+	crc32: number,
+): Promise<void> {
 	await database.query("UPDATE exhibit SET crc32 = $3 WHERE sha256 = $1 AND party_id = $2", [sha256, party_id, crc32]);
 }
 
 /** Every file in the store, by its name there. */
 export async function allExhibits(database: Queryable): Promise<{ sha256: string }[]> {
 	return database.query(
-		`SELECT stored_sha256 AS sha256 FROM exhibit WHERE stored_sha256 IS NOT NULL ORDER BY stored_sha256 COLLATE "C"`,
+		`SELECT stored_sha256 AS sha256 FROM (
+			SELECT stored_sha256 FROM exhibit UNION ALL SELECT stored_sha256 FROM exhibit_derivative
+		 ) f WHERE stored_sha256 IS NOT NULL ORDER BY stored_sha256 COLLATE "C"`,
 	);
 }

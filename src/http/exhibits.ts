@@ -67,7 +67,13 @@ export function registerExhibits(app: FastifyInstance, deps: Deps): void {
 	);
 	app.get(
 		"/api/v1/exhibits/:sha256",
-		{ ...SHOP_AND_LINKS, schema: { summary: "A file's bytes, or one range of them." } },
+		{
+			...SHOP_AND_LINKS,
+			schema: {
+				summary:
+					"A file's bytes, or one range of them: the original for its taker, for others what the taker hands out.",
+			},
+		},
 		async (request, reply) => {
 			const { sha256 } = request.params as { sha256: string };
 			if (!/^[0-9a-f]{64}$/.test(sha256)) throw fault("not-found");
@@ -76,8 +82,8 @@ export function registerExhibits(app: FastifyInstance, deps: Deps): void {
 			reply
 				.type(exhibit.mediaType === "text/plain" ? "text/plain; charset=utf-8" : exhibit.mediaType)
 				.header("Content-Disposition", `${exhibit.inline ? "inline" : "attachment"}; filename*=UTF-8''${name}`)
-				.header("Cache-Control", "private, max-age=3600");
-			return sendBytes(request, reply, exhibit, `"${sha256}"`);
+				.header("Cache-Control", "private, no-cache");
+			return sendBytes(request, reply, exhibit, `"${exhibit.sha256}"`);
 		},
 	);
 }

@@ -25,6 +25,7 @@ import { registerOrders } from "../http/orders.ts";
 import { registerOwnCatalogue } from "../http/own-catalogue.ts";
 import { registerPackagingAssessments } from "../http/packaging-assessments.ts";
 import { registerPackagingSearch } from "../http/packaging-search.ts";
+import { registerPictures } from "../http/pictures.ts";
 import { faultOf, sendProblem } from "../http/problems.ts";
 import { registerRecords } from "../http/records.ts";
 import { registerReport } from "../http/report.ts";
@@ -140,6 +141,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerRecords(app, deps);
 	registerExhibits(app, deps);
 	registerUploads(app, deps);
+	registerPictures(app, deps);
 	registerLog(app, deps);
 	registerBenches(app, deps);
 	registerStock(app, deps);

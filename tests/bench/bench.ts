@@ -1,12 +1,14 @@
 /** `npm run bench -- seal`: runs the benchmarks that are named. Each compares with a floor that is measured in the same run. */
 import { benchCsv } from "./csv.ts";
 import { benchDossier } from "./dossier.ts";
+import { benchRecording } from "./recording.ts";
 import { benchSeal } from "./seal.ts";
 import { benchSearch } from "./search.ts";
 import { benchSpectrum } from "./spectrum.ts";
 
 const BENCHMARKS: Readonly<Record<string, () => Promise<void>>> = {
 	dossier: benchDossier,
+	recording: benchRecording,
 	seal: benchSeal,
 	search: benchSearch,
 	spectrum: benchSpectrum,

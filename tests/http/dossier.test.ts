@@ -67,6 +67,9 @@ async function sealWithPhoto(app: TestApp, { legIds }: Played): Promise<void> {
 		"if-match": String(saved.headers.etag),
 	});
 	expect(sealed.statusCode, sealed.body).toBe(200);
+	// Without consent a copy without metadata stands in the place of the original: tests/http/pictures-in-papers.test.ts.
+	const path = `/api/v1/records/${draft.id}/exhibits/${brought.json().sha256}/hand-out`;
+	expect((await app.ask("POST", path, { choice: "original" })).statusCode).toBe(200);
 }
 
 /** Where the archive's files begin. */

@@ -60,6 +60,43 @@ describe("a recorder's file", () => {
 		expect(file.body).toBe(TABLE);
 	});
 
+	it("that changes its rate has each impact's own, on the page too; one read before rates could change stays readable", async () => {
+		const other = await customerScene(shop);
+		const seconds = (from: number, count: number) =>
+			Array.from({ length: count }, (_, index) => `${(from + index).toFixed(5)},0,0,${index === 20 ? 30 : 1},,`);
+		// The table's rows one minute on, between two slow stretches.
+		const fast = TABLE.split("\n")
+			.slice(2, -1)
+			.map((line) => line.replace(/^[^,]+/, (time) => (60.5 + Number(time)).toFixed(5)));
+		const slow = ["t,x,y,z,temp,rh", ...seconds(0, 60), ...fast, ...seconds(65, 60), ""].join("\n");
+		const brought = await bring(slow, READING, other.legId);
+		expect(brought.statusCode, brought.body).toBe(201);
+		const { id, result } = brought.json().recording;
+		const rounded = ({ sampleRateHz }: { sampleRateHz: number }) => Math.round(sampleRateHz);
+		expect(result.rates.map(rounded)).toEqual([1, 2000]);
+		expect(
+			result.events.map((event: { sampleRateHz: number; peakDoubt: string }) => [rounded(event), event.peakDoubt]),
+		).toEqual([
+			[1, "few-samples"],
+			[2000, null],
+			[1, "few-samples"],
+		]);
+		const url = `/orders/${other.orderId}/consignments/${other.legId}/recordings/${id}`;
+		const page = () => shop.app.inject({ method: "GET", url, headers: { cookie: shop.sessionCookie } });
+		const now = await page();
+		expect(now.body).toContain("at 1 to 2000 samples a second");
+		expect(now.body).toContain("Sampled 2000 times a second.");
+		expect(now.body).toContain("not taken");
+
+		await shop.db.database.query(
+			`UPDATE transit_recording SET trip = trip::jsonb - 'rates' || '{"sampleRateHz": 2000}' WHERE id = $1`,
+			[id],
+		);
+		const { recordings } = (await shop.ask("GET", `/api/v1/consignments/${other.legId}/transit-recordings`)).json();
+		expect(recordings[0].result.rates).toEqual([{ sampleRateHz: 2000, rows: result.rows }]);
+		expect((await page()).body).toContain("at 2000 samples a second");
+	});
+
 	it("is read by a link of the order, which cannot bring one", async () => {
 		const link = (await shop.ask("POST", "/api/v1/links", { scope: "reader", orderId: scene.orderId })).json();
 		const entered = await shop.app.inject({

@@ -325,7 +325,10 @@ it("leaves nothing in plain on the disk, not while an upload is open either", as
 	const url = await begun(600_000, "a.txt");
 	await patch(url, 0, Buffer.concat([planted, Buffer.alloc(400_000, "b")]));
 	const places = await readdir(shop.deps.exhibitFolder, { recursive: true, withFileTypes: true });
-	for (const entry of places.filter((one) => one.isFile()))
-		expect((await readFile(join(entry.parentPath, entry.name))).includes(planted.subarray(0, 20))).toBe(false);
+	for (const entry of places.filter((one) => one.isFile())) {
+		// Copies of photos that came before may still be moved to their places.
+		const bytes = await readFile(join(entry.parentPath, entry.name)).catch(() => Buffer.alloc(0));
+		expect(bytes.includes(planted.subarray(0, 20))).toBe(false);
+	}
 	await tus("DELETE", url);
 });

@@ -57,6 +57,26 @@ async function ask(method: string, path: string, body?: unknown, headers: Record
 	return text === "" ? {} : JSON.parse(text);
 }
 
+/** A file that is on its way: some of it is here, its name too. */
+async function beginUpload(recordId: string): Promise<void> {
+	const encoded = (text: string) => Buffer.from(text).toString("base64");
+	const headers = { authorization: `Bearer ${token}`, "tus-resumable": "1.0.0" };
+	const made = await fetch(`${service.url}/api/v1/exhibits`, {
+		method: "POST",
+		headers: {
+			...headers,
+			"upload-length": "600000",
+			"upload-metadata": `filename ${encoded(`${WORD}-film.txt`)},record ${encoded(recordId)}`,
+		},
+	});
+	const answer = await fetch(service.url + made.headers.get("location"), {
+		method: "PATCH",
+		headers: { ...headers, "upload-offset": "0", "content-type": "application/offset+octet-stream" },
+		body: `${WORD} `.repeat(30_000),
+	});
+	if (answer.status !== 204) throw new Error(`an upload: ${answer.status} ${await answer.text()}`);
+}
+
 /** An order whose every text is planted: one sealed record with a file, one draft. */
 async function plant() {
 	const order = await ask("POST", "/orders", {
@@ -126,6 +146,7 @@ async function plant() {
 		receivedOn: "2026-03-10",
 		proofOfReceipt: `signed for ${WORD}`,
 	});
+	await beginUpload(open.id);
 	// A recorder may be named after its owner, in the header too.
 	const trip = Buffer.from(`time [s],${WORD} z [g],note\n0,1,by ${WORD}\n0.001,9,\n0.002,1,\n`);
 	const reading = {

@@ -53,6 +53,10 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 		ours: ["operations", "contract", "records", "texts", "faults.ts", "access", "database"],
 		others: /^(nodemailer\/lib\/(mail-composer|smtp-connection)|node:(net|stream))$/,
 	},
+	"operations/pictures": {
+		ours: ["operations", "contract", "records", "faults.ts", "access", "database", "exhibits"],
+		others: /^(sharp|exifreader|node:(child_process|url|zlib))$/,
+	},
 	"operations/time-stamps": {
 		ours: ["operations", "records", "database"],
 		others: /^(pkijs|asn1js)$/,
@@ -109,6 +113,7 @@ const INNER_ROOMS = [
 	"calculations/statistics",
 	"operations/dossier",
 	"operations/mail",
+	"operations/pictures",
 	"operations/time-stamps",
 	"pages/browser",
 	"records/verify",

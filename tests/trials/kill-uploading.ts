@@ -26,8 +26,8 @@ let [lost, halves, acknowledged, open, atEnd] = [0, 0, 0, 0, 0];
 let token = "";
 let service: ServiceProcess | null = null;
 try {
+	service = await start();
 	for (let trial = 1; trial <= trials; trial += 1) {
-		service = await start();
 		token ||= await setUp(service.url, service.setUpLink ?? "");
 		const brought: Bringing[] = [];
 		const access: Access = { url: service.url, token };
@@ -54,9 +54,7 @@ try {
 		console.log(
 			`trial ${trial}: killed after ${killAfterMs} ms, ${brought.length - cut.length} files acknowledged, ${cut.length} open, ${begun} of them begun; lost ${lostHere}, half there ${halvesHere}`,
 		);
-		await service.stop();
 	}
-	service = await start();
 	const halvesInTheEnd = await countHalves({ url: service.url, token }, all);
 	const strays = await countStrays();
 	console.log(

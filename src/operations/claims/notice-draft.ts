@@ -141,7 +141,7 @@ function textOf(
 		}),
 		"",
 		words(`notice.says-${claim.damage}`),
-		words("notice.found", { found: found.length === 0 ? blank : found.join(" ") }),
+		words("notice.found", { found: found.length === 0 ? blank : found.map(closed).join(" ") }),
 		claim.events.discovered === undefined ? null : words("notice.discovered", { date: claim.events.discovered }),
 		"",
 		FORM_WORDS.has(form) ? words(`notice.form-${form}` as ReportKey, { blank }) : null,
@@ -157,6 +157,11 @@ function textOf(
 	]
 		.filter((line) => line !== null)
 		.join("\n");
+}
+
+/** With a full stop, where it has no end of its own. */
+function closed(words: string): string {
+	return /[.!?…]$/.test(words.trimEnd()) ? words : `${words}.`;
 }
 
 /** Forms of which the draft must say something more. */

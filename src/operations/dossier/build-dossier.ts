@@ -43,7 +43,7 @@ export async function buildDossier(
 ): Promise<Dossier> {
 	const facts = await readReportFacts(deps, caller, orderId, asked);
 	const { edition, language } = asked;
-	const { entries, checkpoint, asOf, exhibits, legs } = facts;
+	const { entries, checkpoint, asOf, exhibits, handOuts, legs } = facts;
 	if (facts.records.length === 0) throw fault("not-sealed");
 	const receipt = await receiptAt(deps.database, orderId, entries, checkpoint, []);
 	const comparisons = legs.map(({ view }) => view) as unknown as JsonValue;
@@ -53,7 +53,7 @@ export async function buildDossier(
 		fileOf("comparison.json", canonicalBytes({ comparisons, language, orderId, treeSize: checkpoint.size })),
 		fileOf("verify-offline.html", readFileSync(OFFLINE_FILE)),
 		...logFiles(facts, receipt),
-		...(await exhibitFiles(deps, orderId, exhibits)),
+		...(await exhibitFiles(deps, exhibits, handOuts)),
 	];
 	const folder = `dossier-${edition}-${checkpoint.size}-${orderId}${language === "en" ? "" : `-${language}`}`;
 	const bag = bagOf(

@@ -2,13 +2,16 @@
 import type { Caller } from "../../access/caller.ts";
 import type { ExhibitView } from "../../contract/exhibits.ts";
 import { ownerOfOrder } from "../../database/orders.ts";
-import { type ExhibitRow, exhibitsOfRecord, insertExhibit, recordById, usesOfExhibit } from "../../database/records.ts";
+import { type PictureUse, pictureUsesOfFile } from "../../database/pictures.ts";
+import { type ExhibitRow, exhibitsOfRecord, insertExhibit, recordById } from "../../database/records.ts";
 import { fault, invalid } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustReadOrder, mustWriteRecord } from "../may.ts";
-import { mediaTypeOf, SHOWN_INLINE } from "./media-type.ts";
+import { type FileContent, openAsCaller } from "../pictures/exhibit-file-views.ts";
+import { prepareWhenBrought } from "../pictures/prepare-picture.ts";
+import { mediaTypeOf } from "./media-type.ts";
 import { needRoom } from "./room.ts";
-import { contentBytes, storeContent, wholeContent } from "./stored-content.ts";
+import { storeContent } from "./stored-content.ts";
 
 /** The largest file that is taken in one request; larger ones come by upload. Source: the contract page. */
 const EXHIBIT_MOST_BYTES = 20 * 1024 * 1024;
@@ -32,20 +35,18 @@ export async function bringExhibit(
 	const mediaType = await mediaTypeOf(file.bytes, file.fileName);
 	const partyId = await ownerOfOrder(deps.database, record.order_id);
 	await deps.database.transaction((transaction) => needRoom(deps, transaction, record.order_id, file.bytes.length));
-	const stored = await storeContent(deps, partyId, file.bytes);
-	await deps.database.transaction((transaction) =>
-		insertExhibit(transaction, {
-			...stored,
-			party_id: partyId,
-			size_bytes: file.bytes.length,
-			media_type: mediaType,
-			file_name: file.fileName,
-			record_id: record.id,
-			order_id: record.order_id,
-			broughtBy: callerId(caller),
-		}),
-	);
-	return { sha256: stored.sha256, sizeBytes: file.bytes.length, mediaType, fileName: file.fileName };
+	const row = {
+		...(await storeContent(deps, partyId, file.bytes)),
+		party_id: partyId,
+		size_bytes: file.bytes.length,
+		media_type: mediaType,
+		file_name: file.fileName,
+		record_id: record.id,
+		order_id: record.order_id,
+	};
+	await deps.database.transaction((transaction) => insertExhibit(transaction, { ...row, broughtBy: callerId(caller) }));
+	await prepareWhenBrought(deps, row);
+	return { sha256: row.sha256, sizeBytes: file.bytes.length, mediaType, fileName: file.fileName };
 }
 
 /** The files brought to a record. */
@@ -57,21 +58,19 @@ export async function listExhibits(deps: Deps, caller: Caller, recordId: string)
 	return (await exhibitsOfRecord(deps.database, recordId)).map(exhibitViewOf);
 }
 
-/** A file whose bytes are read while they are sent. */
-export interface OpenedExhibit extends ExhibitView {
-	readonly inline: boolean;
-	/** Its bytes from `start` up to `end`, which is left out. */
-	readonly bytes: (start: number, end: number) => AsyncGenerator<Buffer>;
-}
-
-/** A file, for whoever may see a record that it was brought to. */
-export async function openExhibit(deps: Deps, caller: Caller, sha256: string): Promise<OpenedExhibit> {
-	const use = await visibleUse(deps, caller, sha256);
-	return {
-		...exhibitViewOf(use),
-		inline: SHOWN_INLINE.has(use.media_type),
-		bytes: (start, end) => contentBytes(deps, use, start, end),
-	};
+/**
+ * A file, for whoever may see a record that it was brought to: the original, or the copy that others get. A browser opens
+ * only pictures that we wrote ourselves.
+ */
+export async function openExhibit(
+	deps: Deps,
+	caller: Caller,
+	sha256: string,
+): Promise<FileContent & { readonly inline: boolean }> {
+	const seen = (await pictureUsesOfFile(deps.database, sha256)).filter((use) => maySee(caller, use));
+	if (seen.length === 0) throw fault("not-found");
+	const file = await openAsCaller(deps, caller, seen);
+	return { ...file, inline: file.sha256 !== sha256 };
 }
 
 /** The same with all its bytes, for files that are known to be small. */
@@ -80,24 +79,16 @@ export async function fetchExhibit(
 	caller: Caller,
 	sha256: string,
 ): Promise<ExhibitView & { readonly bytes: Buffer; readonly inline: boolean }> {
-	const use = await visibleUse(deps, caller, sha256);
-	return { ...exhibitViewOf(use), bytes: await wholeContent(deps, use), inline: SHOWN_INLINE.has(use.media_type) };
+	const { bytes, ...file } = await openExhibit(deps, caller, sha256);
+	const pieces: Uint8Array[] = [];
+	for await (const piece of bytes(0, file.sizeBytes)) pieces.push(piece);
+	return { ...file, bytes: Buffer.concat(pieces) };
 }
 
-async function visibleUse(deps: Deps, caller: Caller, sha256: string): Promise<ExhibitRow> {
-	for (const use of await usesOfExhibit(deps.database, sha256)) {
-		if (!(await maySee(deps, caller, use))) continue;
-		if (use.stored_sha256 === null) throw fault("erased");
-		return use;
-	}
-	throw fault("not-found");
-}
-
-async function maySee(deps: Deps, caller: Caller, use: ExhibitRow): Promise<boolean> {
+function maySee(caller: Caller, use: PictureUse): boolean {
 	if (caller.kind === "account") return true;
 	if (caller.kind === "nobody" || caller.orderId !== use.order_id) return false;
-	if (caller.recordId === use.record_id) return true;
-	return (await recordById(deps.database, use.record_id))?.state === "sealed";
+	return caller.recordId === use.record_id || use.record_state === "sealed";
 }
 
 function exhibitViewOf(row: ExhibitRow): ExhibitView {

@@ -2,7 +2,7 @@
 import { fileTypeFromBuffer } from "file-type";
 import { fault } from "../../faults.ts";
 
-/** Kinds that are taken. Pictures may be shown inside a page; everything else is handed out as a download only. */
+/** Kinds that are taken. A page shows copies of pictures that we wrote; what was brought is a download. */
 const TAKEN = new Set([
 	"image/jpeg",
 	"image/png",
@@ -14,9 +14,6 @@ const TAKEN = new Set([
 	"video/webm",
 	"application/pdf",
 ]);
-
-/** Pictures that browsers show safely. */
-export const SHOWN_INLINE: ReadonlySet<string> = new Set(["image/jpeg", "image/png", "image/webp"]);
 
 /** What the end of a name claims, where it claims one of these. A picture named as another kind of picture is no lie. */
 const CLAIMS: Readonly<Record<string, string>> = {

@@ -23,6 +23,7 @@ const PLACEHOLDERS = {
 	fileName: ERASED,
 	mail: {},
 	notice: { text: ERASED },
+	claimed: { time: null, offset: null, device: null, hasPlace: false },
 };
 
 /**

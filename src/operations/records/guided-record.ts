@@ -4,12 +4,14 @@ import type { CheckDefinition } from "../../catalogue/checks/check.ts";
 import { checksOf } from "../../catalogue/checks/checks.ts";
 import type { ExhibitView } from "../../contract/exhibits.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
+import type { ExhibitFileView } from "../../contract/pictures.ts";
 import type { RecordView } from "../../contract/records.ts";
 import type { Deps } from "../deps.ts";
 import { listExhibits } from "../exhibits/exhibits.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { ownCatalogueOf } from "../own-catalogue/own-catalogue.ts";
 import { type OfferedCheck, ownPartOf } from "../own-catalogue/own-checks-of.ts";
+import { readExhibitFiles } from "../pictures/exhibit-file-views.ts";
 import { readRecord } from "./read-record.ts";
 
 /** A check as someone without instruments is asked for it. */
@@ -25,6 +27,8 @@ export interface GuidedRecord {
 	/** The shop's own checks for this item, as they were defined when the order began. */
 	readonly ownChecks: readonly OfferedCheck[];
 	readonly exhibits: readonly ExhibitView[];
+	/** The same files with what they claim and what others get of them. */
+	readonly files: readonly ExhibitFileView[];
 }
 
 /** The checks of a class that can be done with eyes, a kitchen scale and software. */
@@ -35,9 +39,10 @@ export function checksWithoutInstruments(itemClass: OrderView["item"]["class"]):
 /** The record with its surroundings, for whoever may read it. */
 export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: string): Promise<GuidedRecord> {
 	const record = await readRecord(deps, caller, recordId);
-	const [order, exhibits] = await Promise.all([
+	const [order, exhibits, files] = await Promise.all([
 		readOrder(deps, caller, record.orderId),
 		listExhibits(deps, caller, recordId),
+		readExhibitFiles(deps, caller, recordId),
 	]);
 	const own =
 		record.ownCatalogueVersion === null
@@ -54,5 +59,6 @@ export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: str
 		allChecks: checksOf(order.item.class).filter(isAsked),
 		ownChecks: own.offered,
 		exhibits,
+		files,
 	};
 }

@@ -25,6 +25,7 @@ import type { Deps } from "../deps.ts";
 import { mustBeShop, mustReadOrder } from "../may.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readAssessments } from "../packaging/assessments.ts";
+import { type FileHandOut, handOutsInOrder } from "../pictures/hand-out.ts";
 import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
 import { readPositions } from "../settling/positions.ts";
 import { readSettlement } from "../settling/settlement.ts";
@@ -67,6 +68,8 @@ export interface ReportFacts {
 	readonly positions: readonly PositionView[];
 	readonly settlement: SettlementView;
 	readonly exhibits: readonly NumberedExhibit[];
+	/** What others than its taker get of each exhibit, by SHA-256. */
+	readonly handOuts: ReadonlyMap<string, FileHandOut>;
 	/** Every entry about the order, in log order. */
 	readonly entries: readonly LoggedEntry[];
 	readonly checkpoint: Checkpoint;
@@ -127,6 +130,8 @@ export async function readReportFacts(
 			return { leg: one, found, view, claim, notices, packs, recordings };
 		}),
 	);
+	const exhibits = numberedExhibits(records);
+	const sha256s = exhibits.map(({ sha256 }) => sha256);
 	const signers = signersOf(checkpoint.note);
 	const [stamp] = stamps;
 	const report: ReportFacts = {
@@ -138,7 +143,8 @@ export async function readReportFacts(
 		legs,
 		positions,
 		settlement,
-		exhibits: numberedExhibits(records),
+		exhibits,
+		handOuts: await handOutsInOrder(deps, orderId, sha256s),
 		entries,
 		checkpoint,
 		root: rootOf(checkpoint.note),

@@ -28,6 +28,7 @@ import { BEGINNING_BYTES } from "../../importers/recorder/recorder-preview.ts";
 import type { Deps } from "../deps.ts";
 import { typeReader } from "../exhibits/media-type.ts";
 import { mustWriteRecord } from "../may.ts";
+import { prepareWhenBrought } from "../pictures/prepare-picture.ts";
 import { previewedFile } from "../transit-recordings/previewed-file.ts";
 
 interface WholeFile {
@@ -49,6 +50,16 @@ export async function finishUpload(deps: Deps, caller: Caller, row: UploadRow): 
 		const used = await keepRows(deps, caller, row, whole, fileName);
 		if (used !== whole.storedSha256) await removeExhibit(deps.exhibitFolder, whole.storedSha256);
 		await removeIncoming(deps.exhibitFolder, row.id);
+		// Not waited for, so that the next photo can come; whoever asks for the picture before it is read waits then.
+		if (row.record_id !== null)
+			void prepareWhenBrought(deps, {
+				sha256: whole.sha256,
+				party_id: row.party_id,
+				stored_sha256: used,
+				order_id: row.order_id,
+				media_type: whole.mediaType,
+				size_bytes: row.size_bytes,
+			});
 	} catch (error) {
 		if (error instanceof Fault && error.status < 500) await dropUpload(deps, row);
 		throw error;

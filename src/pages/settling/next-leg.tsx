@@ -34,7 +34,7 @@ export function NextLeg(props: {
 			)}
 			{waiting === null && formToken !== null && (
 				<Form action={`/orders/${order.id}/consignments`} formToken={formToken}>
-					<Submit name="direction" value={itemNext} label={say(`shop.leg-${itemNext}`)} />
+					<Submit name="direction" value={itemNext} label={say(`settling.open-leg-${itemNext}`)} />
 				</Form>
 			)}
 		</>

@@ -20,7 +20,7 @@ export const CHECK_IDS = [
 export type CheckId = (typeof CHECK_IDS)[number];
 
 /** Checks of a dossier, before those of the receipt inside it. Permanent too. */
-export const DOSSIER_CHECK_IDS = ["bag", "bag-files"] as const;
+export const DOSSIER_CHECK_IDS = ["bag", "bag-files", "copies"] as const;
 export const ALL_CHECK_IDS = [...DOSSIER_CHECK_IDS, ...CHECK_IDS] as const;
 export type AnyCheckId = (typeof ALL_CHECK_IDS)[number];
 

@@ -54,14 +54,25 @@ for n in $(ls data/statements | sed 's/.json//'); do
   grep -q "\\"statementSha256\\":\\"$h\\"" data/entries/$n.json && echo "statement $n: OK" || echo "statement $n: FAILED"
 done
 
-6. Each photo or file is one that a sealed statement names. Every line must end in OK.
+6. Each original photo or file is one that a sealed statement names. Every line must end in OK.
 
 for f in $(ls data/exhibits 2>/dev/null); do
   h=$(sha256sum < data/exhibits/$f | cut -c 1-64)
   cat data/statements/*.json | grep -q "$h" && echo "exhibit $f: OK" || echo "exhibit $f: FAILED"
 done
 
-7. Where there are time stamps (RFC 3161), an authority says that an earlier checkpoint existed
+7. Photos are handed on as copies without metadata, or with parts blacked out: a copy has a hash of
+   its own, so no statement names it. data/copies.txt lists them: number, hash of the original,
+   what stands for it, hash of the copy, who has the original. A statement names each original,
+   and each copy is the one that is listed. Every line must end in OK.
+
+while read n original kind copy who; do
+  cat data/statements/*.json | grep -q "$original" && s=OK || s=FAILED
+  [ "$copy" = "-" ] || sha256sum data/copies/$n.jpg | grep -q "^$copy" || s=FAILED
+  echo "$n, $kind, original with $who: $s"
+done < data/copies.txt
+
+8. Where there are time stamps (RFC 3161), an authority says that an earlier checkpoint existed
    by then. Get the authority's certificate from the authority, as authority.pem. That the log
    only grew since that checkpoint is checked by way A.
 
@@ -84,7 +95,9 @@ openssl pkey -pubin -in data/log/key.pem -noout -text
   that give it; way A checks them, one by one.
 - A seal shows that words were not changed since. It does not show that they are true, nor that
   everything was recorded.
-- Photos and files are as they were brought. They may say where and with what device they were
-  taken: nothing was removed from them. Hand them on with care.
+- Does a copy show what its original shows? Only the original tells: ask for it whoever has it,
+  compare its hash (sha256sum) with the one in data/copies.txt, then look at both.
+- Files in data/exhibits are as they were brought, handed out by whoever brought them. Except
+  for texts they may say where and with what device they were made. Hand them on with care.
 `,
 } as const;

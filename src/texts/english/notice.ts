@@ -3,7 +3,7 @@ export const notice = {
 	"notice.title": "Draft of a notice to the carrier",
 	"notice.link": "Draft of a notice to the carrier",
 	"notice.lead":
-		"A draft, filled from the records. Read it, fill in what is left blank, and send it yourself; then note with the dates of the claim when it was sent and received. General information, not legal advice.",
+		"A draft, filled from the records. Read it, fill in what is left blank, and send it yourself; then keep it below, with what shows that it was sent and received. General information, not legal advice.",
 	"notice.rule": "Form by {article}: {form} Safe date {date}.",
 	"notice.recalled": "This rule was recalled and not read: look it up first.",
 	"notice.no-rule": "No rule on a notice is known here for this law of carriage; the draft is a plain one.",
@@ -22,7 +22,7 @@ export const notice = {
 	"notice.kept-by": "Kept here",
 	"notice.keep": "Keep the notice that you sent",
 	"notice.keep-hint":
-		"The text exactly as it went out, and what shows that it did. It is kept for this order, not sealed; the other side does not see it in its report, the carrier edition holds it.",
+		"The text exactly as it went out, and what shows that it did. It is kept for this order, not sealed. Both sides see it here, and the carrier edition of the report holds it.",
 	"notice.keep-text": "Text as sent",
 	"notice.keep-on": "Sent on",
 	"notice.keep-way": "How",

@@ -211,6 +211,13 @@ export const report = {
 	"report.exhibits": "Exhibits",
 	"report.exhibits-text":
 		"Photos and files that sealed records name, by the SHA-256 of their bytes as they were brought.",
+	"report.exhibits-others.without-metadata":
+		"Others get a copy without metadata; the original, sealed, is with {who}. SHA-256 of the copy:",
+	"report.exhibits-others.blacked-out":
+		"Others get a copy with parts blacked out; the original, sealed, is with {who}. SHA-256 of the copy:",
+	"report.exhibits-others.nothing": "Not handed out; the original, sealed, is with {who}.",
+	"report.exhibits-with.shop": "the shop",
+	"report.exhibits-with.party": "the party who recorded it",
 	"report.exhibits-none": "No sealed record names a photo or file.",
 	"report.exhibits-number": "No.",
 	"report.exhibits-what": "What, and of which record",

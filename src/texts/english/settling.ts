@@ -98,6 +98,8 @@ export const settling = {
 	"settling.item.disposed-of": "is disposed of",
 	"settling.next-leg":
 		"The item travels again: that is a new leg with its own departure record. Its state is recorded before it is packed.",
+	"settling.open-leg-to-repairer": "Open a leg to the repairer",
+	"settling.open-leg-to-owner": "Open a leg to the owner",
 	"settling.next-leg-waits": "Leg {leg} is open and waits for its departure record.",
 	"settling.next-carrier": "What the carrier is told, and by when, stands with the dates of the leg.",
 	"settling.step": "{number}. {what}",

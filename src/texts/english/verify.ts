@@ -18,6 +18,24 @@ export const verify = {
 	"verify.bag-line": "Line {line} is not a hash, two spaces and a name.",
 	"verify.bag-hash": "The file has another hash than the manifest says.",
 	"verify.bag-unlisted": "The manifest does not list this file.",
+	"verify.check.copies": "Copies of photos",
+	"verify.check.copies.about":
+		"Each copy is the one that the dossier lists, and a statement names its original. Whether it shows the same, the original tells.",
+	"verify.copies-none": "The dossier holds no copies: its photos and files are the originals.",
+	"verify.copies-unnamed": "No statement names the original that {number} is said to be a copy of.",
+	"verify.copies-unlisted": "The dossier's list of copies does not name this file.",
+	"verify.copies-without-metadata-shop":
+		"Copy without metadata: {list}. Statements name these originals; the shop has them. Originals that you gave along: {brought} of {count}.",
+	"verify.copies-without-metadata-party":
+		"Copy without metadata: {list}. Statements name these originals; the party who recorded them has them. Originals that you gave along: {brought} of {count}.",
+	"verify.copies-blacked-out-shop":
+		"Copy with parts blacked out: {list}. Statements name these originals; the shop has them. Originals that you gave along: {brought} of {count}.",
+	"verify.copies-blacked-out-party":
+		"Copy with parts blacked out: {list}. Statements name these originals; the party who recorded them has them. Originals that you gave along: {brought} of {count}.",
+	"verify.copies-nothing-shop":
+		"Not handed out: {list}. Statements name these originals; the shop has them. Originals that you gave along: {brought} of {count}.",
+	"verify.copies-nothing-party":
+		"Not handed out: {list}. Statements name these originals; the party who recorded them has them. Originals that you gave along: {brought} of {count}.",
 	"verify.bag-files-passed":
 		"{count} files say what the receipt says. The report, the comparison and the page that verifies are computed and not sealed.",
 	"verify.bag-files-other": "The file says something else than the receipt.",
@@ -225,5 +243,6 @@ export const verify = {
 	"verify.time-unreadable": "This is not a time stamp.",
 	"verify.exhibits-none": "You gave no file along. The statements name {count} photos and files by their fingerprints.",
 	"verify.exhibits-passed": "Named in a statement: {names}. In all, the statements name {count}.",
-	"verify.exhibits-unnamed": "No statement names the file {name} by its fingerprint.",
+	"verify.exhibits-unnamed":
+		"No statement names the file {name} by its fingerprint. A copy without metadata or with parts blacked out has another one than its original, which was sealed.",
 } as const;

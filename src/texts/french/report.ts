@@ -285,4 +285,11 @@ export const report: ReportTexts["report"] = {
 	"report.carrier-text-photos": "Photos et fichiers, remis à part sous ces numéros",
 	"report.carrier-text-part": "Partie {part} sur {parts}",
 	"report.carrier-notice-sent": "Envoyé",
+	"report.exhibits-others.without-metadata":
+		"Les autres reçoivent une copie sans métadonnées ; l’original scellé se trouve chez : {who}. SHA-256 de la copie :",
+	"report.exhibits-others.blacked-out":
+		"Les autres reçoivent une copie aux parties noircies ; l’original scellé se trouve chez : {who}. SHA-256 de la copie :",
+	"report.exhibits-others.nothing": "Non remis ; l’original scellé se trouve chez : {who}.",
+	"report.exhibits-with.shop": "le réparateur",
+	"report.exhibits-with.party": "la partie qui l’a consigné",
 };

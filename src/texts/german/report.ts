@@ -285,4 +285,11 @@ export const report: ReportTexts["report"] = {
 	"report.carrier-text-photos": "Fotos und Dateien, unter diesen Nummern gesondert ausgehändigt",
 	"report.carrier-text-part": "Teil {part} von {parts}",
 	"report.carrier-notice-sent": "Abgesandt",
+	"report.exhibits-others.without-metadata":
+		"Andere erhalten eine Kopie ohne Metadaten; das versiegelte Original liegt bei: {who}. SHA-256 der Kopie:",
+	"report.exhibits-others.blacked-out":
+		"Andere erhalten eine Kopie mit geschwärzten Teilen; das versiegelte Original liegt bei: {who}. SHA-256 der Kopie:",
+	"report.exhibits-others.nothing": "Nicht ausgehändigt; das versiegelte Original liegt bei: {who}.",
+	"report.exhibits-with.shop": "der Reparaturbetrieb",
+	"report.exhibits-with.party": "die Partei, die es festhielt",
 };

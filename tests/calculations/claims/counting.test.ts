@@ -19,9 +19,12 @@ const near = (around: string) =>
 		.map((offsets) => new Set(offsets.map((offset) => iso(Date.parse(around) + offset * DAY_MS))));
 const dateAndHolidays = date.chain((start) => near(start).map((holidays) => ({ start, holidays })));
 
+/** Made once: it is made anew by every `toLocaleDateString`, which took most of this test's time. */
+const WEEKDAY = new Intl.DateTimeFormat("en-GB", { weekday: "long", timeZone: "UTC" });
+
 function isOff(day: string, kind: Skipping, holidays: ReadonlySet<string>): boolean {
 	if (kind === "none") return false;
-	const name = new Date(`${day}T12:00:00Z`).toLocaleDateString("en-GB", { weekday: "long", timeZone: "UTC" });
+	const name = WEEKDAY.format(new Date(`${day}T12:00:00Z`));
 	return name === "Sunday" || (kind === "weekends-and-holidays" && name === "Saturday") || holidays.has(day);
 }
 

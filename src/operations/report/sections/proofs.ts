@@ -4,11 +4,12 @@ import { facts, paragraph, quoted, type Section, subheading, table } from "../..
 import { isReportKey, type ReportKey } from "../../../texts/say.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
 import { isTested, rowName } from "../../comparison/lead-screen.ts";
+import type { FileHandOut } from "../../pictures/hand-out.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
 import { titleOf } from "../report-words.ts";
 import { legTitle } from "./transit.ts";
 
-export function exhibits({ exhibits: all, order, speaker }: ReportFacts): Section {
+export function exhibits({ exhibits: all, handOuts, order, speaker }: ReportFacts): Section {
 	const { say } = speaker;
 	const head = (["number", "what", "file", "hash"] as const).map((name) => say(`report.exhibits-${name}`));
 	const rows = all.map(({ number, view, note, mediaType, sizeBytes, sha256, record }) => {
@@ -18,7 +19,7 @@ export function exhibits({ exhibits: all, order, speaker }: ReportFacts): Sectio
 			number,
 			say("report.exhibits-of", { view: shown, record: titleOf(order, record, speaker) }),
 			say("report.exhibits-size", { type: mediaType, size: sizeWords(sizeBytes, speaker) }),
-			`${sha256.slice(0, 32)}\n${sha256.slice(32)}`,
+			[twoLines(sha256), ...handOutWords(handOuts.get(sha256), speaker)].join("\n"),
 		];
 	});
 	return {
@@ -28,6 +29,23 @@ export function exhibits({ exhibits: all, order, speaker }: ReportFacts): Sectio
 				? [paragraph(say("report.exhibits-none"))]
 				: [paragraph(say("report.exhibits-text")), table(head, [1, 4.5, 2.8, 6], rows)],
 	};
+}
+
+/** What others get where it is not the original. */
+function handOutWords(found: FileHandOut | undefined, { say }: Speaker): string[] {
+	if (found === undefined || found.use.stored_sha256 === null) return [];
+	const { others, use } = found;
+	if (others.form === "original") return [];
+	const said = say(`report.exhibits-others.${others.form}`, { who: say(`report.exhibits-with.${holderOf(use)}`) });
+	return [said, ...("copy" in others ? [twoLines(others.copy.sha256)] : [])];
+}
+
+function holderOf({ taker }: FileHandOut["use"]): "shop" | "party" {
+	return taker === "shop" ? "shop" : "party";
+}
+
+function twoLines(sha256: string): string {
+	return `${sha256.slice(0, 32)}\n${sha256.slice(32)}`;
 }
 
 function sizeWords(bytes: number, { writeDigits }: Speaker): string {

@@ -7,9 +7,10 @@ import { refuse } from "../shape.ts";
 import type { Bag } from "./read-bag.ts";
 import { receiptFiles } from "./receipt-files.ts";
 
-/** Computed from what is sealed; `exhibits` compares photos and files by itself. */
+/** Computed from what is sealed; `exhibits` and `copies` compare photos and files by themselves. */
 const COMPUTED = ["data/comparison.json", "data/receipt.json", "data/report.pdf", "data/verify-offline.html"];
 const EXHIBIT = /^data\/exhibits\/E[1-9][0-9]*\.[a-z0-9]+$/;
+const COPY = /^data\/copies(\/E[1-9][0-9]*\.jpg|\.txt)$/;
 const PEM = /^-----BEGIN PUBLIC KEY-----\n[A-Za-z0-9+/=]+\n-----END PUBLIC KEY-----\n$/;
 
 export async function checkBagFiles(bag: Bag, receipt: ReadReceipt | null): Promise<Finding> {
@@ -50,7 +51,8 @@ async function compare(
 	}
 	expected.set("data/log/key.pem", "");
 	for (const path of bag.files.keys()) {
-		const isKnown = !path.startsWith("data/") || expected.has(path) || COMPUTED.includes(path) || EXHIBIT.test(path);
+		const isOther = COMPUTED.includes(path) || EXHIBIT.test(path) || COPY.test(path);
+		const isKnown = !path.startsWith("data/") || expected.has(path) || isOther;
 		if (!isKnown) refuse(path, why("verify.bag-files-unknown"));
 	}
 	return expected.size;

@@ -6,6 +6,7 @@ import { type Given, NOTHING_GIVEN } from "../given.ts";
 import { type Verification, verifyReceipt } from "../verify-receipt.ts";
 import { checkBagFiles } from "./bag-files.ts";
 import type { ByteSource } from "./byte-source.ts";
+import { checkCopies } from "./copies.ts";
 import { type Bag, readBag } from "./read-bag.ts";
 
 /** @param tell told how much is read, 0 to 100 */
@@ -32,12 +33,15 @@ async function verifyBag(bag: Bag, bytes: number, given: Given): Promise<Verific
 	const exhibits = [...bag.files.values()].filter(({ path }) => path.startsWith("data/exhibits/"));
 	const files = [...given.files, ...exhibits.map(({ path, sha256 }) => ({ name: path, sha256 }))];
 	const inside = verifyReceipt(receipt, { ...given, files });
-	const bagFiles = await checkBagFiles(bag, readForm(receipt).receipt);
+	const { receipt: read } = readForm(receipt);
+	const bagFiles = await checkBagFiles(bag, read);
+	const copies = await checkCopies(bag, read, given.files);
 	const passed: Finding = {
 		id: "bag",
 		outcome: "passed",
 		why: why("verify.bag-passed", { count: bag.files.size, bytes }),
 	};
-	const outcome = bagFiles.outcome === "failed" ? "not-verified" : inside.outcome;
-	return { ...inside, outcome, checks: [passed, bagFiles, ...inside.checks] };
+	const outer = [bagFiles, ...copies];
+	const outcome = outer.some((finding) => finding.outcome === "failed") ? "not-verified" : inside.outcome;
+	return { ...inside, outcome, checks: [passed, ...outer, ...inside.checks] };
 }
