@@ -61,7 +61,7 @@ export async function fetchCarrierPhoto(
 async function exhibitsAt(deps: Deps, caller: Caller, orderId: string, at: number | undefined) {
 	mustBeShop(caller);
 	const { checkpoint, exhibits }: { checkpoint: { size: number }; exhibits: readonly NumberedExhibit[] } =
-		await readReportFacts(deps, caller, orderId, { edition: "carrier", at: at, language: "en" });
+		await readReportFacts(deps, caller, orderId, { edition: "carrier", at, language: "en" });
 	const sha256s = exhibits.map(({ sha256 }) => sha256);
 	return { size: checkpoint.size, exhibits, found: await handOutsInOrder(deps, orderId, sha256s) };
 }
