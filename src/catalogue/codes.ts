@@ -177,9 +177,6 @@ export type Payer = (typeof PAYERS)[number];
 export const ITEM_NEXT = ["stays", "to-repairer", "to-owner", "kept-unchanged", "disposed-of"] as const;
 export type ItemNext = (typeof ITEM_NEXT)[number];
 
-/** Languages in which a notice to a carrier was written. */
-export const NOTICE_LANGUAGES = ["en", "de", "fr"] as const;
-
 /** How a notice went to a carrier. */
 export const NOTICE_WAYS = [
 	"registered-letter",

@@ -57,6 +57,7 @@ interface Remembered {
 interface Material {
 	/** Material and density, as ids name them. */
 	readonly id: string;
+	/** Its words stand under `foam.`. */
 	readonly material: string;
 	readonly densityKgPerM3: number;
 	readonly creepLimit?: Foam["creepLimit"];
@@ -92,57 +93,57 @@ const set = (
 ): Remembered => ({ aKPa, bPerKPa, energyRangeKJPerM3: [low, high], peakUncertainty, optimumFactor });
 
 const PE_35 = remembered(
-	{ id: "pe-35", material: "polyethylene plank, closed cell", densityKgPerM3: 35, creepLimit: PE_CREEP },
+	{ id: "pe-35", material: "polyethylene-plank", densityKgPerM3: 35, creepLimit: PE_CREEP },
 	set(71.02, 0.01511, 19.9, 132.4, 0.25, 1.35),
 	set(74.57, 0.01727, 17.4, 115.8, 0.25, 1.35),
 );
 const PE_27 = remembered(
-	{ id: "pe-27", material: "polyethylene plank, closed cell", densityKgPerM3: 27, creepLimit: PE_CREEP },
+	{ id: "pe-27", material: "polyethylene-plank", densityKgPerM3: 27, creepLimit: PE_CREEP },
 	set(56.31, 0.02014, 14.9, 99.3, 0.25, 1.35),
 	set(61.38, 0.02198, 13.6, 91.0, 0.25, 1.35),
 );
 const EPE_19 = remembered(
-	{ id: "epe-19", material: "expanded polyethylene sheet/plank", densityKgPerM3: 19 },
+	{ id: "epe-19", material: "expanded-polyethylene", densityKgPerM3: 19 },
 	set(44.51, 0.02686, 11.2, 74.5, 0.3, 1.5),
 	set(47.69, 0.03022, 9.9, 66.2, 0.3, 1.5),
 );
 const XLPE_32 = remembered(
-	{ id: "xlpe-32", material: "cross-linked polyethylene", densityKgPerM3: 32 },
+	{ id: "xlpe-32", material: "cross-linked-polyethylene", densityKgPerM3: 32 },
 	set(57.83, 0.02014, 14.9, 99.3, 0.3, 1.5),
 	set(58.59, 0.02198, 13.6, 91.0, 0.3, 1.5),
 );
 const PU_ETHER_24 = remembered(
-	{ id: "pu-ether-24", material: "polyurethane ether, open cell", densityKgPerM3: 24 },
+	{ id: "pu-ether-24", material: "polyurethane-ether", densityKgPerM3: 24 },
 	set(15.17, 0.09297, 3.2, 21.5, 0.3, 1.7),
 	set(15.22, 0.10072, 3.0, 19.9, 0.3, 1.7),
 );
 const PU_ESTER_32 = remembered(
-	{ id: "pu-ester-32", material: "polyurethane ester, open cell", densityKgPerM3: 32 },
+	{ id: "pu-ester-32", material: "polyurethane-ester", densityKgPerM3: 32 },
 	set(23.44, 0.05494, 5.5, 36.4, 0.3, 1.6),
 	set(23.34, 0.06043, 5.0, 33.1, 0.3, 1.6),
 );
 const PU_ESTER_64 = remembered(
-	{ id: "pu-ester-64", material: "polyurethane ester, open cell", densityKgPerM3: 64 },
+	{ id: "pu-ester-64", material: "polyurethane-ester", densityKgPerM3: 64 },
 	set(55.8, 0.02198, 13.6, 91.0, 0.3, 1.6),
 	set(55.8, 0.02417, 12.4, 82.7, 0.3, 1.6),
 );
 const EPS_20 = remembered(
-	{ id: "eps-20", material: "expanded polystyrene", densityKgPerM3: 20, creepLimit: epsCreep(40) },
+	{ id: "eps-20", material: "expanded-polystyrene", densityKgPerM3: 20, creepLimit: epsCreep(40) },
 	set(113.76, 0.0093, 32.3, 215.1, 0.25, 1.4),
 	set(114.14, 0.01343, 22.3, 148.9, 0.35, 1.5),
 );
 const EPS_24 = remembered(
-	{ id: "eps-24", material: "expanded polystyrene", densityKgPerM3: 24, creepLimit: epsCreep(50.3) },
+	{ id: "eps-24", material: "expanded-polystyrene", densityKgPerM3: 24, creepLimit: epsCreep(50.3) },
 	set(150.92, 0.00711, 42.2, 281.3, 0.25, 1.4),
 	set(164.36, 0.01007, 29.8, 198.6, 0.35, 1.5),
 );
 const EPP_20 = remembered(
-	{ id: "epp-20.8", material: "expanded polypropylene", densityKgPerM3: 20.8 },
+	{ id: "epp-20.8", material: "expanded-polypropylene", densityKgPerM3: 20.8 },
 	set(79.9, 0.01343, 22.3, 148.9, 0.25, 1.4),
 	set(85.22, 0.01511, 19.9, 132.4, 0.25, 1.4),
 );
 const EPP_30 = remembered(
-	{ id: "epp-30.4", material: "expanded polypropylene", densityKgPerM3: 30.4 },
+	{ id: "epp-30.4", material: "expanded-polypropylene", densityKgPerM3: 30.4 },
 	set(127.84, 0.00863, 34.8, 231.7, 0.25, 1.4),
 	set(133.92, 0.01007, 29.8, 198.6, 0.25, 1.4),
 );
@@ -173,7 +174,7 @@ function derivedGas(
 	};
 }
 
-const EPS = { material: "expanded polystyrene", strains: [0.2, 0.65] as const, sources: [EPS_STRENGTH, EPS_RATE] };
+const EPS = { material: "expanded-polystyrene", strains: [0.2, 0.65] as const, sources: [EPS_STRENGTH, EPS_RATE] };
 const eps = (densityKgPerM3: number, model: readonly [number, number], creepKPa: number, later: Foam | undefined) =>
 	derivedGas(
 		{ id: `eps-${densityKgPerM3}-gas`, material: EPS.material, densityKgPerM3, creepLimit: epsCreep(creepKPa) },
@@ -184,7 +185,7 @@ const eps = (densityKgPerM3: number, model: readonly [number, number], creepKPa:
 	);
 const epp = (densityKgPerM3: number, model: readonly [number, number], later: Foam | undefined) =>
 	derivedGas(
-		{ id: `epp-${densityKgPerM3}-gas`, material: "expanded polypropylene", densityKgPerM3 },
+		{ id: `epp-${densityKgPerM3}-gas`, material: "expanded-polypropylene", densityKgPerM3 },
 		model,
 		[0.2, 0.7],
 		[EPP_STRENGTH],
@@ -193,7 +194,7 @@ const epp = (densityKgPerM3: number, model: readonly [number, number], later: Fo
 
 const PLANK_SET: Foam = {
 	id: "pe-plank-23c",
-	material: "polyethylene plank, density not known",
+	material: "polyethylene-plank-unknown",
 	densityKgPerM3: null,
 	model: { kind: "stress-energy", aKPa: 9.869 * PSI_IN_KPA, bPerKPa: 0.108 / PSI_IN_KPA },
 	energyRangeKJPerM3: [33, 99],

@@ -1,10 +1,11 @@
 /** Notices to a carrier as they were sent, with what shows their sending and their receipt. */
 import { z } from "zod";
-import { NOTICE_LANGUAGES, NOTICE_WAYS } from "../catalogue/codes.ts";
+import { NOTICE_WAYS } from "../catalogue/codes.ts";
+import { LANGUAGES } from "../texts/language.ts";
 import { civilDate, id, text } from "./common.ts";
 
 export const noticeInput = z.strictObject({
-	language: z.enum(NOTICE_LANGUAGES),
+	language: z.enum(LANGUAGES),
 	/** As it was sent. */
 	text: text(20_000),
 	sentOn: civilDate,
@@ -25,7 +26,7 @@ export const noticeView = z.strictObject({
 	id: id("ntc"),
 	consignmentId: id("con"),
 	orderId: id("ord"),
-	language: z.enum(NOTICE_LANGUAGES),
+	language: z.enum(LANGUAGES),
 	text: z.string(),
 	sentOn: z.string(),
 	sentBy: z.enum(NOTICE_WAYS),
@@ -37,9 +38,9 @@ export const noticeView = z.strictObject({
 	notedAt: z.string(),
 });
 export type NoticeView = z.infer<typeof noticeView>;
-export const noticeDraftQuery = z.strictObject({ language: z.enum(NOTICE_LANGUAGES).optional() });
+export const noticeDraftQuery = z.strictObject({ language: z.enum(LANGUAGES).optional() });
 export const noticeDraft = z.strictObject({
-	language: z.enum(NOTICE_LANGUAGES),
+	language: z.enum(LANGUAGES),
 	text: z.string(),
 	/** The rule whose form the draft has; null where none that was read or recalled asks for a notice. */
 	ruleId: z.string().nullable(),

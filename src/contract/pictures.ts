@@ -83,7 +83,10 @@ export type CarrierPhotoView = z.infer<typeof carrierPhotoView>;
 export const carrierPhotoList = z.strictObject({ treeSize: z.number().int(), photos: z.array(carrierPhotoView) });
 export const carrierPhotoQuery = z.strictObject({
 	at: z.coerce.number().int().min(1).max(Number.MAX_SAFE_INTEGER).optional(),
+	/** As in the carrier's report: the last leg that arrived where none is given. */
+	leg: z.coerce.number().int().min(1).max(1000).optional(),
 });
+export type CarrierPhotoQuery = z.infer<typeof carrierPhotoQuery>;
 
 /** A code to write on paper beside the board, with everything that it is computed from. */
 export const photoCodeView = z.strictObject({

@@ -22,8 +22,8 @@ export function registerDossier(app: FastifyInstance, deps: Deps, writeReport: R
 		},
 		async (request, reply) => {
 			const id = pathId(request, "ord");
-			const { edition = "parties", at } = validate(dossierQuery, request.query);
-			const dossier = await buildDossier({ ...deps, writeReport }, callerOf(request), id, edition, at);
+			const { edition = "parties", at, language = "en" } = validate(dossierQuery, request.query);
+			const dossier = await buildDossier({ ...deps, writeReport }, callerOf(request), id, { edition, at, language });
 			reply
 				.type("application/zip")
 				.header("Content-Disposition", `attachment; filename="${dossier.name}"`)

@@ -13,7 +13,6 @@ import { draftNotice } from "../operations/claims/notice-draft.ts";
 import { noteNotice, noteNoticeReceived, readNotices } from "../operations/claims/notices.ts";
 import type { Deps } from "../operations/deps.ts";
 import { validate } from "../operations/validate.ts";
-import { languages } from "../texts/say.ts";
 import { idempotencyKey, pathId } from "./parts.ts";
 
 export function registerNotices(app: FastifyInstance, deps: Deps): void {
@@ -29,8 +28,7 @@ export function registerNotices(app: FastifyInstance, deps: Deps): void {
 			},
 		},
 		async (request) => {
-			const { language: asked } = validate(noticeDraftQuery, request.query);
-			const language = languages.find((known) => known === asked) ?? "en";
+			const { language = "en" } = validate(noticeDraftQuery, request.query);
 			const draft = await draftNotice(deps, callerOf(request), pathId(request, "con"), language);
 			const { text, period, papers } = draft;
 			const rule = { ruleId: period?.ruleId ?? null, safeDate: period?.safeDate ?? null };

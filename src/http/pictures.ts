@@ -147,8 +147,8 @@ export function registerPictures(app: FastifyInstance, deps: Deps): void {
 			},
 		},
 		async (request) => {
-			const { at } = validate(carrierPhotoQuery, request.query);
-			return readCarrierPhotos(deps, callerOf(request), pathId(request, "ord"), at);
+			const of = validate(carrierPhotoQuery, request.query);
+			return readCarrierPhotos(deps, callerOf(request), pathId(request, "ord"), of);
 		},
 	);
 	app.get(
@@ -161,11 +161,11 @@ export function registerPictures(app: FastifyInstance, deps: Deps): void {
 			},
 		},
 		async (request, reply) => {
-			const { at } = validate(carrierPhotoQuery, request.query);
+			const of = validate(carrierPhotoQuery, request.query);
 			const { name } = request.params as { name: string };
 			const number = /^(E[1-9][0-9]{0,3})\.jpg$/.exec(name)?.[1];
 			if (number === undefined) throw fault("not-found");
-			const { bytes } = await fetchCarrierPhoto(deps, callerOf(request), pathId(request, "ord"), number, at);
+			const { bytes } = await fetchCarrierPhoto(deps, callerOf(request), pathId(request, "ord"), number, of);
 			return reply
 				.type("image/jpeg")
 				.header("Content-Disposition", `attachment; filename="${name}"`)

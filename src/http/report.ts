@@ -16,19 +16,22 @@ export function registerReport(app: FastifyInstance, deps: Deps, writeReport: Re
 		{
 			...openTo("account", "link:settle", "link:reader"),
 			schema: {
-				summary: "The report on an order as a PDF: for the parties, an expert or the carrier (shop alone).",
+				summary:
+					"The report on an order as a PDF: for the parties, an expert or the carrier (shop alone); in English, German or French.",
 				querystring: reportQuery,
 			},
 		},
 		async (request, reply) => {
 			const id = pathId(request, "ord");
-			const { edition = "parties", at, leg } = validate(reportQuery, request.query);
-			const facts = await readReportFacts(deps, callerOf(request), id, edition, at, leg);
+			const { edition = "parties", at, leg, language = "en" } = validate(reportQuery, request.query);
+			const facts = await readReportFacts(deps, callerOf(request), id, { edition, at, leg, language });
 			const bytes = await writeReport(composeReport(facts));
 			const of = leg === undefined ? "" : `leg-${leg}-`;
-			const name = `report-${edition}-${of}${facts.checkpoint.size}-${id}.pdf`;
+			const inOther = language === "en" ? "" : `-${language}`;
+			const name = `report-${edition}-${of}${facts.checkpoint.size}-${id}${inOther}.pdf`;
 			return reply
 				.type("application/pdf")
+				.header("Content-Language", language)
 				.header("Content-Disposition", `inline; filename="${name}"`)
 				.header("Cache-Control", "private, no-cache")
 				.send(bytes);
@@ -44,8 +47,9 @@ export function registerReport(app: FastifyInstance, deps: Deps, writeReport: Re
 			},
 		},
 		async (request, reply) => {
-			const { at, leg } = validate(carrierTextQuery, request.query);
-			const facts = await readReportFacts(deps, callerOf(request), pathId(request, "ord"), "carrier", at, leg);
+			const { at, leg, language = "en" } = validate(carrierTextQuery, request.query);
+			const asked = { edition: "carrier", at, leg, language } as const;
+			const facts = await readReportFacts(deps, callerOf(request), pathId(request, "ord"), asked);
 			const [text = ""] = carrierText(facts);
 			return reply.type("text/plain; charset=utf-8").header("Cache-Control", "private, no-cache").send(`${text}\n`);
 		},

@@ -3,6 +3,7 @@
  * order. Rows and figures never break across pages; a heading, and a paragraph that leads to a table, list or figure, stands
  * with the first of what follows.
  */
+import { breakWords } from "./break-words.ts";
 import { FONTS, type FontName, type ReportFont, showable } from "./fonts.ts";
 import {
 	BOTTOM,
@@ -28,7 +29,7 @@ import {
 	WIDTH,
 } from "./page-styles.ts";
 import { paintDrawing } from "./paint-drawing.ts";
-import type { Block, Section, Tone } from "./report.ts";
+import { type Block, plainWords, type Section, type Tone, type Words } from "./report.ts";
 
 type Structure = PDFKit.PDFStructureElement;
 type Figure = Block & { readonly kind: "figure" };
@@ -37,10 +38,13 @@ export class PageWriter {
 	readonly #doc: PDFKit.PDFDocument;
 	readonly #root: Structure;
 	readonly #fonts: ReadonlyMap<FontName, ReportFont>;
+	readonly #joints: RegExp | undefined;
 	#y: number = PAGE.margin;
 
-	constructor(doc: PDFKit.PDFDocument, fonts: readonly ReportFont[]) {
+	/** @param joints where words that are wider than their column may break */
+	constructor(doc: PDFKit.PDFDocument, fonts: readonly ReportFont[], joints: RegExp | undefined) {
 		this.#doc = doc;
+		this.#joints = joints;
 		this.#fonts = new Map(fonts.map((font) => [font.name, font]));
 		this.#root = doc.struct("Document");
 		doc.addStructure(this.#root);
@@ -93,7 +97,7 @@ export class PageWriter {
 
 	#leastOfTable(
 		head: readonly string[] | null,
-		rows: readonly (readonly string[])[],
+		rows: readonly (readonly Words[])[],
 		widths: readonly number[],
 	): number {
 		const columns = columnsOf(widths);
@@ -153,11 +157,13 @@ export class PageWriter {
 	}
 
 	#paragraph(part: Structure, words: string, tone: Tone): void {
-		const tag = tone === "quote" ? "BlockQuote" : "P";
-		this.#element(part, tag, (at) => {
-			const inset = tone === "quote" ? LIST_INSET : 0;
+		const isQuote = tone === "quote";
+		const paint = (at: Place) => {
+			const inset = isQuote ? LIST_INSET : 0;
 			this.#text(words, TONES[tone], { x: at.x + inset, width: at.width - inset });
-		});
+		};
+		// In which language someone spoke, nobody recorded.
+		this.#element(part, isQuote ? "BlockQuote" : "P", paint, isQuote ? { lang: "und" } : {});
 	}
 
 	#list(part: Structure, items: readonly string[]): void {
@@ -203,7 +209,7 @@ export class PageWriter {
 	#table(
 		part: Structure,
 		head: readonly string[] | null,
-		rows: readonly (readonly string[])[],
+		rows: readonly (readonly Words[])[],
 		widths: readonly number[],
 	): void {
 		const columns = columnsOf(widths);
@@ -219,22 +225,23 @@ export class PageWriter {
 		this.#y += 8;
 	}
 
-	#rowHeight(cells: readonly string[], columns: readonly Place[], isHead: boolean): number {
-		const heights = columns.map(({ width }, index) =>
-			this.#heightOf(cells[index] ?? "", isHead || index === 0 ? HEAD_STYLE : CELL_STYLE, width - 2 * CELL.x),
-		);
+	#rowHeight(cells: readonly Words[], columns: readonly Place[], isHead: boolean): number {
+		const heights = columns.map(({ width }, index) => {
+			const style = isHead || index === 0 ? HEAD_STYLE : CELL_STYLE;
+			return this.#heightOf(plainWords(cells[index] ?? ""), style, width - 2 * CELL.x);
+		});
 		return Math.max(...heights) + 2 * CELL.y;
 	}
 
 	/** A head that is said again on the next page is for the eye alone. */
-	#row(table: Structure, cells: readonly string[], columns: readonly Place[], as: "head" | "again" | "body"): void {
+	#row(table: Structure, cells: readonly Words[], columns: readonly Place[], as: "head" | "again" | "body"): void {
 		const height = this.#rowHeight(cells, columns, as !== "body");
 		const y = this.#y;
 		const paint = (index: number) => {
 			const { x, width } = columns[index] as Place;
 			this.#y = y + CELL.y;
 			const style = as !== "body" || index === 0 ? HEAD_STYLE : CELL_STYLE;
-			this.#text(cells[index] ?? "", style, { x: x + CELL.x, width: width - 2 * CELL.x });
+			this.#text(plainWords(cells[index] ?? ""), style, { x: x + CELL.x, width: width - 2 * CELL.x });
 		};
 		if (as === "again") {
 			this.#artifact(() => {
@@ -245,7 +252,7 @@ export class PageWriter {
 			table.add(row);
 			for (const index of columns.keys()) {
 				const isHeader = as === "head" || index === 0;
-				const cell = this.#doc.struct(isHeader ? "TH" : "TD", {}, () => paint(index));
+				const cell = this.#doc.struct(isHeader ? "TH" : "TD", languageOf(cells[index]), () => paint(index));
 				row.add(cell);
 				cell.end();
 			}
@@ -268,8 +275,8 @@ export class PageWriter {
 		this.#doc.endMarkedContent();
 	}
 
-	#element(part: Structure, tag: string, paint: (at: Place) => void): void {
-		const element = this.#doc.struct(tag, {}, () => paint({ x: PAGE.margin, width: WIDTH }));
+	#element(part: Structure, tag: string, paint: (at: Place) => void, options: { readonly lang?: string } = {}): void {
+		const element = this.#doc.struct(tag, options, () => paint({ x: PAGE.margin, width: WIDTH }));
 		part.add(element);
 		element.end();
 	}
@@ -284,8 +291,8 @@ export class PageWriter {
 	}
 
 	#lines(line: string, style: Style, { x, width }: Place): void {
-		const shown = this.#showable(line, style.font);
 		this.#use(style);
+		const shown = this.#broken(this.#showable(line, style.font), width);
 		const height = this.#doc.heightOfString(shown, { width, lineGap: 1.5 });
 		if (this.#y + Math.min(height, 30) > BOTTOM) this.#newPageWithin();
 		this.#use(style);
@@ -296,12 +303,16 @@ export class PageWriter {
 
 	#heightOf(words: string, style: Style, width: number): number {
 		this.#use(style);
-		return words
-			.split("\n")
-			.reduce(
-				(sum, line) => sum + this.#doc.heightOfString(this.#showable(line, style.font), { width, lineGap: 1.5 }),
-				0,
-			);
+		return words.split("\n").reduce((sum, line) => {
+			const shown = this.#broken(this.#showable(line, style.font), width);
+			return sum + this.#doc.heightOfString(shown, { width, lineGap: 1.5 });
+		}, 0);
+	}
+
+	/** In the font that is in use. */
+	#broken(words: string, width: number): string {
+		if (this.#joints === undefined) return words;
+		return breakWords(words, width, this.#joints, (text) => this.#doc.widthOfString(text));
 	}
 
 	#use({ font, size, color = INK }: Style): void {
@@ -318,4 +329,9 @@ export class PageWriter {
 		this.newPage();
 		return true;
 	}
+}
+
+/** Of a cell whose words are not the report's own. */
+function languageOf(cell: Words | undefined): { readonly lang?: string } {
+	return typeof cell === "object" ? { lang: cell.language } : {};
 }

@@ -3,6 +3,7 @@
  * The same report has the same bytes: its dates are the report's own, and the file's id is made from them.
  */
 import PDFDocument from "pdfkit";
+import { WORD_JOINTS } from "../texts/word-joints.ts";
 import { readFonts } from "./fonts.ts";
 import { PAGE } from "./page-styles.ts";
 import { PageWriter } from "./page-writer.ts";
@@ -36,7 +37,7 @@ export async function writeReport(report: Report): Promise<Buffer> {
 	for (const { name, bytes } of fonts) doc.registerFont(name, bytes);
 	const written = bytesOf(doc);
 	doc.addPage();
-	const pages = new PageWriter(doc, fonts);
+	const pages = new PageWriter(doc, fonts, WORD_JOINTS[report.language]);
 	pages.title(report.title, report.lead);
 	pages.section(report.summary, null);
 	if (report.sections.length > 0) pages.newPage();

@@ -14,6 +14,7 @@ import { drops } from "./english/drops.ts";
 import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
 import { firstState } from "./english/first-state.ts";
+import { foams } from "./english/foams.ts";
 import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
@@ -42,6 +43,7 @@ import { slip } from "./english/slip.ts";
 import { soak } from "./english/soak.ts";
 import { soakPage } from "./english/soak-page.ts";
 import { strength } from "./english/strength.ts";
+import { units } from "./english/units.ts";
 import { upload } from "./english/upload.ts";
 import { verify } from "./english/verify.ts";
 import { warranty } from "./english/warranty.ts";
@@ -60,6 +62,7 @@ export const english = {
 	...erasure,
 	...faults,
 	...firstState,
+	...foams,
 	...imports,
 	...general,
 	...layout,
@@ -90,6 +93,7 @@ export const english = {
 	...settling,
 	...shock,
 	...risk,
+	...units,
 	...upload,
 	...verify,
 	...warranty,

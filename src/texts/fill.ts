@@ -8,8 +8,13 @@ export type TextValues = Readonly<Record<string, number | string>>;
 export function writeNumber(value: number, language = "en"): string {
 	if (!Number.isFinite(value)) return "–";
 	const size = Math.abs(value);
-	if (size !== 0 && (size < 1e-4 || size >= 1e9)) return value.toExponential(2);
+	if (size !== 0 && (size < 1e-4 || size >= 1e9)) return value.toExponential(2).replace(".", decimalSign(language));
 	return new Intl.NumberFormat(language, { maximumSignificantDigits: 4, useGrouping: false }).format(value);
+}
+
+/** Between the whole part of a number and the rest. */
+export function decimalSign(language: string): string {
+	return language === "en" ? "." : ",";
 }
 
 /** The words. @throws Error naming the text's key when a value is missing */

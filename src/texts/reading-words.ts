@@ -1,5 +1,6 @@
 /** A reading in words, from a draft or from a sealed and opened statement. */
-import { isTextKey, say, writeNumber } from "./say.ts";
+import { isReportKey } from "./say.ts";
+import { ENGLISH, type Speaker } from "./speaker.ts";
 import { unitSymbol } from "./unit-symbol.ts";
 
 interface Quantity {
@@ -19,15 +20,20 @@ export interface ToldReading {
 	readonly notTested?: { readonly reason: string } | undefined;
 }
 
-/** What was read, with the digits as they were typed. A `visual` check was looked at once: found well, or not. */
-export function readingWords(reading: ToldReading, kind?: string): string {
+/**
+ * What was read, with the digits as they were typed, the decimal sign that of the language. A `visual` check was looked
+ * at once: found well, or not.
+ */
+export function readingWords(reading: ToldReading, kind?: string, speaker: Speaker = ENGLISH): string {
+	const { say, writeNumber } = speaker;
+	const written = (quantity: Quantity) => quantityWords(quantity, speaker);
 	if (reading.notTested !== undefined) {
 		const key = `arrival.not-tested.${reading.notTested.reason}`;
-		return say("arrival.reading.not-tested", { why: isTextKey(key) ? say(key) : reading.notTested.reason });
+		return say("arrival.reading.not-tested", { why: isReportKey(key) ? say(key) : reading.notTested.reason });
 	}
-	if (reading.values !== undefined) return reading.values.map(quantityWords).join("; ");
+	if (reading.values !== undefined) return reading.values.map(written).join("; ");
 	if (reading.count !== undefined) {
-		const over = reading.exposure === undefined ? "–" : quantityWords(reading.exposure);
+		const over = reading.exposure === undefined ? "–" : written(reading.exposure);
 		return say("arrival.reading.count", { count: writeNumber(reading.count), over });
 	}
 	const { trials = 0, successes = 0 } = reading;
@@ -36,7 +42,8 @@ export function readingWords(reading: ToldReading, kind?: string): string {
 }
 
 /** A number with its unit, as typed. */
-export function quantityWords(quantity: Quantity): string {
-	const digits = quantity.typed ?? writeNumber(quantity.value);
-	return `${digits} ${unitSymbol(quantity.typedUnit ?? quantity.unit)}`.trim();
+export function quantityWords(quantity: Quantity, speaker: Speaker = ENGLISH): string {
+	const digits =
+		quantity.typed === undefined ? speaker.writeNumber(quantity.value) : speaker.writeDigits(quantity.typed);
+	return `${digits} ${unitSymbol(quantity.typedUnit ?? quantity.unit, speaker)}`.trim();
 }

@@ -1,15 +1,29 @@
 /** Times and figures as pages and reports write them. */
+import type { Language } from "./language.ts";
 
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+const MONTHS: Readonly<Record<Language, readonly string[]>> = {
+	en: ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"],
+	de: "Januar Februar März April Mai Juni Juli August September Oktober November Dezember".split(" "),
+	fr: "janvier février mars avril mai juin juillet août septembre octobre novembre décembre".split(" "),
+};
 
-/** An instant on a clock that is `offset` from UTC (such as `+01:00`), the difference written beside it. */
-export function showTime(time: string | Date, offset = "+00:00"): string {
+/**
+ * An instant on a clock that is `offset` from UTC (such as `+01:00`), the difference written beside it. Every language
+ * has day, name of the month, year: no order of figures can be mistaken.
+ */
+export function showTime(time: string | Date, offset = "+00:00", language: Language = "en"): string {
 	const local = new Date(new Date(time).getTime() + minutesOf(offset) * 60_000);
 	if (Number.isNaN(local.getTime())) return String(time);
 	const [date = "", clock = ""] = local.toISOString().split("T");
 	const [year, month, day] = date.split("-");
 	const zone = minutesOf(offset) === 0 ? "UTC" : `UTC${offset.replace("-", "−")}`;
-	return `${Number(day)} ${MONTHS[Number(month) - 1]} ${year}, ${clock.slice(0, 5)} (${zone})`;
+	const named = `${dayOf(Number(day), language)} ${MONTHS[language][Number(month) - 1]} ${year}`;
+	return `${named}, ${clock.slice(0, 5)} (${zone})`;
+}
+
+function dayOf(day: number, language: Language): string {
+	if (language === "de") return `${day}.`;
+	return language === "fr" && day === 1 ? "1er" : String(day);
 }
 
 /** Minutes of an offset such as `+05:30`. */

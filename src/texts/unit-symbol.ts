@@ -1,4 +1,7 @@
-/** Symbols of the units that a person may type. A unit without a line here is written as its code. */
+/** Symbols of the units that a person may type. A unit without a line here is written as its code, or in words. */
+import { isReportKey } from "./say.ts";
+import { ENGLISH, type Speaker } from "./speaker.ts";
+
 const SYMBOLS: Readonly<Record<string, string>> = {
 	degC: "°C",
 	percent: "%",
@@ -9,6 +12,8 @@ const SYMBOLS: Readonly<Record<string, string>> = {
 	one: "",
 };
 
-export function unitSymbol(unit: string): string {
-	return SYMBOLS[unit] ?? unit;
+/** What is counted, such as `errors`, has a word in each language. */
+export function unitSymbol(unit: string, { say }: Speaker = ENGLISH): string {
+	const key = `unit.${unit}`;
+	return isReportKey(key) ? say(key) : (SYMBOLS[unit] ?? unit);
 }

@@ -39,8 +39,9 @@ describe.skipIf(BROWSER_MISSING)("a dossier in a browser", () => {
 		await page.goto(`${base}/orders/${played.orderId}/papers`);
 		await expectSound(page);
 		expect(await page.locator("tbody tr").count()).toBe(3);
-		expect(await page.locator('a[href*="dossier.zip"]').count()).toBe(2);
-		expect(await page.locator('a[href*="report.pdf"]').count()).toBe(3);
+		expect(await page.locator('a[hreflang="en"][href*="dossier.zip"]').count()).toBe(2);
+		expect(await page.locator('a[hreflang="en"][href*="report.pdf"]').count()).toBe(3);
+		expect(await page.locator('a[hreflang="fr"][href*="report.pdf"]').count()).toBe(3);
 		const href = await page.locator('a[href*="dossier.zip"]').first().getAttribute("href");
 		const zip = await (await context.request.get(base + href)).body();
 		writeFileSync(join(folder, "dossier.zip"), zip);

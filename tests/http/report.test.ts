@@ -5,11 +5,14 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ORIGINS } from "../../src/calculations/origin/origins.ts";
 import { english } from "../../src/texts/english.ts";
+import { say } from "../../src/texts/say.ts";
 import { inventedTable, READING } from "../operations/transit-recordings/invented-trip.ts";
 import { type Played, playScenario } from "../scenarios/play-scenario.ts";
+import { typedIn } from "../scenarios/report-words.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 import { lacks, runTool } from "../setup/tools.ts";
-import { PRONOUNCES, TRANSPOSES } from "../texts/pronounces.ts";
+import { ENGLISH_WORDS } from "../texts/english-words.ts";
+import { PRONOUNCES, PRONOUNCES_IN, TRANSPOSES } from "../texts/pronounces.ts";
 
 const EDITIONS = ["parties", "expert", "carrier"] as const;
 const scenario = JSON.parse(readFileSync(new URL("../../demo-data/scenarios/s10a.json", import.meta.url), "utf8"));
@@ -135,6 +138,37 @@ it("of the same size has the same bytes, also after the log has grown", async ()
 	await playScenario(shop, scenario);
 	const after = await shop.ask("GET", `${path}&at=${size}`);
 	expect(after.rawPayload.equals(before.rawPayload)).toBe(true);
+});
+
+describe.each(["de", "fr"] as const)("in %s", (language) => {
+	const path = () => `/api/v1/orders/${played.orderId}/report.pdf?edition=carrier&language=${language}`;
+	it("has the same bytes each time, and says its language", async () => {
+		const [one, other] = [await shop.ask("GET", path()), await shop.ask("GET", path())];
+		expect(one.statusCode).toBe(200);
+		expect(other.rawPayload.equals(one.rawPayload)).toBe(true);
+		expect(one.headers["content-language"]).toBe(language);
+		expect(one.headers["content-disposition"]).toContain(`-${language}.pdf`);
+		expect(one.rawPayload.includes(`/Lang (${language})`)).toBe(true);
+		writeFileSync(join(folder, `${language}.pdf`), one.rawPayload);
+	});
+	it.skipIf(lacks("pdftotext"))("holds its own words, and none of the English", () => {
+		const { said } = runTool("pdftotext", ["-raw", join(folder, `${language}.pdf`), "-"]);
+		expect(said.replace(/\s+/g, " ")).toContain(say("report.carrier-hand-over", {}, language));
+		expect(said).not.toContain(english["report.carrier-hand-over"]);
+		expect(PRONOUNCES_IN[language].exec(said)?.[0] ?? null).toBeNull();
+		// What people typed stands as it was typed.
+		const typed = [...typedIn(scenario), "One board does not start."].reduce(
+			(text, one) => text.replaceAll(one, "…"),
+			said.replace(/\s+/g, " "),
+		);
+		expect(typed.split(/(?<=[.:;]) /).filter((sentence) => ENGLISH_WORDS.test(sentence))).toEqual([]);
+	});
+});
+
+it("a language that there is none of is refused by name", async () => {
+	const answer = await shop.ask("GET", `/api/v1/orders/${played.orderId}/report.pdf?language=nl`);
+	expect(answer.statusCode).toBe(400);
+	expect(answer.json().errors[0].path).toBe("/language");
 });
 
 describe.skipIf(lacks("pdftotext"))("its words", () => {

@@ -4,10 +4,14 @@
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { composeReport } from "../../src/operations/report/compose-report.ts";
+import { readReportFacts } from "../../src/operations/report/report-facts.ts";
 import { english } from "../../src/texts/english.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
-import { PRONOUNCES, TRANSPOSES } from "../texts/pronounces.ts";
+import { ENGLISH_WORDS } from "../texts/english-words.ts";
+import { PRONOUNCES, PRONOUNCES_IN, TRANSPOSES, TRANSPOSES_IN } from "../texts/pronounces.ts";
 import { type Played, playScenario, type Scenario } from "./play-scenario.ts";
+import { ownWords, typedIn } from "./report-words.ts";
 
 const FOLDER = new URL("../../demo-data/scenarios/", import.meta.url);
 const scenarios: Scenario[] = readdirSync(FOLDER)
@@ -130,6 +134,18 @@ describe.each(scenarios.map((scenario) => [`${scenario.id}: ${scenario.title}`, 
 				expect(PRONOUNCES.exec(words)?.[0] ?? null).toBeNull();
 				expect(TRANSPOSES.exec(words)?.[0] ?? null).toBeNull();
 			}
+		});
+
+		it.each(["de", "fr"] as const)("is told in one language, %s, and decides nothing there", async (language) => {
+			const caller = { kind: "account", accountId: shop.accountId, via: "token" } as const;
+			const asked = { edition: "expert", at: undefined, language } as const;
+			const report = composeReport(await readReportFacts(shop.deps, caller, played.orderId, asked));
+			const typed = typedIn(scenario).sort((a, b) => b.length - a.length);
+			const words = typed.reduce((text, one) => text.replaceAll(one, "…"), ownWords(report).join("\n"));
+			const seen = (pattern: RegExp) => words.split("\n").filter((line) => pattern.test(line));
+			expect(seen(ENGLISH_WORDS)).toEqual([]);
+			expect(seen(PRONOUNCES_IN[language])).toEqual([]);
+			expect(seen(TRANSPOSES_IN[language])).toEqual([]);
 		});
 
 		it.each((scenario.calculations ?? []).map((calculation) => [calculation.name, calculation] as const))(

@@ -14,7 +14,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 		ours: ["importers", "catalogue", "calculations"],
 		others: /^(saxes|csv-parse\/sync|@humanwhocodes\/momoa)$/,
 	},
-	contract: { ours: ["contract", "calculations", "catalogue", "records/verify"], others: /^zod$/ },
+	contract: { ours: ["contract", "calculations", "catalogue", "records/verify", "texts"], others: /^zod$/ },
 	"records/verify": { ours: ["records/verify"], others: /^@noble\/(hashes|curves)\// },
 	records: { ours: ["records", "calculations", "catalogue"], others: /^(canonicalize|node:crypto)$/ },
 	charts: { ours: ["charts", "calculations"], others: /^d3-(scale|shape)$/ },

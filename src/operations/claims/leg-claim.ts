@@ -14,7 +14,7 @@ import { noticesOf } from "../../database/notices.ts";
 import { ownerOfOrder } from "../../database/orders.ts";
 import { Fault, fault } from "../../faults.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
-import { speak } from "../../texts/say.ts";
+import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 import { publicHolidays } from "../calculations/holidays.ts";
 import type { Deps } from "../deps.ts";
 import { mustBeShop } from "../may.ts";
@@ -58,6 +58,7 @@ export async function legClaim(
 	order: OrderView,
 	leg: ConsignmentView,
 	records: readonly SealedRecord[],
+	speaker: Speaker = ENGLISH,
 ): Promise<LegClaimView> {
 	const [row, notices] = await Promise.all([claimCaseOf(deps.database, leg.id), noticesOf(deps.database, leg.id)]);
 	const arrival = records.filter(
@@ -65,7 +66,8 @@ export async function legClaim(
 	)[0];
 	const noted = (row?.plain ?? {}) as LegClaimInput;
 	const sent = notices.map(({ plain }) => (plain as NoticeView).sentOn).sort()[0];
-	return { ...claimOf(order, leg, arrival?.statement ?? null, noted, sent, deps.now()), version: row?.version ?? 0 };
+	const claim = claimOf(order, leg, arrival?.statement ?? null, noted, sent, deps.now(), speaker);
+	return { ...claim, version: row?.version ?? 0 };
 }
 
 function claimOf(
@@ -76,6 +78,7 @@ function claimOf(
 	/** Day on which the first notice that is kept was sent. */
 	noticeSent: CivilDate | undefined,
 	now: Date,
+	speaker: Speaker,
 ): Omit<LegClaimView, "version"> {
 	const countryOf = (partyId: string) => (partyId === order.owner.id ? order.owner.country : order.repairer.country);
 	const [from, to] = [countryOf(leg.consignorId), countryOf(leg.consigneeId)];
@@ -92,7 +95,7 @@ function claimOf(
 	const events = eventsOf(leg, arrival, noticeSent, noted);
 	const today = localDate(now, offsetMinutesOf(leg.facts.deliveredAt ?? ""));
 	const holidays = holidaysFor(noted.holidays, to, events);
-	const found = periodsFor(regime, damage, noted.wilful, events, holidays);
+	const found = periodsFor(regime, damage, noted.wilful, events, holidays, speaker);
 	const periods = found.periods.map((one) => ({
 		...one,
 		leftDays: one.safeDate === null ? null : daysBetween(today, one.safeDate),
@@ -149,6 +152,7 @@ function periodsFor(
 	wilful: boolean | undefined,
 	events: ClaimEvents,
 	holidays: Holidays | null,
+	{ speak }: Speaker,
 ) {
 	const rules = CLAIM_RULES.filter((rule) => rule.regime === regime && rule.damage.includes(damage));
 	const judged = speak(claimPeriods({ rules, damage, wilful, events, holidays }));

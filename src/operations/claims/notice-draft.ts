@@ -8,7 +8,8 @@ import type { NoticeView } from "../../contract/notices.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import { recordingsOfConsignment } from "../../database/transit-recordings.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
-import { type Language, say, type TextKey, type TextValues } from "../../texts/say.ts";
+import type { Language, ReportKey } from "../../texts/say.ts";
+import { speakerOf } from "../../texts/speaker.ts";
 import type { Deps } from "../deps.ts";
 import { readConsignment } from "../orders/consignments.ts";
 import { readOrder } from "../orders/read-orders.ts";
@@ -105,7 +106,7 @@ function textOf(
 	arrival: OpenedStatement | null,
 	language: Language,
 ): string {
-	const words = (key: TextKey, values: TextValues = {}) => say(key, values, language);
+	const { say: words, writeDigits } = speakerOf(language);
 	const partyOf = (id: string) => (id === order.owner.id ? order.owner : order.repairer);
 	const from = partyOf(claim.contractorId);
 	const blank = words("notice.blank");
@@ -114,7 +115,7 @@ function textOf(
 	const value = claim.cover.value;
 	const found = [
 		arrival?.parcel?.outerDamage === "seen" ? words("notice.outer-seen") : null,
-		arrival === null ? null : words(`arrival.state.${arrival.state}` as TextKey),
+		arrival === null ? null : words(`arrival.state.${arrival.state}` as ReportKey),
 		arrival?.statement ?? null,
 		arrival?.reported?.words ?? null,
 	].filter((part) => part !== null);
@@ -132,7 +133,7 @@ function textOf(
 			consignee: partyOf(claim.consigneeId).name,
 			dispatched: claim.events.takenOver ?? blank,
 			delivered: claim.events.delivered ?? blank,
-			mass: facts.parcelMassKg === undefined ? blank : String(facts.parcelMassKg),
+			mass: facts.parcelMassKg === undefined ? blank : writeDigits(String(facts.parcelMassKg)),
 		}),
 		words("notice.goods", {
 			item: `${order.item.maker} ${order.item.model}`,
@@ -143,9 +144,11 @@ function textOf(
 		words("notice.found", { found: found.length === 0 ? blank : found.map(closed).join(" ") }),
 		claim.events.discovered === undefined ? null : words("notice.discovered", { date: claim.events.discovered }),
 		"",
-		FORM_WORDS.has(form) ? words(`notice.form-${form}` as TextKey, { blank }) : null,
+		FORM_WORDS.has(form) ? words(`notice.form-${form}` as ReportKey, { blank }) : null,
 		form === "written-claim-with-amount"
-			? words("notice.amount", { amount: value === null ? blank : `${value.amount.toFixed(2)} ${value.currency}` })
+			? words("notice.amount", {
+					amount: value === null ? blank : `${writeDigits(value.amount.toFixed(2))} ${value.currency}`,
+				})
 			: words("notice.amount-later"),
 		words("notice.kept"),
 		words("notice.inspection", { blank: claim.noted.inspectionDates?.join(", ") ?? blank }),

@@ -1,9 +1,10 @@
 /** A check's name: the catalogue's, or what the shop called its own. */
 import type { ComparedCheck } from "../../calculations/comparison/types.ts";
 import type { CheckDefinition } from "../../catalogue/checks/check.ts";
-import { isTextKey, say } from "../../texts/say.ts";
+import { isReportKey } from "../../texts/say.ts";
+import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 
-export function nameOf(check: ComparedCheck, ownName: string | undefined): string {
+export function nameOf(check: ComparedCheck, ownName: string | undefined, { say }: Speaker = ENGLISH): string {
 	const { nameKey } = check as Partial<CheckDefinition>;
-	return nameKey !== undefined && isTextKey(nameKey) ? say(nameKey) : (ownName ?? check.id);
+	return nameKey !== undefined && isReportKey(nameKey) ? say(nameKey) : (ownName ?? check.id);
 }

@@ -4,29 +4,34 @@ import { endInterval } from "../../calculations/comparison/end-interval.ts";
 import type { ComparisonRow } from "../../calculations/comparison/types.ts";
 import { FINDING_RULES } from "../../catalogue/origins/findings.ts";
 import type { ComparisonView } from "../../contract/comparison.ts";
-import { isTextKey, speak } from "../../texts/say.ts";
+import { isTextKey } from "../../texts/say.ts";
+import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 import { nameOf } from "./check-name.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 import { firstStateOf } from "./first-state-of.ts";
 import { leadScreen } from "./lead-screen.ts";
 import { type GivenFindings, type OriginOf, originOf } from "./origin-of.ts";
 
-export function comparisonViewOf(found: ConsignmentComparison, given: GivenFindings): ComparisonView {
+export function comparisonViewOf(
+	found: ConsignmentComparison,
+	given: GivenFindings,
+	speaker: Speaker = ENGLISH,
+): ComparisonView {
 	const { comparison, departure, arrival } = found;
-	return speak({
+	return speaker.speak({
 		consignmentId: found.consignment.id,
 		departureRecordId: departure?.view.id ?? null,
 		arrivalRecordId: arrival?.view.id ?? null,
 		outcome: comparison.outcome,
 		why: comparison.why,
-		lead: departure === null || arrival === null ? null : leadScreen(found, (at) => at),
+		lead: departure === null || arrival === null ? null : leadScreen(found, (at) => at, speaker),
 		identity: comparison.identity,
 		firstState: firstStateOf(found),
 		betterOnArrival: comparison.betterOnArrival,
 		adjustedFor: comparison.adjustedFor,
 		checks: comparison.rows.map((row) => ({
 			check: row.check.id,
-			name: nameOf(row.check, row.departure?.definitionName ?? row.arrival?.definitionName),
+			name: nameOf(row.check, row.departure?.definitionName ?? row.arrival?.definitionName, speaker),
 			unit: row.check.unitSymbol ?? null,
 			departure: endViewOf(row, "departure"),
 			arrival: endViewOf(row, "arrival"),

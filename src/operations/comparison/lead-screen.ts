@@ -1,6 +1,7 @@
 /** What a comparison says on its first screen, in sentences: certain, not certain, placed in time, to do next. */
 import type { ComparisonRow, CustodyChange, ReadingComparison } from "../../calculations/comparison/types.ts";
-import { say, speak, type TextKey } from "../../texts/say.ts";
+import type { ReportKey } from "../../texts/say.ts";
+import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 import { powerStop } from "../records/power-stop.ts";
 import { nameOf } from "./check-name.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
@@ -19,20 +20,24 @@ export interface LeadScreen {
 }
 
 /** The first screen; both ends must be there. */
-export function leadScreen(found: ConsignmentComparison, writeTime: TimeWriter): LeadScreen {
-	const rows = found.comparison.rows.map((row) => ({ row, name: rowName(row), judged: judgedOf(row) }));
+export function leadScreen(
+	found: ConsignmentComparison,
+	writeTime: TimeWriter,
+	speaker: Speaker = ENGLISH,
+): LeadScreen {
+	const { say } = speaker;
+	const rows = found.comparison.rows.map((row) => ({ row, name: rowName(row, speaker), judged: judgedOf(row) }));
+	const placeOf = (change: CustodyChange) => placeWords(change, found, writeTime, speaker);
 	const isOnLeg = (change: CustodyChange) =>
 		change.spans.some((place) => found.line.spans[place]?.consignmentId === found.consignment.id) ||
 		(change.kind === "first-seen" && change.beforeRecordId === found.arrival?.view.id);
 	const comparable = isComparable(found);
 	return {
-		certain: [...certainOfRecords(found), ...(comparable ? certainOfRows(rows) : [])],
-		uncertain: [...outcomeWords(found), ...(comparable ? uncertainOf(rows) : [])],
-		placed: comparable ? found.line.changes.filter(isOnLeg).map((change) => placeWords(change, found, writeTime)) : [],
-		elsewhere: found.line.changes
-			.filter((change) => !isOnLeg(change))
-			.map((change) => placeWords(change, found, writeTime)),
-		next: nextOf(found, rows).map((key) => say(`comparison-page.next.${key}` as TextKey)),
+		certain: [...certainOfRecords(found, speaker), ...(comparable ? certainOfRows(rows, speaker) : [])],
+		uncertain: [...outcomeWords(found, speaker), ...(comparable ? uncertainOf(rows, speaker) : [])],
+		placed: comparable ? found.line.changes.filter(isOnLeg).map(placeOf) : [],
+		elsewhere: found.line.changes.filter((change) => !isOnLeg(change)).map(placeOf),
+		next: nextOf(found, rows).map((key) => say(`comparison-page.next.${key}` as ReportKey)),
 	};
 }
 
@@ -42,11 +47,12 @@ export function isComparable({ comparison }: ConsignmentComparison): boolean {
 }
 
 /** Why the comparison as a whole is more than check by check; what is better than when it left, by name. */
-function outcomeWords({ comparison }: ConsignmentComparison): string[] {
+function outcomeWords({ comparison }: ConsignmentComparison, speaker: Speaker): string[] {
+	const { say, speak } = speaker;
 	if (comparison.outcome === "compared") return [];
 	const better = comparison.betterOnArrival.map((id) => {
 		const row = comparison.rows.find((candidate) => candidate.check.id === id);
-		return row === undefined ? say("arrival.state") : rowName(row);
+		return row === undefined ? say("arrival.state") : rowName(row, speaker);
 	});
 	const conflict =
 		comparison.outcome === "state-conflict"
@@ -56,8 +62,8 @@ function outcomeWords({ comparison }: ConsignmentComparison): string[] {
 }
 
 /** A check's name on the page. */
-export function rowName(row: ComparisonRow): string {
-	return nameOf(row.check, row.departure?.definitionName ?? row.arrival?.definitionName);
+export function rowName(row: ComparisonRow, speaker: Speaker = ENGLISH): string {
+	return nameOf(row.check, row.departure?.definitionName ?? row.arrival?.definitionName, speaker);
 }
 
 interface NamedRow {
@@ -80,15 +86,16 @@ const isGood = (verdict: string | undefined) => verdict === "proven-good" || ver
 const isBadAtAnEnd = (judged: ReadingComparison) =>
 	judged.conformity.departure?.verdict === "proven-bad" || judged.conformity.arrival?.verdict === "proven-bad";
 
-function certainOfRecords({ comparison, departure, arrival }: ConsignmentComparison): string[] {
+function certainOfRecords({ comparison, departure, arrival }: ConsignmentComparison, speaker: Speaker): string[] {
+	const { say } = speaker;
 	const { parcel, firstPowerOn } = arrival?.statement ?? {};
-	const signs = (firstPowerOn?.stopSigns ?? []).map((sign) => say(`arrival.stop-sign.${sign}` as TextKey));
+	const signs = (firstPowerOn?.stopSigns ?? []).map((sign) => say(`arrival.stop-sign.${sign}` as ReportKey));
 	return [
 		...(departure !== null && arrival !== null && departure.statement.state !== arrival.statement.state
 			? [
 					say("comparison-page.certain.states", {
-						left: stateWords(departure.statement.state),
-						arrived: stateWords(arrival.statement.state),
+						left: stateWords(departure.statement.state, speaker),
+						arrived: stateWords(arrival.statement.state, speaker),
 					}),
 				]
 			: []),
@@ -99,11 +106,11 @@ function certainOfRecords({ comparison, departure, arrival }: ConsignmentCompari
 	];
 }
 
-function stateWords(state: string): string {
-	return say(`arrival.state.${state}` as TextKey);
+function stateWords(state: string, { say }: Speaker): string {
+	return say(`arrival.state.${state}` as ReportKey);
 }
 
-function certainOfRows(rows: readonly NamedRow[]): string[] {
+function certainOfRows(rows: readonly NamedRow[], { say }: Speaker): string[] {
 	const sentences: string[] = [];
 	const same: string[] = [];
 	const goodAtBoth: string[] = [];
@@ -114,7 +121,7 @@ function certainOfRows(rows: readonly NamedRow[]): string[] {
 		if (arrival === "proven-bad" && departure === "proven-bad") {
 			sentences.push(say("comparison-page.certain.bad-both", { check }));
 		} else if (arrival === "proven-bad") {
-			const before = say(`comparison-page.before.${departure ?? "none"}` as TextKey);
+			const before = say(`comparison-page.before.${departure ?? "none"}` as ReportKey);
 			sentences.push(say("comparison-page.certain.bad-arrival", { check, before }));
 		} else if (departure === "proven-bad") sentences.push(say("comparison-page.certain.bad-departure", { check }));
 		else if (judged.verdict === "differs") {
@@ -130,7 +137,7 @@ function certainOfRows(rows: readonly NamedRow[]): string[] {
 	return sentences;
 }
 
-function uncertainOf(rows: readonly NamedRow[]): string[] {
+function uncertainOf(rows: readonly NamedRow[], { say, speak }: Speaker): string[] {
 	const sentences: string[] = [];
 	const testedOnce: string[] = [];
 	let untested = 0;
@@ -159,25 +166,36 @@ function uncertainOf(rows: readonly NamedRow[]): string[] {
 	return sentences;
 }
 
-function placeWords(change: CustodyChange, found: ConsignmentComparison, writeTime: TimeWriter): string {
-	const names = new Map(found.comparison.rows.map((row) => [row.check.id, rowName(row)]));
+function placeWords(
+	change: CustodyChange,
+	found: ConsignmentComparison,
+	writeTime: TimeWriter,
+	speaker: Speaker,
+): string {
+	const { say } = speaker;
+	const names = new Map(found.comparison.rows.map((row) => [row.check.id, rowName(row, speaker)]));
 	const sentence = say(`comparison-page.change.${change.kind}`, {
 		check: change.check === "state-of-item" ? say("arrival.state") : (names.get(change.check) ?? change.check),
-		after: change.afterRecordId === null ? "" : recordWords(change.afterRecordId, found, writeTime),
-		before: recordWords(change.beforeRecordId, found, writeTime),
-		spans: change.spans.map((place) => spanWords(place, found)).join("; "),
+		after: change.afterRecordId === null ? "" : recordWords(change.afterRecordId, found, writeTime, speaker),
+		before: recordWords(change.beforeRecordId, found, writeTime, speaker),
+		spans: change.spans.map((place) => spanWords(place, found, speaker)).join("; "),
 	});
 	return change.widenedBy.length > 0 ? `${sentence} ${say("comparison-page.change.widened")}` : sentence;
 }
 
-function recordWords(recordId: string, { records }: ConsignmentComparison, writeTime: TimeWriter): string {
+function recordWords(
+	recordId: string,
+	{ records }: ConsignmentComparison,
+	writeTime: TimeWriter,
+	{ say }: Speaker,
+): string {
 	const record = records.find(({ view }) => view.id === recordId);
 	if (record === undefined) return recordId;
 	const { at, offsetMinutes } = record.statement.observed;
 	return say(`comparison-page.record.${record.view.stage}`, { time: writeTime(at, offsetMinutes) });
 }
 
-function spanWords(place: number, { line, order }: ConsignmentComparison): string {
+function spanWords(place: number, { line, order }: ConsignmentComparison, { say }: Speaker): string {
 	const span = line.spans[place];
 	if (span === undefined) return "";
 	const holder = span.holderId === order.owner.id ? order.owner.name : order.repairer.name;

@@ -1,7 +1,7 @@
 /**
  * A dossier: what a party takes to whoever has to decide. Everything that the log holds of the order up to a size, as
  * files that standard programs check, the exhibits, the report, and the page that verifies without a network. The same
- * size and edition give the same bytes, as long as nothing that is noted outside the log changed.
+ * size, edition and language give the same bytes, as long as nothing that is noted outside the log changed.
  */
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -13,7 +13,7 @@ import { receiptBytes } from "../../records/receipt.ts";
 import { say } from "../../texts/say.ts";
 import type { Deps } from "../deps.ts";
 import { composeReport } from "../report/compose-report.ts";
-import { readReportFacts } from "../report/report-facts.ts";
+import { type AskedReport, readReportFacts } from "../report/report-facts.ts";
 import type { ReportWriter } from "../report/report-writer.ts";
 import { bagOf } from "./bag.ts";
 import { fileOf } from "./dossier-file.ts";
@@ -39,10 +39,10 @@ export async function buildDossier(
 	deps: Deps & { readonly writeReport: ReportWriter },
 	caller: Caller,
 	orderId: string,
-	edition: DossierEdition,
-	at: number | undefined,
+	asked: AskedReport<DossierEdition>,
 ): Promise<Dossier> {
-	const facts = await readReportFacts(deps, caller, orderId, edition, at);
+	const facts = await readReportFacts(deps, caller, orderId, asked);
+	const { edition, language } = asked;
 	const { checkpoint, asOf, exhibits, handOuts, legs, readIn } = facts;
 	if (facts.records.length === 0) throw fault("not-sealed");
 	const receipt = await facts.receipt(orderId, []);
@@ -50,13 +50,13 @@ export async function buildDossier(
 	const payload = [
 		fileOf("report.pdf", await deps.writeReport(composeReport(facts))),
 		fileOf("receipt.json", receiptBytes(receipt)),
-		fileOf("comparison.json", canonicalBytes({ comparisons, orderId, treeSize: checkpoint.size })),
+		fileOf("comparison.json", canonicalBytes({ comparisons, language, orderId, treeSize: checkpoint.size })),
 		fileOf("order.json", orderFile(facts.order)),
 		fileOf("verify-offline.html", readFileSync(OFFLINE_FILE)),
 		...logFiles(facts, receipt),
 		...(await exhibitFiles(deps, exhibits, handOuts, readIn !== null)),
 	];
-	const folder = `dossier-${edition}-${checkpoint.size}-${orderId}`;
+	const folder = `dossier-${edition}-${checkpoint.size}-${orderId}${language === "en" ? "" : `-${language}`}`;
 	const bag = bagOf(
 		folder,
 		payload,

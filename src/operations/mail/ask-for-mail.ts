@@ -15,7 +15,6 @@ import {
 import { ownerOfOrder } from "../../database/orders.ts";
 import { recordById } from "../../database/records.ts";
 import { fault, invalid } from "../../faults.ts";
-import type { Language } from "../../texts/say.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustBeShop } from "../may.ts";
 import { orderViewById } from "../orders/order-view.ts";
@@ -24,7 +23,7 @@ import { type DropReason, factsOf, mailFacts } from "./mail-facts.ts";
 import { recipientOf } from "./recipient.ts";
 
 /** The one language that there is; a party's own once there are more. */
-const LANGUAGE: Language = "en";
+const LANGUAGE = "en";
 
 type Matter = Omit<NewMail, "id" | "asked_by" | "order_id" | "language">;
 

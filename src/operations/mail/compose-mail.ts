@@ -1,5 +1,5 @@
 /** What a mail says, from what is known: plain text, a line of subject, attachments. Pure. */
-import { type Language, say, type TextKey } from "../../texts/say.ts";
+import { say, type TextKey } from "../../texts/say.ts";
 import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import type { CheckpointFacts } from "../log/read-log.ts";
 
@@ -66,8 +66,8 @@ export interface MailText {
 	readonly attachments: readonly Attachment[];
 }
 
-/** The mail in a language. `byHand`: someone copies the text, so nothing is attached by itself. */
-export function composeMail(facts: MailFacts, language: Language, byHand = false): MailText {
+/** The mail; in English, the one language that mails have words in. `byHand`: someone copies the text, so nothing is attached by itself. */
+export function composeMail(facts: MailFacts, language: "en", byHand = false): MailText {
 	const { about } = facts;
 	const values = { shop: oneLine(facts.shop), item: oneLine(facts.item) };
 	const words = (key: TextKey, more: Readonly<Record<string, string>> = {}) =>

@@ -1,11 +1,13 @@
 /** A cushion's curve as a drawing, with its words: the same on the pages and in reports. */
 import { peakCurve } from "../../charts/peak-curve.ts";
-import { say, type TextKey } from "../../texts/say.ts";
+import type { ReportKey } from "../../texts/say.ts";
+import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 import type { PackCurve } from "./plan-pack.ts";
 
-export function cushionDrawing(curve: PackCurve) {
+export function cushionDrawing(curve: PackCurve, speaker: Speaker = ENGLISH) {
+	const { say } = speaker;
 	const { result, limitGn, staticStressKPa } = curve;
-	const title = say("pack.curve-title", { faces: facesOf(curve) });
+	const title = say("pack.curve-title", { faces: facesOf(curve, speaker) });
 	const values = {
 		peakGn: result.peakGn,
 		stressKPa: staticStressKPa,
@@ -32,6 +34,6 @@ export function cushionDrawing(curve: PackCurve) {
 }
 
 /** Faces that share a cushion, by name. */
-export function facesOf(curve: PackCurve): string {
-	return curve.faces.map((face) => say(`pack.face.${face}` as TextKey)).join(", ");
+export function facesOf(curve: PackCurve, { say }: Speaker = ENGLISH): string {
+	return curve.faces.map((face) => say(`pack.face.${face}` as ReportKey)).join(", ");
 }

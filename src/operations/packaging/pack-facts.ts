@@ -1,7 +1,8 @@
 /** A pack as it was entered, in words: what a sealed assessment rests on. */
 import { FACES, type PackagingRequest } from "../../contract/packaging.ts";
 import { inMillimetres } from "../../texts/millimetres.ts";
-import { say, type TextKey, writeNumber } from "../../texts/say.ts";
+import type { ReportKey } from "../../texts/say.ts";
+import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 import { bagWords, kindWords } from "./pack-words.ts";
 
 type Item = PackagingRequest["item"];
@@ -10,40 +11,41 @@ type Route = PackagingRequest["route"];
 export type Fact = readonly [term: string, words: string];
 
 /** The item, its pack and its way, each fact a term with its words. */
-export function factsOfPack({ item, pack, route }: PackagingRequest): readonly Fact[] {
-	return [...itemFacts(item), ...packFacts(pack), ...routeFacts(route)];
+export function factsOfPack({ item, pack, route }: PackagingRequest, speaker: Speaker = ENGLISH): readonly Fact[] {
+	return [...itemFacts(item, speaker), ...packFacts(pack, speaker), ...routeFacts(route, speaker)];
 }
 
-function itemFacts(item: Item): Fact[] {
+function itemFacts(item: Item, speaker: Speaker): Fact[] {
+	const { say, writeNumber, writeDigits } = speaker;
 	const { fragility, heavyCooler, board, value } = item;
 	return [
-		[say("pack.item"), `${writeNumber(item.massKg)} kg, ${size(item.lengthM, item.widthM, item.heightM)}`],
+		[say("pack.item"), `${writeNumber(item.massKg)} kg, ${size(speaker, item.lengthM, item.widthM, item.heightM)}`],
 		[
 			say("pack.fragility"),
 			fragility === undefined
 				? say("pack.fragility-none")
-				: `${writeNumber(fragility.gn)} gₙ, ${say("pack.known-by", { how: say(`pack.basis.${fragility.basis}` as TextKey) })}`,
+				: `${writeNumber(fragility.gn)} gₙ, ${say("pack.known-by", { how: say(`pack.basis.${fragility.basis}` as ReportKey) })}`,
 		],
 		...some(say("pack.velocity"), fragility?.velocityChangeMPerS, (speed) => `${writeNumber(speed)} m/s`),
 		...some(say("pack.board"), board, ({ component, boardThicknessM }) =>
 			say("pack.board-of", {
-				component: component.kind === undefined ? "–" : say(`pack.component-kind.${component.kind}` as TextKey),
+				component: component.kind === undefined ? "–" : say(`pack.component-kind.${component.kind}` as ReportKey),
 				lengthMm: Number(inMillimetres(component.lengthM)),
-				position: say(`pack.position-kind.${component.position}` as TextKey),
+				position: say(`pack.position-kind.${component.position}` as ReportKey),
 				thicknessMm: Number(inMillimetres(boardThicknessM)),
 				edgeMm: Number(inMillimetres(component.boardEdgeM)),
 			}),
 		),
 		...some(say("pack.cooler-mass"), heavyCooler, ({ massKg, support }) =>
-			say("pack.cooler-of", { massKg, support: say(`pack.cooler-support.${support}` as TextKey) }),
+			say("pack.cooler-of", { massKg, support: say(`pack.cooler-support.${support}` as ReportKey) }),
 		),
-		[say("shop.cell"), [say(`shop.cell-kind.${item.cell}` as TextKey), ...saidOf(item)].join("; ")],
-		...some(say("pack.item-value"), value, ({ amount, currency }) => `${amount} ${currency}`),
+		[say("shop.cell"), [say(`shop.cell-kind.${item.cell}` as ReportKey), ...saidOf(item, speaker)].join("; ")],
+		...some(say("pack.item-value"), value, ({ amount, currency }) => `${writeDigits(String(amount))} ${currency}`),
 	];
 }
 
 /** What was ticked about the item. */
-function saidOf(item: Item): string[] {
+function saidOf(item: Item, { say }: Speaker): string[] {
 	return [
 		...(item.edgesPadded === true ? [say("pack.edges-padded")] : []),
 		...(item.connectorsCapped === true ? [say("pack.connectors-capped")] : []),
@@ -52,28 +54,29 @@ function saidOf(item: Item): string[] {
 }
 
 /** The pack alone: cushions, bag, box. */
-export function packFacts({ box, innerBox, ...pack }: Pack): Fact[] {
+export function packFacts({ box, innerBox, ...pack }: Pack, speaker: Speaker = ENGLISH): Fact[] {
+	const { say, writeNumber } = speaker;
 	return [
-		...cushionsOf(pack.faces).map(([words, faces]): Fact => [say("pack.face-of", { face: faces }), words]),
+		...cushionsOf(pack.faces, speaker).map(([words, faces]): Fact => [say("pack.face-of", { face: faces }), words]),
 		...(innerBox === undefined
 			? []
 			: [
-					[say("pack.inner"), boxWords(innerBox)] as const,
-					...cushionsOf(innerBox.faces).map(([words, faces]): Fact => [`${say("pack.gap")}, ${faces}`, words]),
+					[say("pack.inner"), boxWords(innerBox, speaker)] as const,
+					...cushionsOf(innerBox.faces, speaker).map(([words, faces]): Fact => [`${say("pack.gap")}, ${faces}`, words]),
 				]),
-		[say("pack.bag"), pack.bagLayers.map(bagWords).join("; ") || say("pack.no-layer")],
+		[say("pack.bag"), pack.bagLayers.map((layer) => bagWords(layer, speaker)).join("; ") || say("pack.no-layer")],
 		...some(say("pack.desiccant-units"), pack.desiccantUnits, writeNumber),
 		...some(say("pack.dunnage"), pack.dunnage, (dunnage) =>
 			dunnage
 				.map(({ kind, massKg }) =>
-					say("pack.dunnage-of", { kind: say(`pack.dunnage-kind.${kind}` as TextKey), massG: 1000 * massKg }),
+					say("pack.dunnage-of", { kind: say(`pack.dunnage-kind.${kind}` as ReportKey), massG: 1000 * massKg }),
 				)
 				.join("; "),
 		),
 		[
 			say("pack.box"),
 			[
-				boxWords(box),
+				boxWords(box, speaker),
 				...(pack.grossMassKg === undefined ? [] : [`${say("shop.parcel-mass")}: ${writeNumber(pack.grossMassKg)} kg`]),
 				...(typeof pack.closedHow === "string" ? [pack.closedHow] : []),
 			].join(", "),
@@ -81,20 +84,20 @@ export function packFacts({ box, innerBox, ...pack }: Pack): Fact[] {
 		...some(say("pack.tried"), pack.cornerDrops, (drops) =>
 			drops
 				.map(({ orientation, ...drop }) =>
-					say("pack.drop-of", { orientation: say(`pack.orientation-kind.${orientation}` as TextKey), ...drop }),
+					say("pack.drop-of", { orientation: say(`pack.orientation-kind.${orientation}` as ReportKey), ...drop }),
 				)
 				.join("; "),
 		),
 	];
 }
 
-function routeFacts(route: Route): Fact[] {
+function routeFacts(route: Route, { say, writeNumber, writeDigits }: Speaker): Fact[] {
 	const { temperatureLowDegC: lowDegC, temperatureHighDegC: highDegC } = route;
 	return [
-		[say("pack.drop-basis"), say(`pack.drop.${route.dropBasis}` as TextKey)],
+		[say("pack.drop-basis"), say(`pack.drop.${route.dropBasis}` as ReportKey)],
 		[
 			say("pack.route"),
-			`${say(`shop.mode-kind.${route.mode}` as TextKey)}, ${say("pack.days-of", { days: route.transitDays })}`,
+			`${say(`shop.mode-kind.${route.mode}` as ReportKey)}, ${say("pack.days-of", { days: route.transitDays })}`,
 		],
 		...(lowDegC === undefined && highDegC === undefined
 			? []
@@ -106,7 +109,11 @@ function routeFacts(route: Route): Fact[] {
 				]),
 		...some(say("pack.humidity"), route.humidityPercent, (percent) => `${writeNumber(percent)} %`),
 		...some(say("pack.vibration"), route.vibrationProfileId, (id) => id),
-		...some(say("pack.carrier-cap"), route.carrierCap, ({ amount, currency }) => `${amount} ${currency}`),
+		...some(
+			say("pack.carrier-cap"),
+			route.carrierCap,
+			({ amount, currency }) => `${writeDigits(String(amount))} ${currency}`,
+		),
 	];
 }
 
@@ -115,13 +122,14 @@ function some<Value>(term: string, value: Value | null | undefined, words: (valu
 	return value === undefined || value === null ? [] : [[term, words(value)]];
 }
 
-function size(...metres: readonly number[]): string {
+function size({ writeNumber }: Speaker, ...metres: readonly number[]): string {
 	return `${metres.map((metre) => writeNumber(Number(inMillimetres(metre)))).join(" × ")} mm`;
 }
 
-function boxWords(box: Pack["box"]): string {
+function boxWords(box: Pack["box"], speaker: Speaker): string {
+	const { say } = speaker;
 	return [
-		say("pack.inside", { size: size(box.innerLengthM, box.innerWidthM, box.innerHeightM) }),
+		say("pack.inside", { size: size(speaker, box.innerLengthM, box.innerWidthM, box.innerHeightM) }),
 		...(box.edgeCrushKNPerM === undefined ? [] : [say("pack.edge-crush-of", { edgeCrushKNPerM: box.edgeCrushKNPerM })]),
 		...(box.caliperM === undefined ? [] : [say("pack.caliper-of", { caliperMm: Number(inMillimetres(box.caliperM)) })]),
 		...(box.reused ? [say("pack.was-reused")] : []),
@@ -129,16 +137,18 @@ function boxWords(box: Pack["box"]): string {
 }
 
 /** Each different cushion in words, with the faces that have it. */
-function cushionsOf(faces: Pack["faces"]): [words: string, faces: string][] {
+function cushionsOf(faces: Pack["faces"], speaker: Speaker): [words: string, faces: string][] {
+	const { say } = speaker;
 	const found = new Map<string, string[]>();
 	for (const face of FACES) {
-		const words = faces[face].layers.map(cushionWords).join("; ") || say("pack.no-cushion");
-		found.set(words, [...(found.get(words) ?? []), say(`pack.face.${face}` as TextKey)]);
+		const words = faces[face].layers.map((layer) => cushionWords(layer, speaker)).join("; ") || say("pack.no-cushion");
+		found.set(words, [...(found.get(words) ?? []), say(`pack.face.${face}` as ReportKey)]);
 	}
 	return [...found].map(([words, names]) => [words, names.join(", ")]);
 }
 
-function cushionWords({ foam, thicknessM, pads }: Pack["faces"]["top"]["layers"][number]): string {
+function cushionWords({ foam, thicknessM, pads }: Pack["faces"]["top"]["layers"][number], speaker: Speaker): string {
+	const { say, writeDigits } = speaker;
 	const [first] = pads ?? [];
 	const bearing =
 		first === undefined
@@ -148,5 +158,5 @@ function cushionWords({ foam, thicknessM, pads }: Pack["faces"]["top"]["layers"]
 					lengthMm: Number(inMillimetres(first.lengthM)),
 					widthMm: Number(inMillimetres(first.widthM)),
 				});
-	return `${kindWords(foam)}, ${inMillimetres(thicknessM)} mm, ${bearing}`;
+	return `${kindWords(foam, speaker)}, ${writeDigits(inMillimetres(thicknessM))} mm, ${bearing}`;
 }

@@ -1,6 +1,6 @@
 /** Photos for the carrier: those of its report, under the same numbers, as JPEGs without metadata of at most 2 MB. */
 import type { Caller } from "../../access/caller.ts";
-import type { CarrierPhotoView } from "../../contract/pictures.ts";
+import type { CarrierPhotoQuery, CarrierPhotoView } from "../../contract/pictures.ts";
 import { type DerivativeRow, derivativesOf, type PictureUse } from "../../database/pictures.ts";
 import { fault } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
@@ -23,14 +23,14 @@ export async function readCarrierPhotos(
 	deps: Deps,
 	caller: Caller,
 	orderId: string,
-	at: number | undefined,
+	of: CarrierPhotoQuery,
 ): Promise<CarrierPhotos> {
-	const { size, exhibits, found } = await exhibitsAt(deps, caller, orderId, at);
+	const { size, exhibits, found } = await exhibitsOf(deps, caller, orderId, of);
 	const photos: CarrierPhotoView[] = [];
 	for (const { number, sha256, view } of exhibits) {
 		const file = found.get(sha256);
 		const copy = file === undefined ? null : await smallCopy(deps, file);
-		const path = `/api/v1/orders/${orderId}/carrier-photos/${number}.jpg?at=${size}`;
+		const path = `/api/v1/orders/${orderId}/carrier-photos/${number}.jpg?at=${size}${of.leg === undefined ? "" : `&leg=${of.leg}`}`;
 		photos.push({
 			number,
 			sha256,
@@ -47,9 +47,9 @@ export async function fetchCarrierPhoto(
 	caller: Caller,
 	orderId: string,
 	number: string,
-	at: number | undefined,
+	of: CarrierPhotoQuery,
 ): Promise<{ readonly bytes: Buffer; readonly sha256: string }> {
-	const { exhibits, found } = await exhibitsAt(deps, caller, orderId, at);
+	const { exhibits, found } = await exhibitsOf(deps, caller, orderId, of);
 	const exhibit = exhibits.find((one) => one.number === number);
 	const file = exhibit === undefined ? undefined : found.get(exhibit.sha256);
 	const copy = file === undefined ? null : await smallCopy(deps, file);
@@ -57,9 +57,14 @@ export async function fetchCarrierPhoto(
 	return { bytes: await copyBytes(deps, copy), sha256: copy.sha256 };
 }
 
-async function exhibitsAt(deps: Deps, caller: Caller, orderId: string, at: number | undefined) {
+async function exhibitsOf(deps: Deps, caller: Caller, orderId: string, { at, leg }: CarrierPhotoQuery) {
 	mustBeShop(caller);
-	const { checkpoint, exhibits, handOuts } = await readReportFacts(deps, caller, orderId, "carrier", at);
+	const { checkpoint, exhibits, handOuts } = await readReportFacts(deps, caller, orderId, {
+		edition: "carrier",
+		at,
+		leg,
+		language: "en",
+	});
 	return { size: checkpoint.size, exhibits, found: handOuts };
 }
 

@@ -2,8 +2,9 @@
  * The carrier's edition as plain text for a web form: its facts in short lines, each with a number. It is made from the
  * sections of that edition, so it can hold nothing that they leave out.
  */
-import type { Block } from "../../reports/report.ts";
-import { isTextKey, say } from "../../texts/say.ts";
+import { type Block, plainWords } from "../../reports/report.ts";
+import { isReportKey } from "../../texts/say.ts";
+import type { Speaker } from "../../texts/speaker.ts";
 import type { ReportFacts } from "./report-facts.ts";
 import { carrierSections } from "./sections/carrier.ts";
 import { legTitle } from "./sections/transit.ts";
@@ -16,6 +17,7 @@ export const LEAST_PART = 400;
 /** The text in parts of at most `most` characters (UTF-16, as forms count; a line's end is one); one part without a limit. */
 export function carrierText(report: ReportFacts, most: number = Number.POSITIVE_INFINITY): string[] {
 	if (!(most >= LEAST_PART)) throw new Error(`a part of ${most} characters is too short`);
+	const { say } = report.speaker;
 	const head = [
 		...wrapped(say("report.carrier-text-title")),
 		...report.legs.flatMap(({ leg }) => wrapped(legTitle(report, leg))),
@@ -23,11 +25,12 @@ export function carrierText(report: ReportFacts, most: number = Number.POSITIVE_
 	].join("\n");
 	const whole = [head, ...paragraphsOf(report)].join("\n\n");
 	if (whole.length <= most) return [whole];
-	return numberedParts(head, paragraphsOf(report), most);
+	return numberedParts(head, paragraphsOf(report), most, report.speaker);
 }
 
 /** One paragraph per section: its title, its facts numbered through the whole text. */
 function paragraphsOf(report: ReportFacts): string[] {
+	const { say } = report.speaker;
 	let number = 0;
 	const sections = [
 		...carrierSections(report).map(({ title, blocks }) => ({ title, said: blocks.flatMap(factsOf) })),
@@ -47,7 +50,7 @@ function paragraphsOf(report: ReportFacts): string[] {
 function factsOf(block: Block): string[] {
 	switch (block.kind) {
 		case "facts":
-			return block.rows.map(([name, value]) => `${name}: ${value}`);
+			return block.rows.map(([name, value]) => `${name}: ${plainWords(value)}`);
 		case "list":
 			return [...block.items];
 		case "paragraph":
@@ -61,15 +64,15 @@ function factsOf(block: Block): string[] {
 	}
 }
 
-function photosOf({ exhibits }: ReportFacts): string[] {
+function photosOf({ exhibits, speaker: { say } }: ReportFacts): string[] {
 	return exhibits.map(({ number, view }) => {
 		const key = `arrival.view.${view}`;
-		return `[${number}] ${isTextKey(key) ? say(key) : view}`;
+		return `[${number}] ${isReportKey(key) ? say(key) : view}`;
 	});
 }
 
 /** Lines are never torn: where a part is full the next begins, each saying which it is. */
-function numberedParts(head: string, paragraphs: readonly string[], most: number): string[] {
+function numberedParts(head: string, paragraphs: readonly string[], most: number, { say }: Speaker): string[] {
 	const lines = [...head.split("\n"), ...paragraphs.flatMap((paragraph) => ["", ...paragraph.split("\n")])];
 	// Room for "Part 10 of 12" and its line's end.
 	const room = most - say("report.carrier-text-part", { part: 999, parts: 999 }).length - 1;

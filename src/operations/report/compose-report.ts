@@ -1,8 +1,6 @@
 /** The report of an edition: its sections in the order in which an expert would use them. */
 import { canonicalBytes, type JsonValue } from "../../records/canonical.ts";
 import type { Report, Section } from "../../reports/report.ts";
-import { say } from "../../texts/say.ts";
-import { showTime } from "../../texts/shown-time.ts";
 import type { ReportFacts } from "./report-facts.ts";
 import { itemTitle } from "./report-words.ts";
 import { carrierSections, carrierSummary } from "./sections/carrier.ts";
@@ -19,13 +17,14 @@ import { missing, support } from "./sections/support.ts";
 import { transit } from "./sections/transit.ts";
 
 export function composeReport(facts: ReportFacts): Report {
-	const { order, edition, checkpoint, asOf } = facts;
+	const { order, edition, checkpoint, asOf, speaker } = facts;
+	const { say, showTime, language } = speaker;
 	const forCarrier = edition === "carrier";
 	return {
 		title: say("report.title"),
 		lead: say("report.lead", { item: itemTitle(order), edition: say(`report.edition.${edition}`) }),
 		asOf,
-		language: "en",
+		language,
 		footer: say("report.footer", { order: order.id, size: String(checkpoint.size), time: showTime(asOf) }),
 		summary: forCarrier ? carrierSummary(facts) : summary(facts),
 		sections: forCarrier ? [...carrierSections(facts), exhibits(facts), howToVerify(facts)] : sectionsOf(facts),
@@ -35,8 +34,8 @@ export function composeReport(facts: ReportFacts): Report {
 
 function sectionsOf(facts: ReportFacts): Section[] {
 	return [
-		question(),
-		howToRead(),
+		question(facts),
+		howToRead(facts),
 		server(facts),
 		item(facts),
 		custody(facts),
@@ -53,16 +52,16 @@ function sectionsOf(facts: ReportFacts): Section[] {
 		...(facts.edition === "expert" ? [method(facts)] : []),
 		sources(facts),
 		howToVerify(facts),
-		sealLimits(),
+		sealLimits(facts),
 	];
 }
 
 /** The comparisons as the API gives them, for whoever computes with them. */
-function machineReadable({ legs, order, checkpoint }: ReportFacts): Report["attachment"] {
+function machineReadable({ legs, order, checkpoint, speaker }: ReportFacts): Report["attachment"] {
 	const comparisons = legs.map(({ view }) => view) as unknown as JsonValue;
 	return {
 		name: "comparison.json",
-		description: say("report.comparison"),
-		bytes: canonicalBytes({ orderId: order.id, treeSize: checkpoint.size, comparisons }),
+		description: speaker.say("report.comparison"),
+		bytes: canonicalBytes({ orderId: order.id, treeSize: checkpoint.size, language: speaker.language, comparisons }),
 	};
 }

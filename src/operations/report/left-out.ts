@@ -1,6 +1,7 @@
 /** What each edition leaves out, and why, in sentences. */
 import type { Edition } from "../../contract/report.ts";
-import { say, type TextKey } from "../../texts/say.ts";
+import type { ReportKey } from "../../texts/say.ts";
+import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 
 const LEFT_OUT: Readonly<Record<Edition, readonly string[]>> = {
 	parties: ["planning", "damage-probability", "drafts", "method"],
@@ -18,6 +19,6 @@ const LEFT_OUT: Readonly<Record<Edition, readonly string[]>> = {
 	],
 };
 
-export function leftOut(edition: Edition): string[] {
-	return LEFT_OUT[edition].map((what) => say(`report.left-out.${what}` as TextKey));
+export function leftOut(edition: Edition, { say }: Speaker = ENGLISH): string[] {
+	return LEFT_OUT[edition].map((what) => say(`report.left-out.${what}` as ReportKey));
 }

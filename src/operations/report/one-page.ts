@@ -3,10 +3,11 @@
  * their place. A sentence that names dozens of checks gives way to shorter ones.
  */
 import { type Block, list, paragraph } from "../../reports/report.ts";
-import { say, type TextKey } from "../../texts/say.ts";
+import type { ReportKey } from "../../texts/say.ts";
+import type { Speaker } from "../../texts/speaker.ts";
 
 export interface Kind {
-	readonly title: TextKey;
+	readonly title: ReportKey;
 	readonly sentences: readonly string[];
 }
 
@@ -16,7 +17,7 @@ const LETTERS = 92;
 /** Sentences of one kind, so that no kind takes the room of the others. */
 const MOST = 4;
 
-export function sentencesOnOnePage(kinds: readonly Kind[]): Block[] {
+export function sentencesOnOnePage(kinds: readonly Kind[], { say }: Speaker): Block[] {
 	const told = kinds.filter(({ sentences }) => sentences.length > 0);
 	// A title takes a line, and so does what says how many are left.
 	let left = LINES - 2 * told.length;

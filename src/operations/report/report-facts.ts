@@ -11,6 +11,8 @@ import type { Edition } from "../../contract/report.ts";
 import type { SettlementView } from "../../contract/settlement.ts";
 import { type Checkpoint, type LogKey, rootOf } from "../../records/log/checkpoint.ts";
 import type { LoggedEntry } from "../../records/receipt.ts";
+import type { Language } from "../../texts/language.ts";
+import { type Speaker, speakerOf } from "../../texts/speaker.ts";
 import { legClaim } from "../claims/leg-claim.ts";
 import { readNotices } from "../claims/notices.ts";
 import { type ConsignmentComparison, compareLeg, lineOf } from "../comparison/compare-consignment.ts";
@@ -41,8 +43,20 @@ export interface ReportLeg {
 	readonly notices: readonly NoticeView[];
 }
 
+/** Which report is asked for. */
+export interface AskedReport<E extends Edition = Edition> {
+	readonly edition: E;
+	/** Entries of the log that count; all where none is given. */
+	readonly at: number | undefined;
+	/** A leg's number, for the carrier's edition alone. */
+	readonly leg?: number | undefined;
+	readonly language: Language;
+}
+
 export interface ReportFacts {
 	readonly edition: Edition;
+	/** Says everything that stands in the report. */
+	readonly speaker: Speaker;
 	readonly order: OrderView;
 	/** Sealed records in observed order, amended ones too. */
 	readonly records: readonly SealedRecord[];
@@ -78,10 +92,9 @@ export async function readReportFacts(
 	deps: Deps,
 	caller: Caller,
 	orderId: string,
-	edition: Edition,
-	at: number | undefined,
-	leg?: number,
+	{ edition, at, leg, language }: AskedReport,
 ): Promise<ReportFacts> {
+	const speaker = speakerOf(language);
 	mustReadOrder(caller, orderId);
 	// Who notifies a carrier, and with what, is the affair of whoever made the contract: the shop hands it on.
 	if (edition === "carrier") mustBeShop(caller);
@@ -101,12 +114,12 @@ export async function readReportFacts(
 			const found = compareLeg(order, one, records);
 			const [assessments, claim, notices] = await Promise.all([
 				readAssessments(deps, caller, one.id),
-				legClaim(deps, order, one, records),
+				legClaim(deps, order, one, records, speaker),
 				readNotices(deps, caller, one.id),
 			]);
 			const packs = assessments.filter(({ index }) => index < checkpoint.size);
-			const recordings = await recordingsOfLeg(deps.database, one.id, line.spans, packs.at(-1) ?? null);
-			const view = comparisonViewOf(found, { present: [], absent: [] });
+			const recordings = await recordingsOfLeg(deps.database, one.id, line.spans, packs.at(-1) ?? null, speaker);
+			const view = comparisonViewOf(found, { present: [], absent: [] }, speaker);
 			return { leg: one, found, view, claim, notices, packs, recordings };
 		}),
 	);
@@ -114,6 +127,7 @@ export async function readReportFacts(
 	const sha256s = exhibits.map(({ sha256 }) => sha256);
 	const report: ReportFacts = {
 		edition,
+		speaker,
 		order,
 		records,
 		line,

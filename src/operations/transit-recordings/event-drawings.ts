@@ -2,7 +2,7 @@
 import type { Drawing } from "../../charts/drawing.ts";
 import { type ShockPoint, shockPlot } from "../../charts/shock-plot.ts";
 import type { RecordingEventView } from "../../contract/transit-recordings.ts";
-import { say } from "../../texts/say.ts";
+import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 import { allowedGn, type BoardLine } from "./board-line.ts";
 import type { RecordingCurves } from "./recording-curves.ts";
 
@@ -10,7 +10,11 @@ import type { RecordingCurves } from "./recording-curves.ts";
 const LENGTHS_SHOWN = 4;
 
 /** Null where too few samples are there to draw. */
-export function traceDrawing(event: RecordingEventView, trace: RecordingCurves["traces"][number]): Drawing | null {
+export function traceDrawing(
+	event: RecordingEventView,
+	trace: RecordingCurves["traces"][number],
+	{ say }: Speaker = ENGLISH,
+): Drawing | null {
 	const { axes, peakIndex, sampleRateHz } = trace;
 	const reach = Math.max(8, Math.ceil((LENGTHS_SHOWN * event.durationMs * sampleRateHz) / 1000));
 	const length = axes[0]?.length ?? 0;
@@ -37,7 +41,11 @@ export function traceDrawing(event: RecordingEventView, trace: RecordingCurves["
 	});
 }
 
-export function spectrumDrawing(event: RecordingEventView, board: BoardLine | null): Drawing {
+export function spectrumDrawing(
+	event: RecordingEventView,
+	board: BoardLine | null,
+	{ say }: Speaker = ENGLISH,
+): Drawing {
 	const points = event.spectrum.map(({ frequencyHz, maximaxGn }) => ({ at: frequencyHz, gn: maximaxGn }));
 	const greatest = event.spectrum.reduce((one, other) => (other.maximaxGn > one.maximaxGn ? other : one));
 	const natural = board?.naturalFrequencyHz ?? null;

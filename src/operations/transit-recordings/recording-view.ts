@@ -6,7 +6,8 @@ import { type EventPlace, eventPlace } from "../../calculations/shock/recording/
 import type { AssessmentView } from "../../contract/packaging.ts";
 import type { RecordingEventView, RecordingReading, RecordingView } from "../../contract/transit-recordings.ts";
 import type { RecordingRow } from "../../database/transit-recordings.ts";
-import { say, speak, type TextKey } from "../../texts/say.ts";
+import type { ReportKey } from "../../texts/say.ts";
+import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 import { clockOf } from "./read-recording.ts";
 import { ratesOf, type StoredEvent, type StoredTrip } from "./stored-recording.ts";
 
@@ -21,6 +22,7 @@ export function recordingViewOf(
 	spans: readonly CustodySpan[],
 	pack: AssessmentView | null,
 	pending: RecordingView["pending"],
+	speaker: Speaker = ENGLISH,
 ): RecordingView {
 	const { reading, trip } = row as { readonly reading: RecordingReading | null; readonly trip: StoredTrip | null };
 	return {
@@ -32,7 +34,8 @@ export function recordingViewOf(
 		sha256: row.sha256,
 		pending,
 		reading,
-		result: reading === null || trip === null ? null : resultOf(reading, trip, events, spans, packLimits(pack)),
+		result:
+			reading === null || trip === null ? null : resultOf(reading, trip, events, spans, packLimits(pack), speaker),
 	};
 }
 
@@ -52,6 +55,7 @@ function resultOf(
 	events: readonly NumberedEvent[],
 	spans: readonly CustodySpan[],
 	pack: PackLimits | null,
+	speaker: Speaker,
 ): NonNullable<RecordingView["result"]> {
 	const clock = clockOf(reading, trip.startsS);
 	return {
@@ -61,10 +65,10 @@ function resultOf(
 		startsAt: clock === null ? null : isoOf(clock + trip.startsS),
 		gaps: trip.gaps,
 		eventsFound: trip.eventsFound,
-		events: events.map((event) => eventViewOf(event, reading, trip, clock, spans, pack)),
+		events: events.map((event) => eventViewOf(event, reading, trip, clock, spans, pack, speaker)),
 		temperatureDegC: trip.temperatureDegC,
 		humidityPercent: trip.humidityPercent,
-		notes: notesOn(reading, trip, events.length).map((note) => say(note.sentence as TextKey, note.values)),
+		notes: notesOn(reading, trip, events.length).map((note) => speaker.say(note.sentence as ReportKey, note.values)),
 	};
 }
 
@@ -75,6 +79,7 @@ function eventViewOf(
 	clock: number | null,
 	spans: readonly CustodySpan[],
 	pack: PackLimits | null,
+	{ say, speak }: Speaker,
 ): RecordingEventView {
 	const { trace, timeS, freeFallDropBandM, spectrum, ...figures } = facts;
 	const place = eventPlace(
@@ -106,7 +111,7 @@ function eventViewOf(
 	};
 }
 
-function placeWords(place: EventPlace): TextKey {
+function placeWords(place: EventPlace): ReportKey {
 	if (place.status === "cannot-be-placed") return `recording.place-${place.reason}`;
 	if (place.status === "in-one-of" && place.spans.length === 1) return "recording.place-in-or-outside";
 	return `recording.place-${place.status}`;

@@ -4,6 +4,7 @@ import type { AssessmentView } from "../../contract/packaging.ts";
 import type { RecordingView } from "../../contract/transit-recordings.ts";
 import type { Queryable } from "../../database/connection.ts";
 import { eventsOfRecordings, recordingsOfConsignment } from "../../database/transit-recordings.ts";
+import type { Speaker } from "../../texts/speaker.ts";
 import { curvesOf, type RecordingCurves } from "./recording-curves.ts";
 import { recordingViewOf } from "./recording-view.ts";
 import type { StoredEvent } from "./stored-recording.ts";
@@ -20,6 +21,7 @@ export async function recordingsOfLeg(
 	consignmentId: string,
 	spans: readonly CustodySpan[],
 	pack: AssessmentView | null,
+	speaker: Speaker,
 ): Promise<LegRecording[]> {
 	const rows = await recordingsOfConsignment(database, consignmentId);
 	const events = await eventsOfRecordings(
@@ -31,7 +33,7 @@ export async function recordingsOfLeg(
 			const own = events.filter((event) => event.recording_id === row.id);
 			const numbered = own.map(({ number, facts }) => ({ number, facts: facts as StoredEvent }));
 			return {
-				view: recordingViewOf(row, numbered, spans, pack, null),
+				view: recordingViewOf(row, numbered, spans, pack, null, speaker),
 				curves: await curvesOf(database, row, pack),
 			};
 		}),

@@ -4,7 +4,8 @@ import type { Drawing } from "../../charts/drawing.ts";
 import { overTime, type Stretch } from "../../charts/over-time.ts";
 import type { OrderView } from "../../contract/orders.ts";
 import type { RecordingView } from "../../contract/transit-recordings.ts";
-import { say, type TextKey } from "../../texts/say.ts";
+import type { ReportKey } from "../../texts/say.ts";
+import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 import type { RecordingCurves } from "./recording-curves.ts";
 import { timeScale } from "./time-scale.ts";
 
@@ -25,14 +26,16 @@ export function tripDrawings(
 	spans: readonly CustodySpan[],
 	result: Result,
 	curves: RecordingCurves,
+	speaker: Speaker = ENGLISH,
 ): TripDrawings {
+	const { say } = speaker;
 	const scale = timeScale(result.durationS);
 	const at = (afterS: number) => afterS / scale.seconds;
 	const startsMs = result.startsAt === null ? null : Date.parse(result.startsAt);
 	const bands =
 		startsMs === null
 			? []
-			: bandsOf(order, spans, startsMs).map((band) => ({ ...band, from: at(band.from), to: at(band.to) }));
+			: bandsOf(order, spans, startsMs, speaker).map((band) => ({ ...band, from: at(band.from), to: at(band.to) }));
 	const axis = say(`recording.axis-${scale.key}`);
 	const slow = (series: "temperature" | "humidity", ends: Result["temperatureDegC"]) =>
 		ends === null
@@ -92,11 +95,11 @@ function stretchesOf({ series, startsS }: RecordingCurves, name: Series, at: (af
 	}));
 }
 
-function bandsOf(order: OrderView, spans: readonly CustodySpan[], startsMs: number) {
+function bandsOf(order: OrderView, spans: readonly CustodySpan[], startsMs: number, { say }: Speaker) {
 	return spans.map(({ kind, holderId, startsAt, endsAt }) => ({
 		from: (Date.parse(startsAt) - startsMs) / 1000,
 		to: (Date.parse(endsAt) - startsMs) / 1000,
-		label: say(`recording.band-${kind}` as TextKey, {
+		label: say(`recording.band-${kind}` as ReportKey, {
 			holder: holderId === order.owner.id ? order.owner.name : order.repairer.name,
 		}),
 	}));

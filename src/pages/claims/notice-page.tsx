@@ -1,7 +1,8 @@
 /** The draft of a notice, what a claims clerk asks for, and the notices that were sent with what shows it. */
 import { type NoticeView, noticeInput } from "../../contract/notices.ts";
 import type { NoticeDraft } from "../../operations/claims/notice-draft.ts";
-import { languages, say, type TextKey } from "../../texts/say.ts";
+import { LANGUAGES } from "../../texts/language.ts";
+import { say, type TextKey } from "../../texts/say.ts";
 import {
 	ErrorSummary,
 	type FieldErrors,
@@ -72,14 +73,13 @@ export function NoticePage({ draft, keeping }: { readonly draft: NoticeDraft; re
 }
 
 function Languages({ draft, path }: { readonly draft: NoticeDraft; readonly path: string }) {
-	const others = languages.filter((language) => language !== draft.language);
-	if (others.length === 0) return <p class="hint">{say("notice.languages")}</p>;
+	const others = LANGUAGES.filter((language) => language !== draft.language);
 	return (
 		<p class="no-print">
 			{say("notice.language")}:{" "}
 			{others.map((language) => (
-				<a key={language} href={`${path}?language=${language}`}>
-					{say(`notice.language.${language}` as TextKey)}{" "}
+				<a key={language} href={`${path}?language=${language}`} hreflang={language}>
+					{say(`notice.language.${language}`)}{" "}
 				</a>
 			))}
 		</p>

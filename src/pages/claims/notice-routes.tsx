@@ -7,7 +7,7 @@ import { draftNotice } from "../../operations/claims/notice-draft.ts";
 import { noteNotice, noteNoticeReceived } from "../../operations/claims/notices.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { validate } from "../../operations/validate.ts";
-import { languages } from "../../texts/say.ts";
+import { LANGUAGES } from "../../texts/language.ts";
 import type { FieldErrors, FormValues } from "../components/form.tsx";
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
@@ -52,7 +52,7 @@ export function registerNotice(app: FastifyInstance, deps: Deps): void {
 	async function draftOf(request: FastifyRequest) {
 		const { id, consignment } = request.params as { id: string; consignment: string };
 		const asked = (request.query as { language?: unknown }).language;
-		const language = languages.find((known) => known === asked) ?? "en";
+		const language = LANGUAGES.find((known) => known === asked) ?? "en";
 		const draft = await draftNotice(deps, callerOf(request), consignment, language);
 		if (draft.order.id !== id) throw fault("not-found");
 		return draft;

@@ -1,5 +1,6 @@
 /** The text for a carrier's web form, in parts that the form takes. */
 import { TEXT_LIMITS } from "../../contract/report.ts";
+import type { Language } from "../../texts/language.ts";
 import { say } from "../../texts/say.ts";
 import { Layout } from "../layout.tsx";
 
@@ -8,12 +9,13 @@ export interface CarrierTextView {
 	readonly itemName: string;
 	readonly size: number;
 	readonly leg: number | null;
+	readonly language: Language;
 	/** Most characters of a part; null without a limit. */
 	readonly most: number | null;
 	readonly parts: readonly string[];
 }
 
-export function CarrierTextPage({ orderId, itemName, size, leg, most, parts }: CarrierTextView) {
+export function CarrierTextPage({ orderId, itemName, size, leg, language, most, parts }: CarrierTextView) {
 	return (
 		<Layout
 			title={say("papers.carrier-text-title")}
@@ -26,6 +28,7 @@ export function CarrierTextPage({ orderId, itemName, size, leg, most, parts }: C
 			<form method="get" action={`/orders/${orderId}/carrier-text`} class="field">
 				<input type="hidden" name="at" value={size} />
 				{leg !== null && <input type="hidden" name="leg" value={leg} />}
+				<input type="hidden" name="language" value={language} />
 				<label for="most">{say("papers.carrier-text-most")}</label>
 				<select id="most" name="most">
 					<option value="" selected={most === null}>
@@ -40,7 +43,7 @@ export function CarrierTextPage({ orderId, itemName, size, leg, most, parts }: C
 				<button type="submit">{say("papers.carrier-text-split")}</button>
 			</form>
 			{parts.map((text, index) => (
-				<Part key={text} text={text} part={index + 1} of={parts.length} />
+				<Part key={text} language={language} text={text} part={index + 1} of={parts.length} />
 			))}
 			<p class="hint">{say("papers.carrier-text-photos")}</p>
 			<script type="module" src="/assets/copy-text.js" />
@@ -49,7 +52,13 @@ export function CarrierTextPage({ orderId, itemName, size, leg, most, parts }: C
 }
 
 /** Without script the text is marked and copied by hand; the button shows itself with it. */
-function Part({ text, part, of }: { readonly text: string; readonly part: number; readonly of: number }) {
+function Part(props: {
+	readonly text: string;
+	readonly language: Language;
+	readonly part: number;
+	readonly of: number;
+}) {
+	const { text, language, part, of } = props;
 	const lines = text.split("\n").length;
 	const id = `text-${part}`;
 	return (
@@ -58,7 +67,14 @@ function Part({ text, part, of }: { readonly text: string; readonly part: number
 			<p class="hint" id={`${id}-size`}>
 				{say("papers.carrier-text-size", { characters: text.length, lines })}
 			</p>
-			<textarea id={id} class="plain-text" readOnly rows={Math.min(lines, 40)} aria-describedby={`${id}-size`}>
+			<textarea
+				id={id}
+				class="plain-text"
+				lang={language}
+				readOnly
+				rows={Math.min(lines, 40)}
+				aria-describedby={`${id}-size`}
+			>
 				{text}
 			</textarea>
 			<p>

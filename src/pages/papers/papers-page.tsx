@@ -1,6 +1,7 @@
 /** An order's reports and dossiers: each edition with who gets it, what stands in it and what does not. */
 import { type DossierEdition, EDITIONS, type Edition } from "../../contract/report.ts";
 import { leftOut } from "../../operations/report/left-out.ts";
+import { LANGUAGES } from "../../texts/language.ts";
 import { say } from "../../texts/say.ts";
 import { Layout } from "../layout.tsx";
 
@@ -98,9 +99,8 @@ function PartyFiles({
 	const query = `?edition=${edition}&at=${size}`;
 	return (
 		<>
-			<a href={`/api/v1/orders/${orderId}/report.pdf${query}`}>{say("papers.report")}</a>
-			<br />
-			<a href={`/api/v1/orders/${orderId}/dossier.zip${query}`}>{say("papers.dossier")}</a>
+			<InLanguages label={say("papers.report")} href={`/api/v1/orders/${orderId}/report.pdf${query}`} />
+			<InLanguages label={say("papers.dossier")} href={`/api/v1/orders/${orderId}/dossier.zip${query}`} />
 		</>
 	);
 }
@@ -109,18 +109,40 @@ function PartyFiles({
 function CarrierFiles({ orderId, size, legs }: Pick<Papers, "orderId" | "legs"> & { readonly size: number }) {
 	return (
 		<>
-			{legs.map((leg) => (
-				<p key={leg.leg}>
-					{say("papers.carrier-leg", leg)}
-					<br />
-					<a href={`/api/v1/orders/${orderId}/report.pdf?edition=carrier&at=${size}&leg=${leg.leg}`}>
-						{say("papers.report")}
-					</a>
-					<br />
-					<a href={`/orders/${orderId}/carrier-text?at=${size}&leg=${leg.leg}`}>{say("papers.carrier-text")}</a>
-				</p>
-			))}
+			{legs.map((leg) => {
+				const query = `at=${size}&leg=${leg.leg}`;
+				return (
+					<div key={leg.leg}>
+						{say("papers.carrier-leg", leg)}
+						<InLanguages
+							label={say("papers.report")}
+							href={`/api/v1/orders/${orderId}/report.pdf?edition=carrier&${query}`}
+						/>
+						<InLanguages label={say("papers.carrier-text")} href={`/orders/${orderId}/carrier-text?${query}`} />
+						<p>
+							<a href={`/orders/${orderId}/carrier-photos?${query}`}>{say("carrier-photos.link")}</a>
+						</p>
+					</div>
+				);
+			})}
 			<span class="hint">{say("papers.no-dossier")}</span>
 		</>
+	);
+}
+
+/** A file in each language that it can be had in, each under its own name. */
+function InLanguages({ label, href }: { readonly label: string; readonly href: string }) {
+	return (
+		<p>
+			{label}:{" "}
+			{LANGUAGES.map((language, place) => (
+				<span key={language}>
+					{place > 0 && ", "}
+					<a href={`${href}&language=${language}`} hreflang={language}>
+						<span lang={language}>{say(`papers.language.${language}`)}</span>
+					</a>
+				</span>
+			))}
+		</p>
 	);
 }

@@ -31,21 +31,16 @@ export function registerPapers(app: FastifyInstance, deps: Deps): void {
 		return sendPage(reply, page);
 	});
 	app.get("/orders/:id/carrier-text", { ...openTo("account"), schema: { hide: true } }, async (request, reply) => {
-		const { at, leg, most } = validate(carrierTextPageQuery, request.query);
-		const facts = await readReportFacts(
-			deps,
-			callerOf(request),
-			(request.params as { id: string }).id,
-			"carrier",
-			at,
-			leg,
-		);
+		const { at, leg, most, language = "en" } = validate(carrierTextPageQuery, request.query);
+		const asked = { edition: "carrier", at, leg, language } as const;
+		const facts = await readReportFacts(deps, callerOf(request), (request.params as { id: string }).id, asked);
 		const page = (
 			<CarrierTextPage
 				orderId={facts.order.id}
 				itemName={`${facts.order.item.maker} ${facts.order.item.model}`}
 				size={facts.checkpoint.size}
 				leg={leg ?? null}
+				language={language}
 				most={most === undefined || most === "" ? null : Number(most)}
 				parts={carrierText(facts, most === undefined || most === "" ? undefined : Number(most))}
 			/>

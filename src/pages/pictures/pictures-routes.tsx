@@ -1,7 +1,7 @@
 /** Pages of photos and files: one file with its taker's choices, the code in a photo, the photos for the carrier. */
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
-import { handOutInput } from "../../contract/pictures.ts";
+import { carrierPhotoQuery, handOutInput } from "../../contract/pictures.ts";
 import { Fault, fault } from "../../faults.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { readOrder } from "../../operations/orders/read-orders.ts";
@@ -65,7 +65,7 @@ export function registerPicturePages(app: FastifyInstance, deps: Deps): void {
 	app.get("/orders/:id/carrier-photos", SHOP, async (request, reply) => {
 		const caller = callerOf(request);
 		const order = await readOrder(deps, caller, (request.params as { id: string }).id);
-		const found = await readCarrierPhotos(deps, caller, order.id, undefined);
+		const found = await readCarrierPhotos(deps, caller, order.id, validate(carrierPhotoQuery, request.query));
 		return sendPage(reply, <CarrierPhotosPage crumbs={[orderCrumb(request, order)]} found={found} />);
 	});
 

@@ -115,13 +115,13 @@ function PaperCheck({ check }: { readonly check: GuidedCheck }) {
 			return (
 				<>
 					{say("arrival.check.count")} <Blank /> {say("arrival.check.exposure")} <Blank />{" "}
-					{check.exposureUnits.map(unitSymbol).join(" / ")}
+					{check.exposureUnits.map((unit) => unitSymbol(unit)).join(" / ")}
 				</>
 			);
 		default:
 			return (
 				<>
-					<Blank /> {check.typedUnits.map(unitSymbol).join(" / ")}
+					<Blank /> {check.typedUnits.map((unit) => unitSymbol(unit)).join(" / ")}
 				</>
 			);
 	}
@@ -153,7 +153,7 @@ function PaperField({ field }: { readonly field: Field }) {
 			return (
 				<p>
 					{label}
-					<Blank /> {field.units.map(unitSymbol).join(" / ")}
+					<Blank /> {field.units.map((unit) => unitSymbol(unit)).join(" / ")}
 				</p>
 			);
 		case "text":

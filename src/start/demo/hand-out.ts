@@ -22,9 +22,14 @@ export async function handOut(
 	await writeMails(folder, shop, played);
 	const comparison = await shop.fetchText(`/api/v1/consignments/${played.consignmentId}/comparison`);
 	await writeFile(join(folder, "comparison.json"), comparison);
+	const reports = `/api/v1/orders/${played.orderId}/report.pdf`;
 	for (const edition of ["parties", "expert", "carrier"]) {
-		const report = await shop.fetchBytes(`/api/v1/orders/${played.orderId}/report.pdf?edition=${edition}`);
+		const report = await shop.fetchBytes(`${reports}?edition=${edition}`);
 		await writeFile(join(folder, `report-${edition}.pdf`), report);
+	}
+	for (const language of ["de", "fr"]) {
+		const report = await shop.fetchBytes(`${reports}?language=${language}`);
+		await writeFile(join(folder, `report-parties-${language}.pdf`), report);
 	}
 	const carrierText = await shop.fetchText(`/api/v1/orders/${played.orderId}/carrier-text`);
 	await writeFile(join(folder, "carrier-text.txt"), carrierText);

@@ -7,7 +7,6 @@ export const notice = {
 	"notice.rule": "Form by {article}: {form} Safe date {date}.",
 	"notice.recalled": "This rule was recalled and not read: look it up first.",
 	"notice.no-rule": "No rule on a notice is known here for this law of carriage; the draft is a plain one.",
-	"notice.languages": "The draft is in English. For another language, have it translated before you send it.",
 	"notice.language": "Language",
 	"notice.language.en": "English",
 	"notice.language.de": "German",

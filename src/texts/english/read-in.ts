@@ -2,9 +2,6 @@
 export const readIn = {
 	"read-in.note":
 		"Sealed in the log {origin} (key {key} …), read in here on {time} from a dossier. Its entries keep their places and proofs in that log. Nothing is added to this order here.",
-	"read-in.report": "Read in",
-	"read-in.report-of":
-		"from a dossier, on {time}. The log below is that of the service which sealed it, not of this one",
 	"read-in.refused.check": "The dossier does not pass its verification: check “{check}” failed. {where}",
 	"read-in.refused.order-file":
 		"What is noted of the order (data/order.json) is missing, or is at odds with what was sealed: {where}",

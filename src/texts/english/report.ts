@@ -53,6 +53,9 @@ export const report = {
 	"report.reading-numbers":
 		"Exhibits are quoted by their number, such as [E3]. Times are UTC unless their difference stands beside them.",
 
+	"report.read-in": "Read in",
+	"report.read-in-of":
+		"from a dossier, on {time}. The log below is that of the service which sealed it, not of this one",
 	"report.server": "Who ran the server",
 	"report.server-text":
 		"The service was run by or for the repairer named below. Its clock dates the entries; whoever runs it could have set that clock, which is why authorities stamp the log where that is set up.",
@@ -232,6 +235,18 @@ export const report = {
 	"report.method-rule": "Rule",
 	"report.method-numbers": "Figures of the comparison",
 	"report.method-rule-of": "{kind}; {comparability}; better: {better}",
+	"report.method-kind.measured": "measured value",
+	"report.method-kind.count": "counted events",
+	"report.method-kind.score": "score",
+	"report.method-kind.outcome": "tries that went well",
+	"report.method-kind.visual": "looked at",
+	"report.method-comparability.any-bench": "comparable between benches",
+	"report.method-comparability.stated-uncertainty": "comparable where the accuracy is stated",
+	"report.method-comparability.same-instrument": "comparable with the same instrument",
+	"report.method-comparability.same-bench": "comparable on the same bench",
+	"report.method-better.higher": "higher",
+	"report.method-better.lower": "lower",
+	"report.method-better.neither": "neither",
 	"report.method-p": "p {p}",
 	"report.method-u": "U {u}",
 	"report.method-en": "Eₙ {en}",
@@ -239,6 +254,10 @@ export const report = {
 	"report.sources-document": "Document",
 	"report.sources-place": "Place",
 	"report.sources-standing": "Standing",
+	"report.sources-original": "Titles and places of documents stand here in English, as this service keeps them.",
+	"report.sources-own.our-choice": "This project's own choice",
+	"report.sources-own.common-practice": "Common practice of the trade, no published source",
+	"report.sources-own.user": "Entered by the user",
 
 	"report.verify": "How to verify this",
 	"report.verify-text":

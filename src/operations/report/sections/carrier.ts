@@ -1,7 +1,8 @@
 /** The sections for the carrier: facts alone, of each leg, without a comparison, a judgement or a plan. */
 import type { PackagingRequest } from "../../../contract/packaging.ts";
-import { type Block, facts, list, paragraph, type Section, subheading } from "../../../reports/report.ts";
-import { say, type TextKey, writeNumber } from "../../../texts/say.ts";
+import { type Block, facts, list, paragraph, type Section, subheading, type Words } from "../../../reports/report.ts";
+import type { ReportKey } from "../../../texts/say.ts";
+import type { Speaker } from "../../../texts/speaker.ts";
 import { packFacts } from "../../packaging/pack-facts.ts";
 import { leftOut } from "../left-out.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
@@ -20,7 +21,8 @@ import { itemFacts } from "./setting.ts";
 import { legFacts, legTitle } from "./transit.ts";
 
 export function carrierSummary(report: ReportFacts): Section {
-	const { order, records, checkpoint } = report;
+	const { order, records, checkpoint, speaker } = report;
+	const { say } = speaker;
 	return {
 		title: say("report.summary"),
 		blocks: [
@@ -38,12 +40,14 @@ export function carrierSummary(report: ReportFacts): Section {
 				[say("report.summary-log"), say("report.summary-log-of", { size: String(checkpoint.size), root: report.root })],
 			]),
 			subheading(say("report.summary-left-out")),
-			list(leftOut("carrier")),
+			list(leftOut("carrier", speaker)),
 		],
 	};
 }
 
 export function carrierSections(report: ReportFacts): Section[] {
+	const { speaker } = report;
+	const { say } = speaker;
 	return [
 		{
 			title: say("report.carrier-item"),
@@ -53,37 +57,39 @@ export function carrierSections(report: ReportFacts): Section[] {
 		ofLegs(report, "report.carrier-pack", ({ packs }) =>
 			packs.length === 0
 				? [paragraph(say("report.pack-none"))]
-				: packs.map(({ statement }) => facts(packFacts((statement as unknown as PackagingRequest).pack))),
+				: packs.map(({ statement }) => facts(packFacts((statement as unknown as PackagingRequest).pack, speaker))),
 		),
-		ofLegs(report, "report.carrier-outer", outside),
-		ofLegs(report, "report.carrier-notice", noticeBlocks),
+		ofLegs(report, "report.carrier-outer", (leg) => outside(leg, speaker)),
+		ofLegs(report, "report.carrier-notice", (leg) => noticeBlocks(leg, speaker)),
 		{ title: say("report.carrier-entitled"), blocks: [paragraph(say("report.carrier-entitled-text"))] },
 	];
 }
 
-function ofLegs(report: ReportFacts, title: TextKey, blocksOf: (leg: ReportLeg) => Block[]): Section {
+function ofLegs(report: ReportFacts, title: ReportKey, blocksOf: (leg: ReportLeg) => Block[]): Section {
 	return {
-		title: say(title),
+		title: report.speaker.say(title),
 		blocks: report.legs.flatMap((leg) => [subheading(legTitle(report, leg.leg)), ...blocksOf(leg)]),
 	};
 }
 
-function handOver({ order, records }: ReportFacts, { leg, found }: ReportLeg): (readonly [string, string])[] {
+function handOver({ order, records, speaker }: ReportFacts, { leg, found }: ReportLeg): (readonly [string, Words])[] {
+	const { say, writeNumber } = speaker;
 	const by = order.terms.carrierContract[leg.direction === "to-owner" ? "toOwner" : "toRepairer"];
 	const { parcelMassKg } = leg.facts;
 	return [
 		...known(
+			speaker,
 			["report.carrier-consignor", nameOfParty(order, leg.consignorId)],
 			["report.carrier-consignee", nameOfParty(order, leg.consigneeId)],
 			[
 				"report.carrier-contract",
 				say("report.carrier-contract-by", { name: by === "owner" ? order.owner.name : order.repairer.name }),
 			],
-			["report.carrier-declared", money(leg.facts.declaredValue) ?? say("report.transit-not-noted")],
-			["report.carrier-insured", money(leg.facts.insuredValue) ?? say("report.transit-not-noted")],
+			["report.carrier-declared", money(leg.facts.declaredValue, speaker) ?? say("report.transit-not-noted")],
+			["report.carrier-insured", money(leg.facts.insuredValue, speaker) ?? say("report.transit-not-noted")],
 			["report.carrier-mass", parcelMassKg === undefined ? null : `${writeNumber(parcelMassKg)} kg`],
 		),
-		...legFacts(leg, found.arrival),
+		...legFacts(leg, found.arrival, speaker),
 		...records
 			.filter(({ view }) => view.consignmentId === leg.id && view.supersededBy === null)
 			.map(
@@ -91,9 +97,9 @@ function handOver({ order, records }: ReportFacts, { leg, found }: ReportLeg): (
 					[
 						say("report.carrier-state"),
 						say("report.carrier-state-of", {
-							what: titleOf(order, record),
-							time: claimed(record.statement.observed),
-							state: stateOf(record),
+							what: titleOf(order, record, speaker),
+							time: claimed(record.statement.observed, speaker),
+							state: stateOf(record, speaker),
 						}),
 					] as const,
 			),
@@ -101,11 +107,13 @@ function handOver({ order, records }: ReportFacts, { leg, found }: ReportLeg): (
 }
 
 /** As it was sent to the carrier, who has it. */
-function noticeBlocks({ notices }: ReportLeg): Block[] {
+function noticeBlocks({ notices }: ReportLeg, speaker: Speaker): Block[] {
+	const { say } = speaker;
 	if (notices.length === 0) return [paragraph(say("report.carrier-notice-none"))];
 	return notices.flatMap((notice) => [
 		facts(
 			known(
+				speaker,
 				["report.carrier-notice-sent", `${notice.sentOn}, ${say(`notice.way.${notice.sentBy}`)}`],
 				["notice.sent-proof", notice.proofOfSending],
 				["notice.received", notice.receivedOn ?? say("notice.received-not")],
@@ -116,18 +124,19 @@ function noticeBlocks({ notices }: ReportLeg): Block[] {
 	]);
 }
 
-function outside({ found }: ReportLeg): Block[] {
+function outside({ found }: ReportLeg, speaker: Speaker): Block[] {
+	const { say } = speaker;
 	const parcel = found.arrival?.statement.parcel;
 	if (parcel === undefined) return [paragraph(say("report.none"))];
 	const { outerDamage, sealsIntact, indicatorTripped, remark } = parcel;
 	return [
 		list([
-			outerDamageWords(outerDamage) ?? say("report.none"),
+			outerDamageWords(outerDamage, speaker) ?? say("report.none"),
 			...(sealsIntact === undefined ? [] : [say(sealsIntact ? "report.record-seals" : "report.record-seals-not")]),
 			...(indicatorTripped === undefined
 				? []
 				: [say(indicatorTripped ? "report.record-indicator" : "report.record-indicator-not")]),
-			...(remark === undefined ? [] : [say("report.carrier-outer-words", { words: told(remark) })]),
+			...(remark === undefined ? [] : [say("report.carrier-outer-words", { words: told(remark, speaker) })]),
 		]),
 	];
 }

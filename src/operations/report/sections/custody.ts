@@ -1,12 +1,12 @@
 /** Where the item was between any two records, and on which of these stretches a change lies. */
 import { paragraph, type Section, table } from "../../../reports/report.ts";
-import { say, type TextKey } from "../../../texts/say.ts";
-import { showTime } from "../../../texts/shown-time.ts";
+import type { ReportKey } from "../../../texts/say.ts";
 import type { ReportFacts } from "../report-facts.ts";
 import { claimed, nameOfParty, stateOf, titleOf } from "../report-words.ts";
 
 export function custody(report: ReportFacts): Section {
-	const { line, records, order } = report;
+	const { line, records, order, speaker } = report;
+	const { say, showTime } = speaker;
 	const rows = line.recordIds.flatMap((id, place) => {
 		const record = records.find(({ view }) => view.id === id);
 		if (record === undefined) return [];
@@ -14,8 +14,8 @@ export function custody(report: ReportFacts): Section {
 		const next = line.recordIds[place + 1];
 		return [
 			[
-				claimed(observed),
-				say("report.custody-seen", { what: titleOf(order, record), state: stateOf(record) }),
+				claimed(observed, speaker),
+				say("report.custody-seen", { what: titleOf(order, record, speaker), state: stateOf(record, speaker) }),
 				say("report.custody-sealed", { index: String(record.entry.index), time: showTime(record.entry.time) }),
 			],
 			...line.spans.flatMap((span, at) =>
@@ -33,10 +33,11 @@ export function custody(report: ReportFacts): Section {
 	};
 }
 
-function spanRow({ line, order }: ReportFacts, at: number): string[] {
+function spanRow({ line, order, speaker }: ReportFacts, at: number): string[] {
+	const { say } = speaker;
 	const span = line.spans[at];
 	if (span === undefined) return [];
-	const words = say(`spine.span-${span.kind}` as TextKey, { name: nameOfParty(order, span.holderId) });
+	const words = say(`spine.span-${span.kind}` as ReportKey, { name: nameOfParty(order, span.holderId) });
 	const changed = line.changes.some((change) => change.kind === "lost" && change.spans.includes(at));
 	return ["↓", changed ? say("report.custody-changed", { span: words }) : words, ""];
 }

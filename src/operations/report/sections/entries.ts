@@ -1,11 +1,11 @@
 /** Every act that the log holds of the order, one row each: drafts that were opened or discarded too. */
 import { type Block, paragraph, subheading, table } from "../../../reports/report.ts";
-import { say, type TextKey } from "../../../texts/say.ts";
-import { showTime } from "../../../texts/shown-time.ts";
+import type { ReportKey } from "../../../texts/say.ts";
 import type { ReportFacts } from "../report-facts.ts";
 import { throughWhat } from "../report-words.ts";
 
-export function entryBlocks({ entries }: ReportFacts): Block[] {
+export function entryBlocks({ entries, speaker }: ReportFacts): Block[] {
+	const { say, showTime } = speaker;
 	if (entries.length === 0) return [];
 	const head = [
 		say("report.entries-number"),
@@ -15,9 +15,9 @@ export function entryBlocks({ entries }: ReportFacts): Block[] {
 	];
 	const rows = entries.map(({ index, kind, subject, time, byId }) => [
 		String(index),
-		`${say(`verify.kind.${kind}` as TextKey)}: ${subject}`,
+		`${say(`verify.kind.${kind}` as ReportKey)}: ${subject}`,
 		showTime(time),
-		throughWhat(byId),
+		throughWhat(byId, speaker),
 	]);
 	return [
 		subheading(say("report.entries")),

@@ -4,8 +4,8 @@ import type { Judged } from "../../../calculations/judged.ts";
 import type { Packaging } from "../../../calculations/packaging/types.ts";
 import type { AssessmentView, PackagingRequest } from "../../../contract/packaging.ts";
 import { type Block, facts, list, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
-import { type Spoken, say, speak, type TextKey, writeNumber } from "../../../texts/say.ts";
-import { showTime } from "../../../texts/shown-time.ts";
+import type { ReportKey, Spoken } from "../../../texts/say.ts";
+import type { Speaker } from "../../../texts/speaker.ts";
 import { cushionDrawing } from "../../packaging/cushion-drawing.ts";
 import { factsOfPack } from "../../packaging/pack-facts.ts";
 import { curvesOfSealed } from "../../packaging/sealed-curves.ts";
@@ -14,31 +14,33 @@ import type { ReportFacts } from "../report-facts.ts";
 /** What a sealed assessment holds. */
 type SealedPack = PackagingRequest & { readonly result: Judged<Packaging> };
 
-export function packaging({ legs }: ReportFacts): Section {
-	const blocks = legs.flatMap(({ leg, packs }) => packs.flatMap((pack) => packBlocks(leg.leg, pack)));
+export function packaging({ legs, speaker }: ReportFacts): Section {
+	const { say } = speaker;
+	const blocks = legs.flatMap(({ leg, packs }) => packs.flatMap((pack) => packBlocks(leg.leg, pack, speaker)));
 	return { title: say("report.pack"), blocks: blocks.length === 0 ? [paragraph(say("report.pack-none"))] : blocks };
 }
 
-function packBlocks(leg: number, pack: AssessmentView): Block[] {
+function packBlocks(leg: number, pack: AssessmentView, speaker: Speaker): Block[] {
+	const { say, speak, showTime } = speaker;
 	const statement = pack.statement as unknown as SealedPack;
 	const answer = speak(statement.result);
 	const curves = curvesOfSealed(pack);
 	return [
 		subheading(say("report.pack-sealed", { leg, time: showTime(pack.sealedAt) })),
 		paragraph(say("report.pack-fingerprint", { fingerprint: pack.fingerprint }), "fixed"),
-		...lead(answer),
-		facts(factsOfPack(statement)),
+		...lead(answer, speaker),
+		facts(factsOfPack(statement, speaker)),
 		...(curves.length === 0 ? [] : [paragraph(say("report.pack-curves"), "small")]),
 		...curves.map((curve): Block => {
-			const { drawing } = cushionDrawing(curve);
+			const { drawing } = cushionDrawing(curve, speaker);
 			const caption = `${drawing.title}. ${drawing.description} ${say("pack.curve-legend")}`;
 			return { kind: "figure", drawing, caption };
 		}),
-		...checks(answer),
+		...checks(answer, speaker),
 	];
 }
 
-function lead(answer: Spoken<SealedPack["result"]>): Block[] {
+function lead(answer: Spoken<SealedPack["result"]>, { say }: Speaker): Block[] {
 	if (answer.status !== "assessed") {
 		return [paragraph(say("general.not-assessed", { why: answer.reason.message as unknown as string }))];
 	}
@@ -46,7 +48,7 @@ function lead(answer: Spoken<SealedPack["result"]>): Block[] {
 	const design = made.find(({ id }) => id === "drop-height")?.limit;
 	return [
 		paragraph(
-			`${say("report.pack-verdict")}: ${say(`pack.verdict.${verdict}` as TextKey)}. ${say(`pack.verdict-text.${verdict}` as TextKey)}`,
+			`${say("report.pack-verdict")}: ${say(`pack.verdict.${verdict}` as ReportKey)}. ${say(`pack.verdict-text.${verdict}` as ReportKey)}`,
 			"note",
 		),
 		...(dropM === null || band === null
@@ -63,13 +65,13 @@ function lead(answer: Spoken<SealedPack["result"]>): Block[] {
 	];
 }
 
-function checks(answer: Spoken<SealedPack["result"]>): Block[] {
+function checks(answer: Spoken<SealedPack["result"]>, { say, writeNumber }: Speaker): Block[] {
 	if (answer.status !== "assessed") return [];
 	const quantity = (value: number | null, unit: string | null) =>
 		value === null ? "–" : `${writeNumber(value)} ${unit ?? ""}`.trim();
 	const rows = answer.result.checks.map(({ id, verdict, value, limit, unit, why }) => [
-		say(`pack.check.${id}` as TextKey),
-		say(`pack.verdict.${verdict}` as TextKey),
+		say(`pack.check.${id}` as ReportKey),
+		say(`pack.verdict.${verdict}` as ReportKey),
 		value === null && limit === null
 			? String(why)
 			: say("report.pack-value", { value: quantity(value, unit), limit: quantity(limit, unit), why: String(why) }),

@@ -1,23 +1,25 @@
 /** The exhibits by number, the sources with their standing, and how to verify. */
 import type { Source } from "../../../calculations/sources.ts";
-import { facts, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
-import { isTextKey, say, type TextKey, writeNumber } from "../../../texts/say.ts";
+import { facts, paragraph, quoted, type Section, subheading, table } from "../../../reports/report.ts";
+import { isReportKey, type ReportKey } from "../../../texts/say.ts";
+import type { Speaker } from "../../../texts/speaker.ts";
 import { isTested, rowName } from "../../comparison/lead-screen.ts";
 import type { FileHandOut } from "../../pictures/hand-out.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
 import { titleOf } from "../report-words.ts";
 import { legTitle } from "./transit.ts";
 
-export function exhibits({ exhibits: all, handOuts, order }: ReportFacts): Section {
+export function exhibits({ exhibits: all, handOuts, order, speaker }: ReportFacts): Section {
+	const { say } = speaker;
 	const head = (["number", "what", "file", "hash"] as const).map((name) => say(`report.exhibits-${name}`));
 	const rows = all.map(({ number, view, note, mediaType, sizeBytes, sha256, record }) => {
 		const key = `arrival.view.${view}`;
-		const shown = [isTextKey(key) ? say(key) : view, ...(note === null ? [] : [note])].join(": ");
+		const shown = [isReportKey(key) ? say(key) : view, ...(note === null ? [] : [note])].join(": ");
 		return [
 			number,
-			say("report.exhibits-of", { view: shown, record: titleOf(order, record) }),
-			say("report.exhibits-size", { type: mediaType, size: sizeWords(sizeBytes) }),
-			[twoLines(sha256), ...handOutWords(handOuts.get(sha256))].join("\n"),
+			say("report.exhibits-of", { view: shown, record: titleOf(order, record, speaker) }),
+			say("report.exhibits-size", { type: mediaType, size: sizeWords(sizeBytes, speaker) }),
+			[twoLines(sha256), ...handOutWords(handOuts.get(sha256), speaker)].join("\n"),
 		];
 	});
 	return {
@@ -30,7 +32,7 @@ export function exhibits({ exhibits: all, handOuts, order }: ReportFacts): Secti
 }
 
 /** What others get where it is not the original. */
-function handOutWords(found: FileHandOut | undefined): string[] {
+function handOutWords(found: FileHandOut | undefined, { say }: Speaker): string[] {
 	if (found === undefined || found.use.stored_sha256 === null) return [];
 	const { others, use } = found;
 	if (others.form === "original") return [];
@@ -46,26 +48,28 @@ function twoLines(sha256: string): string {
 	return `${sha256.slice(0, 32)}\n${sha256.slice(32)}`;
 }
 
-function sizeWords(bytes: number): string {
-	return bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
+function sizeWords(bytes: number, { writeDigits }: Speaker): string {
+	return bytes < 1e6 ? `${Math.ceil(bytes / 1e3)} kB` : `${writeDigits((bytes / 1e6).toFixed(1))} MB`;
 }
 
 /** The rule and the figures of each compared check. */
 export function method(report: ReportFacts): Section {
+	const { say } = report.speaker;
 	const head = [say("report.column-check"), say("report.method-rule"), say("report.method-numbers")];
 	return {
 		title: say("report.method"),
 		blocks: [
 			paragraph(say("report.method-text")),
 			...report.legs.flatMap((leg) => {
-				const rows = methodRows(leg);
+				const rows = methodRows(leg, report.speaker);
 				return rows.length === 0 ? [] : [subheading(legTitle(report, leg.leg)), table(head, [4, 5, 4], rows)];
 			}),
 		],
 	};
 }
 
-function methodRows({ found }: ReportLeg): string[][] {
+function methodRows({ found }: ReportLeg, speaker: Speaker): string[][] {
+	const { say, writeNumber } = speaker;
 	return found.comparison.rows.flatMap((row) => {
 		const { comparison, check } = row;
 		if (comparison.status !== "assessed" || (!isTested(row.departure) && !isTested(row.arrival))) return [];
@@ -76,12 +80,17 @@ function methodRows({ found }: ReportLeg): string[][] {
 			...(enNumber === null ? [] : [say("report.method-en", { en: enNumber })]),
 			...(pValue === null ? [] : [say("report.method-p", { p: writeNumber(pValue) })]),
 		];
-		const rule = say("report.method-rule-of", { kind, comparability, better: betterIs });
-		return [[rowName(row), rule, numbers.join("; ") || "–"]];
+		const rule = say("report.method-rule-of", {
+			kind: say(`report.method-kind.${kind}` as ReportKey),
+			comparability: say(`report.method-comparability.${comparability}` as ReportKey),
+			better: say(`report.method-better.${betterIs}` as ReportKey),
+		});
+		return [[rowName(row, speaker), rule, numbers.join("; ") || "–"]];
 	});
 }
 
-export function sources({ legs }: ReportFacts): Section {
+export function sources({ legs, speaker }: ReportFacts): Section {
+	const { say, language } = speaker;
 	const all = legs.flatMap(({ found, view, packs }): Source[] => [
 		...found.comparison.rows.flatMap(({ comparison }) => comparison.sources),
 		...((view.origin?.sources ?? []) as readonly Source[]),
@@ -91,14 +100,20 @@ export function sources({ legs }: ReportFacts): Section {
 	const head = (["document", "place", "standing"] as const).map((name) => say(`report.sources-${name}`));
 	const rows = [...unique.values()]
 		.sort((a, b) => a.document.localeCompare(b.document, "en") || a.locator.localeCompare(b.locator, "en"))
-		.map(({ document, locator, standing }) => [document, locator, say(`pack.standing.${standing}` as TextKey)]);
+		.map(({ id, document, locator, standing }) => {
+			const own = `report.sources-own.${id}`;
+			const title = isReportKey(own) ? say(own) : quoted(document, "en");
+			return [title, quoted(locator, "en"), say(`pack.standing.${standing}` as ReportKey)];
+		});
+	const original = language === "en" ? [] : [paragraph(say("report.sources-original"), "small")];
 	return {
 		title: say("report.sources"),
-		blocks: rows.length === 0 ? [paragraph(say("report.none"))] : [table(head, [6, 4, 2], rows)],
+		blocks: rows.length === 0 ? [paragraph(say("report.none"))] : [...original, table(head, [6, 4, 2], rows)],
 	};
 }
 
-export function howToVerify({ checkpoint, root, keys }: ReportFacts): Section {
+export function howToVerify({ checkpoint, root, keys, speaker }: ReportFacts): Section {
+	const { say } = speaker;
 	return {
 		title: say("report.verify"),
 		blocks: [

@@ -5,15 +5,26 @@ import { checksOf } from "../../../catalogue/checks/checks.ts";
 import type { OpenedStatement, StatementReading } from "../../../records/record-statement.ts";
 import { type Block, facts, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
 import { quantityWords, readingWords } from "../../../texts/reading-words.ts";
-import { isTextKey, say, type TextKey } from "../../../texts/say.ts";
-import { showTime } from "../../../texts/shown-time.ts";
+import { isReportKey, type ReportKey } from "../../../texts/say.ts";
+import type { Speaker } from "../../../texts/speaker.ts";
 import type { SealedRecord } from "../../records/record-views.ts";
 import { numbersOf } from "../numbered-exhibits.ts";
 import type { ReportFacts } from "../report-facts.ts";
-import { claimed, known, nameOfParty, outerDamageWords, stateOf, throughWhat, titleOf, told } from "../report-words.ts";
+import {
+	claimed,
+	known,
+	nameOfParty,
+	outerDamageWords,
+	stateOf,
+	throughWhat,
+	titleOf,
+	told,
+	typedText,
+} from "../report-words.ts";
 import { entryBlocks } from "./entries.ts";
 
 export function records(report: ReportFacts): Section {
+	const { say } = report.speaker;
 	return {
 		title: say("report.records"),
 		blocks:
@@ -28,23 +39,27 @@ export function records(report: ReportFacts): Section {
 
 function recordBlocks(report: ReportFacts, record: SealedRecord, n: number): Block[] {
 	const { statement, view } = record;
+	const { speaker, order } = report;
+	const { say } = speaker;
 	return [
-		subheading(say("report.record", { n, what: titleOf(report.order, record) })),
+		subheading(say("report.record", { n, what: titleOf(order, record, speaker) })),
 		facts([...sealFacts(report, record), ...stateFacts(report, record)]),
 		...(view.supersededBy === null ? [] : [paragraph(say("report.record-amended"), "note")]),
-		...quotes(statement),
-		...readings(statement),
+		...quotes(statement, speaker),
+		...readings(statement, speaker),
 	];
 }
 
-function sealFacts({ order, entries }: ReportFacts, { statement, view, entry }: SealedRecord) {
-	const how = throughWhat(entry.byId);
+function sealFacts({ order, entries, speaker }: ReportFacts, { statement, view, entry }: SealedRecord) {
+	const { say, showTime } = speaker;
+	const how = throughWhat(entry.byId, speaker);
 	const names = [statement.recordedBy, nameOfParty(order, view.holderId)].filter((name) => name !== undefined);
 	const isByLink = entry.byId.startsWith("lnk_");
 	return known(
-		["report.record-how", say(`record.provenance.${view.provenance}` as TextKey)],
-		["report.record-by", [...new Set(names.map(told))].join(", ")],
-		["report.record-seen", claimed(statement.observed)],
+		speaker,
+		["report.record-how", say(`record.provenance.${view.provenance}` as ReportKey)],
+		["report.record-by", [...new Set(names.map((name) => told(name, speaker)))].join(", ")],
+		["report.record-seen", claimed(statement.observed, speaker)],
 		[
 			"report.record-seal",
 			say("report.record-seal-of", { index: String(entry.index), time: showTime(entry.time), how }),
@@ -67,67 +82,72 @@ function isSignedByParty({ leafSha256 }: SealedRecord["entry"], entries: ReportF
 	);
 }
 
-function stateFacts({ exhibits }: ReportFacts, record: SealedRecord) {
+function stateFacts({ exhibits, speaker }: ReportFacts, record: SealedRecord) {
 	const { identity, setUp } = record.statement;
-	const text = (value: string | null | undefined) => (value === undefined ? null : told(value));
-	const setUpWords = [setUp.host, setUp.slot, setUp.supply, setUp.driver, setUp.load]
-		.filter((part) => part !== undefined)
-		.map(told);
+	const typed = (values: readonly (string | null)[], between: string) =>
+		values.length === 0 ? null : typedText(values.map((value) => told(value, speaker)).join(between), speaker);
+	const setUpWords = [setUp.host, setUp.slot, setUp.supply, setUp.driver, setUp.load].filter(
+		(part) => part !== undefined,
+	);
 	return known(
-		["report.record-state", stateOf(record)],
-		["arrival.serial-number", text(identity.serialNumber)],
-		["report.record-marks", identity.marks?.map(told).join("; ") || null],
-		["report.record-set-up", setUpWords.join("; ") || null],
-		["report.record-parcel", parcelWords(record.statement) || null],
+		speaker,
+		["report.record-state", stateOf(record, speaker)],
+		["arrival.serial-number", identity.serialNumber === undefined ? null : told(identity.serialNumber, speaker)],
+		["report.record-marks", typed(identity.marks ?? [], "; ")],
+		["report.record-set-up", typed(setUpWords, "; ")],
+		["report.record-parcel", parcelWords(record.statement, speaker) || null],
 		["report.record-exhibits", numbersOf(record, exhibits) || null],
 	);
 }
 
 /** What was noted of the parcel. */
-export function parcelWords({ parcel }: OpenedStatement): string {
+export function parcelWords({ parcel }: OpenedStatement, speaker: Speaker): string {
+	const { say } = speaker;
 	if (parcel === undefined) return "";
 	const { mass, outerDamage, sealsIntact, indicatorTripped, remark } = parcel;
 	return [
-		...(mass === undefined ? [] : [say("report.record-parcel-mass", { mass: quantityWords(mass) })]),
-		...(outerDamage === undefined ? [] : [outerDamageWords(outerDamage) ?? ""]),
+		...(mass === undefined ? [] : [say("report.record-parcel-mass", { mass: quantityWords(mass, speaker) })]),
+		...(outerDamage === undefined ? [] : [outerDamageWords(outerDamage, speaker) ?? ""]),
 		...(sealsIntact === undefined ? [] : [say(sealsIntact ? "report.record-seals" : "report.record-seals-not")]),
 		...(indicatorTripped === undefined
 			? []
 			: [say(indicatorTripped ? "report.record-indicator" : "report.record-indicator-not")]),
-		...(remark === undefined ? [] : [told(remark)]),
+		...(remark === undefined ? [] : [told(remark, speaker)]),
 	].join("; ");
 }
 
 /** Someone's own words, in their own language. */
-function quotes({ reported, statement }: OpenedStatement): Block[] {
+function quotes({ reported, statement }: OpenedStatement, speaker: Speaker): Block[] {
+	const { say } = speaker;
 	return [
 		...(reported === undefined
 			? []
 			: [
 					paragraph(
 						say("report.record-words", {
-							time: claimed(reported.received),
-							channel: say(`record.channel.${reported.channel}` as TextKey),
+							time: claimed(reported.received, speaker),
+							channel: say(`record.channel.${reported.channel}` as ReportKey),
 						}),
 					),
-					paragraph(told(reported.words), "quote"),
+					paragraph(told(reported.words, speaker), "quote"),
 				]),
 		...(statement === undefined
 			? []
-			: [paragraph(say("report.record-statement")), paragraph(told(statement), "quote")]),
+			: [paragraph(say("report.record-statement")), paragraph(told(statement, speaker), "quote")]),
 	];
 }
 
-function readings(statement: OpenedStatement): Block[] {
+function readings(statement: OpenedStatement, speaker: Speaker): Block[] {
+	const { say } = speaker;
 	const checks = checksOf(statement.itemClass);
 	const isSilent = ({ notTested }: StatementReading<unknown>) => notTested?.reason === "not-recorded";
 	const told = statement.readings.filter((reading) => !isSilent(reading));
-	const silent = statement.readings.filter(isSilent).map((reading) => nameOfReading(reading, checks));
+	const silent = statement.readings.filter(isSilent).map((reading) => nameOfReading(reading, checks, speaker));
 	const head = [say("report.column-check"), say("report.column-result"), say("report.column-how")];
 	const rows = told.map((reading) => [
-		nameOfReading(reading, checks),
-		readingWords(reading, checks.find(({ id }) => id === reading.check)?.kind),
-		say(`record.provenance.${reading.provenance}` as TextKey),
+		nameOfReading(reading, checks, speaker),
+		readingWords(reading, checks.find(({ id }) => id === reading.check)?.kind, speaker),
+		say(`record.provenance.${reading.provenance}` as ReportKey),
 	]);
 	return [
 		...(rows.length === 0 ? [] : [table(head, [5, 4, 3], rows)]),
@@ -135,7 +155,11 @@ function readings(statement: OpenedStatement): Block[] {
 	];
 }
 
-function nameOfReading(reading: StatementReading<unknown>, checks: readonly CheckDefinition[]): string {
+function nameOfReading(
+	reading: StatementReading<unknown>,
+	checks: readonly CheckDefinition[],
+	{ say }: Speaker,
+): string {
 	const key = checks.find(({ id }) => id === reading.check)?.nameKey;
-	return reading.definition?.name ?? (key !== undefined && isTextKey(key) ? say(key) : reading.check);
+	return reading.definition?.name ?? (key !== undefined && isReportKey(key) ? say(key) : reading.check);
 }

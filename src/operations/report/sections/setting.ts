@@ -1,16 +1,15 @@
 /** Sections that say what is asked, how to read the answer, who ran the server, and what the item is. */
-import { facts, list, paragraph, type Section } from "../../../reports/report.ts";
+import { facts, list, paragraph, type Section, type Words } from "../../../reports/report.ts";
 import { inMillimetres } from "../../../texts/millimetres.ts";
-import { say, type TextKey, writeNumber } from "../../../texts/say.ts";
-import { showTime } from "../../../texts/shown-time.ts";
+import type { ReportKey } from "../../../texts/say.ts";
 import type { ReportFacts } from "../report-facts.ts";
-import { ageWords, itemTitle, known, money } from "../report-words.ts";
+import { ageWords, itemTitle, known, money, typedText } from "../report-words.ts";
 
-export function question(): Section {
+export function question({ speaker: { say } }: ReportFacts): Section {
 	return { title: say("report.question"), blocks: [paragraph(say("report.question-text"))] };
 }
 
-export function howToRead(): Section {
+export function howToRead({ speaker: { say } }: ReportFacts): Section {
 	return {
 		title: say("report.reading"),
 		blocks: [
@@ -22,7 +21,8 @@ export function howToRead(): Section {
 	};
 }
 
-export function server({ order, publicUrl, keys, stamp, readIn }: ReportFacts): Section {
+export function server({ order, publicUrl, keys, stamp, readIn, speaker }: ReportFacts): Section {
+	const { say, showTime } = speaker;
 	return {
 		title: say("report.server"),
 		blocks: [
@@ -32,7 +32,7 @@ export function server({ order, publicUrl, keys, stamp, readIn }: ReportFacts): 
 				[say("report.server-address"), publicUrl],
 				...(readIn === null
 					? []
-					: [[say("read-in.report"), say("read-in.report-of", { time: showTime(readIn.readInAt) })] as const]),
+					: [[say("report.read-in"), say("report.read-in-of", { time: showTime(readIn.readInAt) })] as const]),
 				[say("report.server-origin"), keys[0]?.origin ?? ""],
 				[say("report.server-keys"), keys.map(({ id }) => id).join(", ")],
 				[
@@ -47,7 +47,8 @@ export function server({ order, publicUrl, keys, stamp, readIn }: ReportFacts): 
 }
 
 export function item(report: ReportFacts): Section {
-	const { order } = report;
+	const { order, speaker } = report;
+	const { say } = speaker;
 	const { terms } = order;
 	return {
 		title: say("report.item"),
@@ -55,11 +56,12 @@ export function item(report: ReportFacts): Section {
 			facts([
 				...itemFacts(report),
 				...known(
+					speaker,
 					["report.owner", `${order.owner.name}, ${order.owner.country}`],
 					["report.repairer", `${order.repairer.name}, ${order.repairer.country}`],
-					["report.contract", say(`shop.contract.${order.contractKind}` as TextKey)],
-					["report.fault", terms.reportedFault],
-					["report.work", terms.agreedWork],
+					["report.contract", say(`shop.contract.${order.contractKind}` as ReportKey)],
+					["report.fault", typedText(terms.reportedFault, speaker)],
+					["report.work", typedText(terms.agreedWork, speaker)],
 				),
 			]),
 			paragraph(say("report.order-noted"), "small"),
@@ -68,24 +70,26 @@ export function item(report: ReportFacts): Section {
 }
 
 /** What the order says of the item itself. */
-export function itemFacts({ order, asOf }: ReportFacts): (readonly [string, string])[] {
+export function itemFacts({ order, asOf, speaker }: ReportFacts): (readonly [string, Words])[] {
+	const { say, writeNumber, writeDigits } = speaker;
 	const { item: of } = order;
 	const sides = [of.lengthM, of.widthM, of.heightM];
 	const size = sides.every((side) => side !== undefined)
-		? `${sides.map((side) => inMillimetres(side ?? 0)).join(" × ")} mm`
+		? `${sides.map((side) => writeDigits(inMillimetres(side ?? 0))).join(" × ")} mm`
 		: null;
 	const mass = of.massKg === undefined ? null : `${writeNumber(of.massKg)} kg`;
 	return known(
+		speaker,
 		["report.item-what", itemTitle(order)],
-		["report.item-class", say(`shop.class.${of.class}` as TextKey)],
+		["report.item-class", say(`shop.class.${of.class}` as ReportKey)],
 		["report.item-serial", of.serialNumber ?? say("report.transit-not-noted")],
-		["report.item-value", money(of.value) ?? say("report.transit-not-noted")],
-		["report.item-age", ageWords(of.boughtOn, asOf)],
+		["report.item-value", money(of.value, speaker) ?? say("report.transit-not-noted")],
+		["report.item-age", ageWords(of.boughtOn, asOf, speaker)],
 		["report.item-mass", [mass, size].filter((part) => part !== null).join(", ") || null],
 	);
 }
 
-export function sealLimits(): Section {
+export function sealLimits({ speaker: { say } }: ReportFacts): Section {
 	const points = ["true", "who", "when", "all", "item", "declared"] as const;
 	return { title: say("report.seal"), blocks: [list(points.map((point) => say(`report.seal.${point}`)))] };
 }

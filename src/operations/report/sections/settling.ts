@@ -2,13 +2,13 @@
 import type { PositionView } from "../../../contract/positions.ts";
 import type { SettlementStepView } from "../../../contract/settlement.ts";
 import { type Block, facts, paragraph, type Section, subheading } from "../../../reports/report.ts";
-import { say } from "../../../texts/say.ts";
-import { showTime } from "../../../texts/shown-time.ts";
+import type { Speaker } from "../../../texts/speaker.ts";
 import { amountsWords, checksWords, stepTitle, testWords } from "../../settling/settling-words.ts";
 import type { ReportFacts } from "../report-facts.ts";
 import { nameOfParty, titleOf, told } from "../report-words.ts";
 
 export function positions(report: ReportFacts): Section {
+	const { say } = report.speaker;
 	const blocks = report.positions.flatMap((position) => statementBlocks(report, position));
 	return {
 		title: say("report.positions"),
@@ -20,6 +20,7 @@ export function positions(report: ReportFacts): Section {
 }
 
 export function settlement(report: ReportFacts): Section {
+	const { say } = report.speaker;
 	const { status, steps } = report.settlement;
 	return {
 		title: say("report.settlement"),
@@ -31,7 +32,8 @@ export function settlement(report: ReportFacts): Section {
 	};
 }
 
-function statementBlocks({ order, records }: ReportFacts, position: PositionView): Block[] {
+function statementBlocks({ order, records, speaker }: ReportFacts, position: PositionView): Block[] {
+	const { say } = speaker;
 	const { answers, consignmentId, number } = position;
 	const leg = order.consignments.find(({ id }) => id === consignmentId);
 	const named = records.filter(({ view }) => position.recordIds.includes(view.id));
@@ -40,41 +42,43 @@ function statementBlocks({ order, records }: ReportFacts, position: PositionView
 		answers === null
 			? null
 			: say("settling.answers", { number: answers.number, stance: say(`settling.stance.${answers.stance}`) }),
-		testWords(position),
+		testWords(position, speaker),
 		leg === undefined ? null : say("settling.about-leg", { leg: leg.leg }),
 		named.length === 0
 			? null
-			: say("settling.about-records", { records: named.map((record) => titleOf(order, record)).join("; ") }),
-		checksWords(position),
+			: say("settling.about-records", { records: named.map((record) => titleOf(order, record, speaker)).join("; ") }),
+		checksWords(position, speaker),
 	].filter((words) => words !== null);
 	return [
 		subheading(`${who} ${say(`settling.kind.${position.kind}`)}`),
-		paragraph(told(position.text), "quote"),
+		paragraph(told(position.text, speaker), "quote"),
 		...(about.length === 0 ? [] : [paragraph(about.join(" "))]),
-		...sealBlocks(position),
+		...sealBlocks(position, speaker),
 	];
 }
 
-function stepBlocks({ order, settlement: { steps } }: ReportFacts, step: SettlementStepView, place: number): Block[] {
+function stepBlocks(report: ReportFacts, step: SettlementStepView, place: number): Block[] {
+	const { order, settlement, speaker } = report;
+	const { say } = speaker;
 	const { outcome, itemNext, state } = step;
 	return [
-		subheading(stepTitle(steps, place, (partyId) => nameOfParty(order, partyId))),
+		subheading(stepTitle(settlement.steps, place, (partyId) => nameOfParty(order, partyId), speaker)),
 		...(outcome === null || itemNext === null || state === null
 			? []
 			: [
 					facts([
 						[say("settling.outcome"), say(`settling.outcome.${outcome}`)],
-						[say("settling.amounts"), amountsWords(step.amounts)],
+						[say("settling.amounts"), amountsWords(step.amounts, speaker)],
 						[say("settling.item-next"), say(`settling.item.${itemNext}`)],
 						[say("report.settlement-state"), say(`settling.state.${state}`)],
 					]),
 				]),
 		...(step.text === null ? [] : [paragraph(step.text, "quote")]),
-		...sealBlocks(step),
+		...sealBlocks(step, speaker),
 	];
 }
 
-function sealBlocks(sealed: PositionView | SettlementStepView): Block[] {
+function sealBlocks(sealed: PositionView | SettlementStepView, { say, showTime }: Speaker): Block[] {
 	const isLink = sealed.sealedBy.startsWith("lnk_");
 	const how = say(isLink ? "report.record-by-link" : "report.record-by-account");
 	const facts = { index: String(sealed.index), time: showTime(sealed.sealedAt), how };

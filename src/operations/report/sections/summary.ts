@@ -1,16 +1,16 @@
 /** The first page: the question, the newest leg that can be compared, what this edition leaves out. */
 import { type Block, facts, list, paragraph, type Section, subheading } from "../../../reports/report.ts";
-import { say, type TextKey } from "../../../texts/say.ts";
-import { showTime } from "../../../texts/shown-time.ts";
+import type { ReportKey } from "../../../texts/say.ts";
 import { leadScreen } from "../../comparison/lead-screen.ts";
 import { leftOut } from "../left-out.ts";
 import { sentencesOnOnePage } from "../one-page.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
 import { itemTitle, nameOfParty } from "../report-words.ts";
-import { showClaimedTime } from "./comparison.ts";
+import { claimedTimeWriter } from "./comparison.ts";
 
 export function summary(report: ReportFacts): Section {
-	const { order, records, legs, checkpoint, root, asOf } = report;
+	const { order, records, legs, checkpoint, root, asOf, speaker } = report;
+	const { say, showTime } = speaker;
 	const compared = legs.findLast(({ found }) => found.departure !== null && found.arrival !== null);
 	const leg = compared ?? legs.at(-1);
 	return {
@@ -27,13 +27,14 @@ export function summary(report: ReportFacts): Section {
 			]),
 			...(leg === undefined ? [] : legBlocks(report, leg)),
 			subheading(say("report.summary-left-out")),
-			list(leftOut(report.edition)),
+			list(leftOut(report.edition, speaker)),
 			paragraph(say("report.summary-not"), "small"),
 		],
 	};
 }
 
-function legBlocks({ order }: ReportFacts, { leg, found }: ReportLeg): Block[] {
+function legBlocks({ order, speaker }: ReportFacts, { leg, found }: ReportLeg): Block[] {
+	const { say } = speaker;
 	const title = say("report.summary-leg", {
 		leg: leg.leg,
 		from: nameOfParty(order, leg.consignorId),
@@ -42,14 +43,17 @@ function legBlocks({ order }: ReportFacts, { leg, found }: ReportLeg): Block[] {
 	if (found.departure === null || found.arrival === null) {
 		return [subheading(title), paragraph(say("report.summary-open"))];
 	}
-	const { certain, uncertain, placed } = leadScreen(found, showClaimedTime);
+	const { certain, uncertain, placed } = leadScreen(found, claimedTimeWriter(speaker), speaker);
 	return [
 		subheading(title),
-		paragraph(say(`comparison-page.lead.${found.comparison.outcome}` as TextKey)),
-		...sentencesOnOnePage([
-			{ title: "report.comparison-certain", sentences: certain },
-			{ title: "report.comparison-placed", sentences: placed },
-			{ title: "report.comparison-uncertain", sentences: uncertain },
-		]),
+		paragraph(say(`comparison-page.lead.${found.comparison.outcome}` as ReportKey)),
+		...sentencesOnOnePage(
+			[
+				{ title: "report.comparison-certain", sentences: certain },
+				{ title: "report.comparison-placed", sentences: placed },
+				{ title: "report.comparison-uncertain", sentences: uncertain },
+			],
+			speaker,
+		),
 	];
 }

@@ -1,6 +1,7 @@
 /** What the findings fit, and what nobody has looked for, on either side alike. */
 import { type Block, list, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
-import { say, type TextKey } from "../../../texts/say.ts";
+import type { ReportKey } from "../../../texts/say.ts";
+import type { Speaker } from "../../../texts/speaker.ts";
 import { isTested, rowName } from "../../comparison/lead-screen.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
 import { legTitle } from "./transit.ts";
@@ -9,8 +10,9 @@ type Origin = NonNullable<ReportLeg["view"]["origin"]>;
 type Said = { readonly id: string; readonly says: string };
 
 export function support(report: ReportFacts): Section {
+	const { say } = report.speaker;
 	const blocks = report.legs.flatMap(({ leg, view }) =>
-		view.origin === null ? [] : [subheading(legTitle(report, leg)), ...originBlocks(view.origin)],
+		view.origin === null ? [] : [subheading(legTitle(report, leg)), ...originBlocks(view.origin, report.speaker)],
 	);
 	return {
 		title: say("report.support"),
@@ -18,7 +20,7 @@ export function support(report: ReportFacts): Section {
 	};
 }
 
-function originBlocks({ origins, turnsOn, cautions, nextTests }: Origin): Block[] {
+function originBlocks({ origins, turnsOn, cautions, nextTests }: Origin, { say }: Speaker): Block[] {
 	const borne = origins.filter((one) => one.support !== "not-tested");
 	const open = origins.filter((one) => one.support === "not-tested");
 	const head = (["origin", "for", "against", "support"] as const).map((name) => say(`comparison-page.origin.${name}`));
@@ -46,32 +48,35 @@ function words(said: readonly Said[]): string {
 }
 
 export function missing(report: ReportFacts): Section {
+	const { speaker } = report;
+	const { say } = speaker;
 	return {
 		title: say("report.missing"),
 		blocks: [
 			paragraph(say("report.missing-text")),
 			...report.legs.flatMap((leg) => [
 				subheading(legTitle(report, leg.leg)),
-				...untested(leg),
-				...(leg.view.origin === null ? [] : unfound(leg.view.origin)),
+				...untested(leg, speaker),
+				...(leg.view.origin === null ? [] : unfound(leg.view.origin, speaker)),
 			]),
 		],
 	};
 }
 
-function untested({ found }: ReportLeg): Block[] {
+function untested({ found }: ReportLeg, speaker: Speaker): Block[] {
+	const { say } = speaker;
 	if (found.departure === null || found.arrival === null) return [paragraph(say("report.summary-open"))];
 	return (["departure", "arrival"] as const).flatMap((end) => {
-		const names = found.comparison.rows.filter((row) => !isTested(row[end])).map(rowName);
+		const names = found.comparison.rows.filter((row) => !isTested(row[end])).map((row) => rowName(row, speaker));
 		return [
-			paragraph(say(`comparison-page.untested.${end}` as TextKey), "note"),
+			paragraph(say(`comparison-page.untested.${end}` as ReportKey), "note"),
 			paragraph(names.join("; ") || say("comparison-page.untested-none")),
 		];
 	});
 }
 
 /** For the origins that are still open. */
-function unfound({ origins }: Origin): Block[] {
+function unfound({ origins }: Origin, { say }: Speaker): Block[] {
 	const open = origins.filter((one) => one.support === "supports" || one.support === "neutral");
 	return (["departure", "transit", "arrival"] as const).flatMap((side) => {
 		const all = new Map(open.flatMap((one) => one.missing[side]).map(({ id, says }) => [id, says]));

@@ -34,7 +34,12 @@ export function ClassPage({ request, itemClass }: { readonly request: FastifyReq
 						<CheckFigures check={check} />
 						<dl class="facts">
 							<dt>{say("catalogue.unit")}</dt>
-							<dd>{check.typedUnits.map(unitSymbol).filter(Boolean).join(", ") || say("catalogue.no-unit")}</dd>
+							<dd>
+								{check.typedUnits
+									.map((unit) => unitSymbol(unit))
+									.filter(Boolean)
+									.join(", ") || say("catalogue.no-unit")}
+							</dd>
 							<dt>{say("catalogue.compared")}</dt>
 							<dd>{say(`own.comparability.${check.comparability}`)}</dd>
 							<dt>{say("catalogue.who")}</dt>

@@ -74,7 +74,7 @@ export function PackingSheet({ order, input, plan, stock }: PackingSheetProps) {
 						</>
 					)}
 					<dt>{say("pack.bag")}</dt>
-					<dd>{pack.bagLayers.map(bagWords).join("; ") || say("pack.no-layer")}</dd>
+					<dd>{pack.bagLayers.map((layer) => bagWords(layer)).join("; ") || say("pack.no-layer")}</dd>
 					<dt>{say("pack.closed-how")}</dt>
 					<dd>{pack.closedHow ?? say("pack.closing-advice")}</dd>
 				</dl>

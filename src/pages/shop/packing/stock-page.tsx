@@ -64,7 +64,7 @@ export function StockPage({ request, stock, ...field }: StockPageProps) {
 			<Shelf
 				kind="bags"
 				formToken={formToken}
-				things={stock.bags.map((bag) => [bag, bag.layers.map(bagWords).join("; ")])}
+				things={stock.bags.map((bag) => [bag, bag.layers.map((layer) => bagWords(layer)).join("; ")])}
 			>
 				<Keep kind="bags" formToken={formToken} {...field}>
 					<p class="hint">{say("stock.bag-text")}</p>
