@@ -140,7 +140,7 @@ describe.skipIf(BROWSER_MISSING)("the main job in a browser", () => {
 		const receipt = await page.textContent("main");
 		expect(receipt).toContain("Checkpoint of the log");
 		expect(receipt).toContain("16 lanes");
-		expect(receipt).toContain("62,5");
+		expect(receipt).toContain("62.5");
 		expect(await page.locator(".thumbs img").count()).toBe(1);
 
 		await page.goto(orderUrl);
@@ -161,6 +161,8 @@ describe.skipIf(BROWSER_MISSING)("the main job in a browser", () => {
 		await owner.waitForURL("**/parcel-closed");
 		await owner.setInputFiles("[name='photos.files']", PHOTO);
 		await owner.click("button[value='next']");
+		// What was chosen is sent first; the act waits for it.
+		await owner.waitForURL((url) => !url.pathname.endsWith("/parcel-closed"));
 		const recordUrl = owner.url().replace(/\/[^/]+$/, "");
 		await owner.goto(`${recordUrl}/identity`);
 		await owner.fill("[name='identity.serialNumber']", "BL7-00042-K");
@@ -173,6 +175,7 @@ describe.skipIf(BROWSER_MISSING)("the main job in a browser", () => {
 			buffer: demoData("outputs/card-arrival-load.txt"),
 		});
 		await owner.locator("main button.quiet[value='stay']").first().click();
+		await owner.locator(".file-lines").first().waitFor();
 		await owner.goto(`${recordUrl}/result`);
 		await owner.check("[name='state'][value='intermittent']");
 		await owner.fill("[name='observedAt']", "2026-10-09T19:10");

@@ -20,6 +20,7 @@ export async function pictureScene(shop: TestApp): Promise<PictureScene> {
 	const scene = await customerScene(shop);
 	const { orderId, recordId, link } = scene;
 	const other = await customerScene(shop);
+	const { repairer } = (await shop.ask("GET", `/api/v1/orders/${orderId}`)).json();
 	const shopRecord = await shop.ask("POST", `/api/v1/orders/${orderId}/records`, { stage: "bench" });
 	const shopRecordId = shopRecord.json().id as string;
 	const enter = async (made: { url: string; code: string }) => {
@@ -35,7 +36,8 @@ export async function pictureScene(shop: TestApp): Promise<PictureScene> {
 	const as = {
 		shop: { authorization: `Bearer ${shop.token}` },
 		owner: await enter(link),
-		settle: await makeLink({ scope: "settle" }),
+		// Of the other side than the owner.
+		settle: await makeLink({ scope: "settle", partyId: repairer.id }),
 		reader: await makeLink({ scope: "reader" }),
 		other: await enter(other.link),
 	};
