@@ -41,7 +41,7 @@ export const firstState = {
 
 	"first-state.grade-full": "full",
 	"first-state.grade-fair": "fair",
-	"first-state.grade-weak": "weak: not working there",
+	"first-state.grade-weak": "weak",
 	"first-state.grade-void": "void",
 	"first-state.grade-none": "none yet",
 } as const;

@@ -49,7 +49,7 @@ export const firstState: ReportTexts["firstState"] = {
 	"first-state.full": "Un état premier complet.",
 	"first-state.grade-full": "complet",
 	"first-state.grade-fair": "passable",
-	"first-state.grade-weak": "faible : ne fonctionne pas sur place",
+	"first-state.grade-weak": "faible",
 	"first-state.grade-void": "sans valeur",
 	"first-state.grade-none": "pas encore",
 };

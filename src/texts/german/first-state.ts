@@ -49,7 +49,7 @@ export const firstState: ReportTexts["firstState"] = {
 	"first-state.full": "Ein vollständiger Erstzustand.",
 	"first-state.grade-full": "vollständig",
 	"first-state.grade-fair": "brauchbar",
-	"first-state.grade-weak": "schwach: funktioniert dort nicht",
+	"first-state.grade-weak": "schwach",
 	"first-state.grade-void": "hinfällig",
 	"first-state.grade-none": "noch keiner",
 };
