@@ -5,7 +5,7 @@ import { carrierTextQuery, reportQuery } from "../contract/report.ts";
 import type { Deps } from "../operations/deps.ts";
 import { carrierText } from "../operations/report/carrier-text.ts";
 import { composeReport } from "../operations/report/compose-report.ts";
-import { readReportFacts } from "../operations/report/report-facts.ts";
+import { readReportFacts } from "../operations/report/read-report-facts.ts";
 import type { ReportWriter } from "../operations/report/report-writer.ts";
 import { validate } from "../operations/validate.ts";
 import { pathId } from "./parts.ts";

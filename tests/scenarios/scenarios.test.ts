@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { composeReport } from "../../src/operations/report/compose-report.ts";
-import { readReportFacts } from "../../src/operations/report/report-facts.ts";
+import { readReportFacts } from "../../src/operations/report/read-report-facts.ts";
 import { english } from "../../src/texts/english.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 import { ENGLISH_WORDS } from "../texts/english-words.ts";

@@ -5,7 +5,7 @@ import { type DerivativeRow, derivativesOf, type PictureUse } from "../../databa
 import { fault } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
 import { mustBeShop } from "../may.ts";
-import { readReportFacts } from "../report/report-facts.ts";
+import { readReportFacts } from "../report/read-report-facts.ts";
 import type { FileHandOut } from "./hand-out.ts";
 import { copyBytes, keepCopy } from "./picture-files.ts";
 import { runPictureChild } from "./run-picture-child.ts";

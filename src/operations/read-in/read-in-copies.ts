@@ -7,8 +7,8 @@ import type { Queryable } from "../../database/connection.ts";
 import { derivativePlaceOf, insertDerivative, insertHandOut } from "../../database/pictures.ts";
 import { removeExhibit, storeExhibit } from "../../exhibits/store.ts";
 import type { Bag } from "../../records/verify/dossier/read-bag.ts";
+import { checkedBytes, type ReadInDeps } from "./checked-bytes.ts";
 import type { NotedOrder } from "./dossier-content.ts";
-import { checkedBytes, type ReadInDeps } from "./read-in-dossier.ts";
 
 export interface ReadInCopy {
 	readonly original: string;

@@ -17,7 +17,6 @@ import { insertReadInLog, insertSealedRecord, isPartyOfLog, noteEarlierTimes } f
 import { exhibitPlaceOf, insertExhibit, insertOpenings } from "../../database/records.ts";
 import { insertAssessment } from "../../database/sealed.ts";
 import { removeExhibit, storeExhibit } from "../../exhibits/store.ts";
-import { sha256Hex } from "../../records/canonical.ts";
 import { openStatement } from "../../records/open-statement.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
 import type { ByteSource } from "../../records/verify/dossier/byte-source.ts";
@@ -26,8 +25,8 @@ import { verifyDossier } from "../../records/verify/dossier/verify-dossier.ts";
 import type { Given } from "../../records/verify/given.ts";
 import { runningHash } from "../../records/verify/hashes.ts";
 import { verifyReceipt } from "../../records/verify/verify-receipt.ts";
-import type { Deps } from "../deps.ts";
 import { ERASED, partsOfFacts, partsOfItem, partsOfTerms } from "../orders/personal-parts.ts";
+import { checkedBytes, type ReadInDeps } from "./checked-bytes.ts";
 import { type DossierContent, dossierContent, type NotedOrder } from "./dossier-content.ts";
 import { insertCopies, type ReadInCopy, storedCopies } from "./read-in-copies.ts";
 import { ReadInRefusal } from "./read-in-refusal.ts";
@@ -36,8 +35,6 @@ interface StoredOriginal {
 	readonly name: string;
 	readonly crc32: number;
 }
-
-export type ReadInDeps = Pick<Deps, "database" | "partyKeys" | "exhibitFolder">;
 
 export interface ReadIn {
 	readonly orderId: string;
@@ -106,20 +103,6 @@ function refuseUnverified({ outcome, checks }: Awaited<ReturnType<typeof verifyD
 	if (outcome === "verified") return;
 	const failed = checks.find((check) => check.outcome === "failed");
 	throw new ReadInRefusal(failed?.id ?? "form", failed?.where ?? "");
-}
-
-/** A file's bytes, which must be those that were hashed: the file may have changed since. */
-export async function checkedBytes(
-	bag: Bag,
-	path: string,
-	check: (bytes: Uint8Array) => void = () => {},
-): Promise<Uint8Array> {
-	const file = bag.files.get(path);
-	if (file === undefined) throw new ReadInRefusal("order-file", path);
-	const bytes = await bag.bytesOf(path);
-	if (sha256Hex(bytes) !== file.sha256) throw new ReadInRefusal("bag", path);
-	check(bytes);
-	return bytes;
 }
 
 /** A party of the same log, which came with another order of it, is there already. */

@@ -7,7 +7,7 @@ import type { Deps } from "../../operations/deps.ts";
 import { readCheckpointFacts } from "../../operations/log/read-log.ts";
 import { readOrderLine } from "../../operations/orders/order-line.ts";
 import { carrierText } from "../../operations/report/carrier-text.ts";
-import { readReportFacts } from "../../operations/report/report-facts.ts";
+import { readReportFacts } from "../../operations/report/read-report-facts.ts";
 import { validate } from "../../operations/validate.ts";
 import { sendPage } from "../render.ts";
 import { CarrierTextPage } from "./carrier-text-page.tsx";
