@@ -41,9 +41,22 @@ export async function enterWith(
 
 /** Nothing wider than the screen, and nothing that axe-core finds. Axe runs by `evaluate`: pages allow no foreign script. */
 export async function expectSound(page: Page): Promise<void> {
-	const wider = await page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+	const wider = await settled(page, "document.documentElement.scrollWidth - document.documentElement.clientWidth");
 	expect(wider, `${page.url()} is wider than the screen`).toBe(0);
-	const found = await page.evaluate(`${AXE}; axe.run(document, { runOnly: ${JSON.stringify(RULES)} })`);
+	const found = await settled(page, `${AXE}; axe.run(document, { runOnly: ${JSON.stringify(RULES)} })`);
 	const { violations } = found as { violations: { id: string; nodes: { html: string }[] }[] };
 	expect(violations.map(({ id, nodes }) => [page.url(), id, nodes[0]?.html])).toEqual([]);
+}
+
+/** A click does not wait for the page that it leads to: where that comes in between, once more on the new one. */
+async function settled(page: Page, expression: string): Promise<unknown> {
+	for (let attempt = 1; ; attempt += 1) {
+		await page.waitForLoadState();
+		try {
+			return await page.evaluate(expression);
+		} catch (error) {
+			const isLeft = /context was destroyed|of null/.test((error as Error).message);
+			if (!isLeft || attempt === 3) throw error;
+		}
+	}
 }

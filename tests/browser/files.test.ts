@@ -53,6 +53,8 @@ describe.skipIf(BROWSER_MISSING)("a file", () => {
 		})()`);
 		expect(states).toEqual([true, false]);
 		expect(await chosen("photo.item-front")).toEqual(["a.png", "b.png", "c.png"]);
+		// Text under the name of a picture is refused, once all of it is there.
+		await page.locator(".uploads .error").nth(2).waitFor();
 	});
 
 	it("that misses every field does not take the place of the page", async () => {

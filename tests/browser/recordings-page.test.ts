@@ -53,6 +53,7 @@ describe.skipIf(BROWSER_MISSING)("the recordings' pages", () => {
 		await expectSound(page);
 		await page.setInputFiles("#file", { name: "trip.csv", mimeType: "text/csv", buffer: Buffer.from(TABLE) });
 		await page.click("text=Look at its columns");
+		await page.waitForSelector("#time");
 		await expectSound(page);
 		expect(await page.inputValue("#time")).toBe("1");
 		expect(await page.inputValue("#timeUnit")).toBe("s");
