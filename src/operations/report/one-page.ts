@@ -11,16 +11,17 @@ export interface Kind {
 	readonly sentences: readonly string[];
 }
 
-/** Lines of a page that are left for the sentences of all kinds, and letters on a line. Our choice, seen on the demo's reports. */
-const LINES = 24;
+/** Lines that the first page has beside title and table, and letters on a line. Our choice, seen on the demo's reports. */
+const LINES = 34;
 const LETTERS = 92;
 /** Sentences of one kind, so that no kind takes the room of the others. */
 const MOST = 4;
 
-export function sentencesOnOnePage(kinds: readonly Kind[], { say }: Speaker): Block[] {
+/** @param others what stands on the page in any case */
+export function sentencesOnOnePage(kinds: readonly Kind[], others: readonly string[], { say }: Speaker): Block[] {
 	const told = kinds.filter(({ sentences }) => sentences.length > 0);
 	// A title takes a line, and so does what says how many are left.
-	let left = LINES - 2 * told.length;
+	let left = LINES - 2 * told.length - others.reduce((sum, sentence) => sum + linesOf(sentence), 0);
 	const share = (kind: number) => Math.floor(left / (told.length - kind));
 	return told.flatMap(({ title, sentences }, kind) => {
 		const shown = fitting(sentences, share(kind));

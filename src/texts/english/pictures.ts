@@ -71,7 +71,7 @@ export const pictures = {
 	"picture.back": "Back",
 
 	"photo-code.title": "Code in a photo",
-	"photo-code.write": "Write this code on paper and put it beside the board in the photos:",
+	"photo-code.write": "Write this code on paper and put it into the photos, beside what they show:",
 	"photo-code.why": "It shows that they were not taken before {time}.",
 	"photo-code.check": "Check the code in a photo",
 	"photo-code.text":

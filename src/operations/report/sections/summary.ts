@@ -13,10 +13,13 @@ export function summary(report: ReportFacts): Section {
 	const { say, showTime } = speaker;
 	const compared = legs.findLast(({ found }) => found.departure !== null && found.arrival !== null);
 	const leg = compared ?? legs.at(-1);
+	const question = say("report.summary-question");
+	const not = say("report.summary-not");
+	const leftOutOf = leftOut(report.edition, speaker);
 	return {
 		title: say("report.summary"),
 		blocks: [
-			paragraph(say("report.summary-question"), "note"),
+			paragraph(question, "note"),
 			facts([
 				[say("report.item-what"), itemTitle(order)],
 				[say("report.owner"), order.owner.name],
@@ -25,15 +28,15 @@ export function summary(report: ReportFacts): Section {
 				[say("report.summary-as-of"), showTime(asOf)],
 				[say("report.summary-log"), say("report.summary-log-of", { size: String(checkpoint.size), root })],
 			]),
-			...(leg === undefined ? [] : legBlocks(report, leg)),
+			...(leg === undefined ? [] : legBlocks(report, leg, [question, not, ...leftOutOf])),
 			subheading(say("report.summary-left-out")),
-			list(leftOut(report.edition, speaker)),
-			paragraph(say("report.summary-not"), "small"),
+			list(leftOutOf),
+			paragraph(not, "small"),
 		],
 	};
 }
 
-function legBlocks({ order, speaker }: ReportFacts, { leg, found }: ReportLeg): Block[] {
+function legBlocks({ order, speaker }: ReportFacts, { leg, found }: ReportLeg, others: readonly string[]): Block[] {
 	const { say } = speaker;
 	const title = say("report.summary-leg", {
 		leg: leg.leg,
@@ -44,15 +47,17 @@ function legBlocks({ order, speaker }: ReportFacts, { leg, found }: ReportLeg): 
 		return [subheading(title), paragraph(say("report.summary-open"))];
 	}
 	const { certain, uncertain, placed } = leadScreen(found, claimedTimeWriter(speaker), speaker);
+	const lead = say(`comparison-page.lead.${found.comparison.outcome}` as ReportKey);
 	return [
 		subheading(title),
-		paragraph(say(`comparison-page.lead.${found.comparison.outcome}` as ReportKey)),
+		paragraph(lead),
 		...sentencesOnOnePage(
 			[
 				{ title: "report.comparison-certain", sentences: certain },
 				{ title: "report.comparison-placed", sentences: placed },
 				{ title: "report.comparison-uncertain", sentences: uncertain },
 			],
+			[lead, ...others],
 			speaker,
 		),
 	];
