@@ -125,6 +125,13 @@ export async function deleteUpload(database: Queryable, id: string): Promise<voi
 	await database.query("DELETE FROM exhibit_upload WHERE id = $1", [id]);
 }
 
+/** The same, unless it became whole meanwhile; gives whether it is gone. */
+export async function deleteLostUpload(database: Queryable, id: string): Promise<boolean> {
+	return (
+		(await database.query("DELETE FROM exhibit_upload WHERE id = $1 AND sha256 IS NULL RETURNING id", [id])).length > 0
+	);
+}
+
 /** Uploads whose time is over, finished or not. */
 export async function expiredUploads(database: Queryable, now: Date): Promise<UploadRow[]> {
 	return database.query<UploadRow>(`SELECT ${COLUMNS} FROM exhibit_upload WHERE expires_at <= $1 ORDER BY id`, [now]);

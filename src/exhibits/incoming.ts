@@ -4,7 +4,7 @@
  */
 import { createHash } from "node:crypto";
 import { constants } from "node:fs";
-import { mkdir, open, readdir, rename, rm, stat } from "node:fs/promises";
+import { type FileHandle, mkdir, open, readdir, rename, rm, stat } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { crc32 } from "node:zlib";
 import { readSealed, type SealedFile } from "./sealed-file.ts";
@@ -53,14 +53,19 @@ export async function openIncoming(
 	held.set(tail);
 	let length = tail.length;
 	let offset = offsetBytes;
-	if (isNew) await file.write(Uint8Array.of(SEGMENTED), 0, 1, 0);
+	if (isNew) {
+		await writeAll(file, Uint8Array.of(SEGMENTED), 0).catch(async (error) => {
+			await file.close();
+			throw error;
+		});
+	}
+	/** A disk tells of a failed write once: what is asked again after it would be told that all is well. */
+	let unsynced: { readonly error: unknown } | null = null;
 
 	async function writeSegment(): Promise<void> {
 		const index = Math.ceil(offset / SEGMENT_BYTES) - 1;
 		const sealed = sealSegment(key, index, index === last, held.subarray(0, length), randomBytes);
-		await file.write(sealed, 0, sealed.length, segmentPlace(index)).catch((error) => {
-			throw fullOr(error);
-		});
+		await writeAll(file, sealed, segmentPlace(index));
 		length = 0;
 	}
 
@@ -72,16 +77,38 @@ export async function openIncoming(
 				length += part.length;
 				offset += part.length;
 				at += part.length;
-				if (length === SEGMENT_BYTES || offset === sizeBytes) await writeSegment();
+				if (length < SEGMENT_BYTES && offset < sizeBytes) continue;
+				await writeSegment().catch((error) => {
+					// What could not be written has not come.
+					length -= part.length;
+					offset -= part.length;
+					throw error;
+				});
 			}
 		},
 		async sync() {
-			await file.sync();
-			if (isNew) await syncFolder(dirname(path));
+			if (unsynced !== null) throw unsynced.error;
+			try {
+				await file.sync();
+				if (isNew) await syncFolder(dirname(path));
+			} catch (error) {
+				unsynced = { error: fullOr(error) };
+				throw unsynced.error;
+			}
 			return { offsetBytes: offset, tail: Buffer.from(held.subarray(0, length)) };
 		},
 		close: () => file.close(),
 	};
+}
+
+/** Near a full disk a write may take a part and tell of no error. @throws disk-full */
+async function writeAll(file: FileHandle, bytes: Uint8Array, place: number): Promise<void> {
+	try {
+		for (let at = 0; at < bytes.length; )
+			at += (await file.write(bytes, at, bytes.length - at, place + at)).bytesWritten;
+	} catch (error) {
+		throw fullOr(error);
+	}
 }
 
 /** What is said of a file by reading it. */
@@ -119,7 +146,7 @@ export async function completeIncoming(
 	try {
 		// A start after a crash may find the key of an earlier attempt behind the segments.
 		await file.truncate(segmentsEnd(sizeBytes));
-		await file.write(sealedKey, 0, sealedKey.length, segmentsEnd(sizeBytes));
+		await writeAll(file, sealedKey, segmentsEnd(sizeBytes));
 		await file.sync();
 	} finally {
 		await file.close();

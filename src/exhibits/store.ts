@@ -13,9 +13,9 @@ export async function storeExhibit(folder: string, bytes: Uint8Array): Promise<s
 	const sha256 = createHash("sha256").update(bytes).digest("hex");
 	const place = exhibitPlace(folder, sha256);
 	if (await exists(place)) return sha256;
-	await mkdir(dirname(place), { recursive: true });
 	const temporary = join(folder, `.incoming-${randomUUID()}`);
 	try {
+		await mkdir(dirname(place), { recursive: true });
 		const file = await open(temporary, "wx", 0o600);
 		try {
 			await file.writeFile(bytes);
@@ -24,13 +24,13 @@ export async function storeExhibit(folder: string, bytes: Uint8Array): Promise<s
 			await file.close();
 		}
 		await rename(temporary, place);
+		await syncFolder(dirname(place));
+		await syncFolder(folder);
+		return sha256;
 	} catch (error) {
 		await rm(temporary, { force: true });
 		throw fullOr(error);
 	}
-	await syncFolder(dirname(place));
-	await syncFolder(folder);
-	return sha256;
 }
 
 /** The bytes of a stored file. @throws Error when the store lost it or its bytes changed */

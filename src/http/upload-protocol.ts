@@ -7,7 +7,7 @@ import { DataStore, type Lock, type Locker, Server, Upload } from "@tus/server";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import type { Caller } from "../access/caller.ts";
 import { uploadMetadata } from "../contract/exhibits.ts";
-import { Fault, fault } from "../faults.ts";
+import { type Fault, fault } from "../faults.ts";
 import type { Deps } from "../operations/deps.ts";
 import { beginUpload, UPLOAD_LASTS_MS, UPLOAD_MOST_BYTES } from "../operations/uploads/begin-upload.ts";
 import { findUpload } from "../operations/uploads/find-upload.ts";
@@ -15,6 +15,7 @@ import { dropUpload, finishUpload } from "../operations/uploads/finish-upload.ts
 import { receiveUpload } from "../operations/uploads/receive-upload.ts";
 import { lockUpload } from "../operations/uploads/upload-lock.ts";
 import { validate } from "../operations/validate.ts";
+import { faultOf } from "./problems.ts";
 
 export const UPLOADS_PATH = "/api/v1/exhibits/uploads";
 const TUS_VERSION = "1.0.0";
@@ -140,8 +141,8 @@ function faultOfProtocol(
 	error: Error | { readonly status_code: number; readonly body: string },
 	request: FastifyRequest,
 ) {
-	if (error instanceof Fault) return error;
-	const { status_code: status = 500, body = "" } = error as { status_code?: number; body?: string };
+	if (!("status_code" in error)) return faultOf(error, request);
+	const { status_code: status, body } = error;
 	if (status === 409) return fault("offset-differs");
 	if (status === 410) return fault("upload-gone");
 	if (status === 413) return fault("too-large");

@@ -1,7 +1,7 @@
 /** The upload that a request names, for whoever may write what it is brought to. */
 import type { Caller } from "../../access/caller.ts";
 import type { ExhibitView, UploadView } from "../../contract/exhibits.ts";
-import { deleteUpload, type UploadRow, uploadById, uploadSecrets } from "../../database/exhibit-uploads.ts";
+import { deleteLostUpload, type UploadRow, uploadById, uploadSecrets } from "../../database/exhibit-uploads.ts";
 import { recordById } from "../../database/records.ts";
 import { hasIncoming } from "../../exhibits/incoming.ts";
 import { fault } from "../../faults.ts";
@@ -16,8 +16,9 @@ export async function findUpload(deps: Deps, caller: Caller, id: string): Promis
 	if (row.expires_at <= deps.now()) throw fault("upload-gone");
 	// So it is after a restore: a backup holds the row, and only whole files.
 	if (row.sha256 === null && row.offset_bytes > 0 && !(await hasIncoming(deps.exhibitFolder, id))) {
-		await deleteUpload(deps.database, id);
-		throw fault("upload-gone");
+		if (await deleteLostUpload(deps.database, id)) throw fault("upload-gone");
+		// It was brought to its place at this moment.
+		return (await uploadById(deps.database, id)) ?? row;
 	}
 	return row;
 }

@@ -22,7 +22,7 @@ import {
 	removeIncoming,
 } from "../../exhibits/incoming.ts";
 import { readSealed } from "../../exhibits/sealed-file.ts";
-import { hasExhibit, removeExhibit } from "../../exhibits/store.ts";
+import { fullOr, hasExhibit, removeExhibit } from "../../exhibits/store.ts";
 import { Fault, fault } from "../../faults.ts";
 import { BEGINNING_BYTES } from "../../importers/recorder/recorder-preview.ts";
 import type { Deps } from "../deps.ts";
@@ -44,15 +44,19 @@ interface WholeFile {
  */
 export async function finishUpload(deps: Deps, caller: Caller, row: UploadRow): Promise<void> {
 	if (row.finished_at !== null) return;
+	let whole: WholeFile | null = null;
 	try {
 		const { fileName, key } = await uploadSecrets(deps.database, row);
-		const whole = (await placedBefore(deps, row)) ?? (await complete(deps, row, fileName, Buffer.from(key, "base64")));
+		whole = (await placedBefore(deps, row)) ?? (await complete(deps, row, fileName, Buffer.from(key, "base64")));
 		const used = await keepRows(deps, caller, row, whole, fileName);
 		if (used !== whole.storedSha256) await removeExhibit(deps.exhibitFolder, whole.storedSha256);
 		await removeIncoming(deps.exhibitFolder, row.id);
 		if (row.record_id !== null) readPicture(deps, row, whole, used);
-	} catch (error) {
-		if (error instanceof Fault && error.status < 500) await dropUpload(deps, row);
+	} catch (thrown) {
+		const error = fullOr(thrown);
+		// What was brought to its place is known to no row yet.
+		const brought = whole === null ? row : { ...row, sha256: whole.sha256, stored_sha256: whole.storedSha256 };
+		if (error instanceof Fault && error.status < 500) await dropUpload(deps, brought);
 		throw error;
 	}
 }

@@ -1,6 +1,7 @@
 /** Takes bytes of an upload: encrypted as they come, on disk before they are acknowledged. */
 import { advanceUpload, type UploadRow, uploadSecrets } from "../../database/exhibit-uploads.ts";
 import { type IncomingFile, openIncoming } from "../../exhibits/incoming.ts";
+import { fullOr } from "../../exhibits/store.ts";
 import { fault } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
 
@@ -20,7 +21,7 @@ export async function receiveUpload(deps: Deps, row: UploadRow, pieces: AsyncIte
 		{ offsetBytes: row.offset_bytes, tail },
 		deps.randomBytes,
 	).catch((error: NodeJS.ErrnoException) => {
-		throw error.code === "ENOENT" ? fault("upload-gone") : error;
+		throw error.code === "ENOENT" ? fault("upload-gone") : fullOr(error);
 	});
 	let noted = row.offset_bytes;
 	try {

@@ -43,7 +43,9 @@ export function sendFile(file: File, target: UploadTarget, events: SendingEvents
 			["handover-risk", target.id, file.name, file.size, file.lastModified].map(String).join("/"),
 		onProgress: (sent) => events.progress(sent),
 		onShouldRetry(error) {
-			const mayDo = TRY_AGAIN.includes(statusOf(error));
+			// A conflict may be over how far the upload is, which is asked anew; or the record is closed, which stays so.
+			const isClosed = /fault:(already-sealed|discarded)/.test(error.originalResponse?.getBody() ?? "");
+			const mayDo = TRY_AGAIN.includes(statusOf(error)) && !isClosed;
 			if (mayDo) events.away();
 			return mayDo;
 		},
