@@ -23,7 +23,7 @@ export interface PictureUse {
 
 const USES = `SELECT u.sha256, u.party_id, e.stored_sha256, e.size_bytes, e.crc32, e.media_type, u.personal, u.record_id, u.order_id,
 	u.brought_at, r.state AS record_state,
-	CASE WHEN u.brought_by LIKE 'pty\\_%' THEN u.brought_by
+	CASE WHEN u.brought_by LIKE 'pty\\_%' OR u.brought_by LIKE 'rec\\_%' THEN u.brought_by
 	WHEN u.brought_by LIKE 'lnk\\_%' THEN coalesce(l.party_id, u.record_id) ELSE 'shop' END AS taker
 	FROM exhibit_use u JOIN exhibit e USING (sha256, party_id) JOIN state_record r ON r.id = u.record_id
 	LEFT JOIN link l ON l.id = u.brought_by`;
@@ -152,16 +152,16 @@ export function derivativesOf(
 	);
 }
 
-/** Notes a copy; one that is there already is left as it is. @throws erased */
+/** Notes a copy; one that is there already is left as it is. Gives whether it is new. @throws erased */
 export async function insertDerivative(
 	transaction: Queryable,
 	orderId: string,
 	row: Omit<DerivativeRow, "made_at">,
-): Promise<void> {
+): Promise<boolean> {
 	await ownerOfOrder(transaction, orderId);
-	await transaction.query(
+	const rows = await transaction.query(
 		`INSERT INTO exhibit_derivative (original_sha256, party_id, kind, of_sha256, sha256, stored_sha256, size_bytes, crc32)
-		 VALUES ($1, $2, $3, $4, $5, $6, $7, $8) ON CONFLICT DO NOTHING`,
+		 VALUES ($1, $2, $3, $4, $5, $6, $7, $8) ON CONFLICT DO NOTHING RETURNING sha256`,
 		[
 			row.original_sha256,
 			row.party_id,
@@ -173,6 +173,7 @@ export async function insertDerivative(
 			row.crc32,
 		],
 	);
+	return rows.length > 0;
 }
 
 export interface HandOutRow {

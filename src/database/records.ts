@@ -168,7 +168,8 @@ export async function storedExhibit(database: Queryable, sha256: string, partyId
 }
 
 /**
- * Notes a stored file and the record it was brought to; a file or use that is there already is left as it is.
+ * Notes a stored file and the record it was brought to; a file or use that is there already is left as it is, unless only
+ * a copy of the file had been read in from a dossier.
  * @throws erased where the order's owner was erased meanwhile
  */
 export async function insertExhibit(
@@ -178,7 +179,8 @@ export async function insertExhibit(
 	await ownerOfOrder(transaction, row.order_id);
 	await transaction.query(
 		`INSERT INTO exhibit (sha256, party_id, stored_sha256, size_bytes, media_type, crc32) VALUES ($1, $2, $3, $4, $5, $6)
-		 ON CONFLICT DO NOTHING`,
+		 ON CONFLICT (sha256, party_id) DO UPDATE SET stored_sha256 = excluded.stored_sha256, crc32 = excluded.crc32
+		 WHERE exhibit.stored_sha256 IS NULL AND excluded.stored_sha256 IS NOT NULL`,
 		[row.sha256, row.party_id, row.stored_sha256, row.size_bytes, row.media_type, row.crc32],
 	);
 	await transaction.query(
@@ -207,12 +209,6 @@ export async function exhibitsOfRecord(database: Queryable, recordId: string): P
 	const rows = await database.query<StoredExhibit>(`${EXHIBITS} WHERE u.record_id = $1 ORDER BY u.brought_at`, [
 		recordId,
 	]);
-	return rows.map((row) => openExhibit(database, row));
-}
-
-/** Every use of one file. */
-export async function usesOfExhibit(database: Queryable, sha256: string): Promise<ExhibitRow[]> {
-	const rows = await database.query<StoredExhibit>(`${EXHIBITS} WHERE sha256 = $1 ORDER BY u.brought_at`, [sha256]);
 	return rows.map((row) => openExhibit(database, row));
 }
 

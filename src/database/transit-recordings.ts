@@ -43,7 +43,9 @@ export async function insertRecording(
 ): Promise<void> {
 	await transaction.query(
 		`INSERT INTO exhibit (sha256, party_id, stored_sha256, size_bytes, media_type, crc32)
-		 VALUES ($1, $2, $3, $4, 'text/plain', $5) ON CONFLICT DO NOTHING`,
+		 VALUES ($1, $2, $3, $4, 'text/plain', $5)
+		 ON CONFLICT (sha256, party_id) DO UPDATE SET stored_sha256 = excluded.stored_sha256, crc32 = excluded.crc32
+		 WHERE exhibit.stored_sha256 IS NULL AND excluded.stored_sha256 IS NOT NULL`,
 		[row.sha256, row.party_id, row.stored_sha256, row.size_bytes, row.crc32],
 	);
 	await transaction.query(

@@ -94,9 +94,11 @@ export async function openAsCaller(deps: Deps, caller: Caller, uses: readonly Pi
 	if (own !== undefined) return originalOf(deps, own);
 	let isErased = false;
 	for (const use of uses) {
-		isErased ||= use.stored_sha256 === null;
 		const others = (await settledHandOuts(deps, use.order_id, [use.sha256])).get(use.sha256)?.others;
-		if (others === undefined || others.form === "nothing") continue;
+		if (others === undefined) continue;
+		const isGone = ("copy" in others ? others.copy : use).stored_sha256 === null;
+		isErased ||= isGone;
+		if (isGone || others.form === "nothing") continue;
 		return others.form === "original" ? originalOf(deps, use) : contentOf(await fileOf(deps, use, others.copy));
 	}
 	throw fault(isErased ? "erased" : "not-handed-out");
@@ -128,8 +130,9 @@ function contentOf({ bytes, ...facts }: FileBytes): FileContent {
 async function usesFor(deps: Deps, caller: Caller, recordId: string): Promise<PictureUse[]> {
 	const record = await recordById(deps.database, recordId);
 	if (record === null) throw fault("not-found");
-	if (record.state === "draft") mustWriteRecord(caller, record);
-	else mustReadOrder(caller, record.order_id);
+	// What was brought to a discarded draft is as little for others as the draft itself.
+	if (record.state === "sealed") mustReadOrder(caller, record.order_id);
+	else mustWriteRecord(caller, record);
 	return pictureUsesOfRecord(deps.database, recordId);
 }
 

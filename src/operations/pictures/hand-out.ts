@@ -36,7 +36,8 @@ const CAREFUL = ["nothing", "blacked-out", "without-metadata", "original"] as co
 export function isTaker(caller: Caller, { taker, record_id }: Pick<PictureUse, "taker" | "record_id">): boolean {
 	if (caller.kind === "account") return taker === "shop";
 	if (caller.kind !== "link" || taker === "shop") return false;
-	return caller.partyId === taker || caller.recordId === record_id;
+	// What a link without a party brought is its record's; two links of one record may be two parties'.
+	return taker === record_id ? caller.recordId === record_id : caller.partyId === taker;
 }
 
 /** What others get of each of these files in an order, by SHA-256; one that was brought to no record of it is left out. */

@@ -7,7 +7,7 @@ import {
 	insertDerivative,
 	type PictureUse,
 } from "../../database/pictures.ts";
-import { readExhibit, storeExhibit } from "../../exhibits/store.ts";
+import { readExhibit, removeExhibit, storeExhibit } from "../../exhibits/store.ts";
 import { fault } from "../../faults.ts";
 import { sha256Hex } from "../../records/canonical.ts";
 import type { Deps } from "../deps.ts";
@@ -31,17 +31,24 @@ export async function keepCopy(
 	const own = sha256Hex(copy.bytes);
 	const sealed = deps.database.vault.of(party_id).sealBytes(derivativePlaceOf(own), copy.bytes);
 	const stored = await storeExhibit(deps.exhibitFolder, sealed);
-	await deps.database.transaction((transaction) =>
-		insertDerivative(transaction, order_id, {
-			original_sha256: sha256,
-			party_id,
-			kind: copy.kind,
-			of_sha256: copy.ofSha256,
-			sha256: own,
-			stored_sha256: stored,
-			size_bytes: copy.bytes.length,
-			crc32: crc32(copy.bytes),
-		}),
-	);
+	const isNew = await deps.database
+		.transaction((transaction) =>
+			insertDerivative(transaction, order_id, {
+				original_sha256: sha256,
+				party_id,
+				kind: copy.kind,
+				of_sha256: copy.ofSha256,
+				sha256: own,
+				stored_sha256: stored,
+				size_bytes: copy.bytes.length,
+				crc32: crc32(copy.bytes),
+			}),
+		)
+		.catch(async (error) => {
+			await removeExhibit(deps.exhibitFolder, stored);
+			throw error;
+		});
+	// Sealed anew each time, so that the same copy made twice is two files.
+	if (!isNew) await removeExhibit(deps.exhibitFolder, stored);
 	return own;
 }

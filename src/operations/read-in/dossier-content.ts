@@ -49,6 +49,10 @@ export function dossierContent(receiptBytes: Uint8Array, orderBytes: Uint8Array)
 		);
 	const records = statements("record-sealed") as { entry: ReadInEntry; statement: SealedStatement }[];
 	for (const record of records) refuseOddRecord(order, record);
+	for (const { entry, statement } of statements("position-sealed"))
+		refuseOddStatement(order, entry, statement, "positionId");
+	for (const { entry, statement } of statements("settlement-sealed"))
+		refuseOddStatement(order, entry, statement, "stepId");
 	const packs = statements("assessment-sealed").map(({ entry, statement }) => {
 		const { assessmentId: id, orderId, consignmentId } = statement as Readonly<Record<string, string>>;
 		const isOfOrder = orderId === order.id && order.consignments.some((leg) => leg.id === consignmentId);
@@ -109,6 +113,18 @@ function refuseOddRecord(order: NotedOrder, { entry, statement }: DossierContent
 	};
 	const wrong = Object.keys(said).find((name) => said[name] !== true);
 	if (wrong !== undefined) throw odd(entry, wrong);
+}
+
+/** What a party stated or settled is of this order and one of its parties. */
+function refuseOddStatement(
+	{ id, owner, repairer }: NotedOrder,
+	entry: ReadInEntry,
+	statement: Readonly<Record<string, unknown>>,
+	ownId: "positionId" | "stepId",
+): void {
+	if (statement[ownId] !== entry.subject) throw odd(entry, ownId);
+	if (statement.orderId !== id) throw odd(entry, "orderId");
+	if (statement.partyId !== owner.id && statement.partyId !== repairer.id) throw odd(entry, "partyId");
 }
 
 function odd({ index }: ReadInEntry, member: string): ReadInRefusal {

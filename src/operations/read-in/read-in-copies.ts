@@ -9,12 +9,13 @@ import { removeExhibit, storeExhibit } from "../../exhibits/store.ts";
 import type { Bag } from "../../records/verify/dossier/read-bag.ts";
 import { checkedBytes, type ReadInDeps } from "./checked-bytes.ts";
 import type { NotedOrder } from "./dossier-content.ts";
+import { ReadInRefusal } from "./read-in-refusal.ts";
 
 export interface ReadInCopy {
 	readonly original: string;
 	readonly form: "without-metadata" | "blacked-out" | "nothing";
-	/** Who brought the original, as the files of this service say it; null of the shop and of what no party's link brought. */
-	readonly taker: string | null;
+	/** Who has the original: `shop`, a party, or the record through whose link it came. */
+	readonly taker: string;
 	readonly file: {
 		readonly sha256: string;
 		readonly name: string;
@@ -38,12 +39,14 @@ export async function storedCopies(
 	const copies: ReadInCopy[] = [];
 	for (const line of list.split("\n").filter((one) => one !== "")) {
 		const [number, original = "", form, sha256 = "-", taker = ""] = line.split(" ");
-		const copy = { original, form: form as ReadInCopy["form"], taker: taker.startsWith("pty_") ? taker : null };
+		const copy = { original, form: form as ReadInCopy["form"], taker };
 		if (sha256 === "-") {
 			copies.push({ ...copy, file: null });
 			continue;
 		}
-		const bytes = await checkedBytes(bag, `data/copies/${number}.jpg`);
+		const path = `data/copies/${number}.jpg`;
+		const bytes = await checkedBytes(bag, path);
+		if (bag.files.get(path)?.sha256 !== sha256) throw new ReadInRefusal("copies", path);
 		const name = await storeExhibit(exhibitFolder, owner.sealBytes(derivativePlaceOf(sha256), bytes));
 		undo.push(() => removeExhibit(exhibitFolder, name));
 		copies.push({ ...copy, file: { sha256, name, sizeBytes: bytes.length, crc32: crc32(bytes) } });
@@ -70,13 +73,12 @@ export async function insertCopies(
 			crc32: file.crc32,
 		});
 		if (form !== "blacked-out") continue;
-		const chosenBy = taker ?? order.repairer.id;
 		await insertHandOut(transaction, order.id, {
 			sha256: original,
-			taker: taker ?? "shop",
+			taker,
 			choice: form,
 			copy_sha256: file.sha256,
-			chosen_by: chosenBy,
+			chosen_by: taker === "shop" ? order.repairer.id : taker,
 		});
 	}
 }

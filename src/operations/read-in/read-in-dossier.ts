@@ -2,7 +2,6 @@
  * Reads a dossier into a service: verifies all of it first, then writes order, parties, legs, records, openings, exhibits
  * and the other log's entries with their proofs in one transaction. Where anything fails, nothing of it is left behind.
  */
-import { crc32 } from "node:zlib";
 import type { Queryable } from "../../database/connection.ts";
 import {
 	insertConsignment,
@@ -14,9 +13,8 @@ import {
 } from "../../database/orders.ts";
 import { insertHandOut } from "../../database/pictures.ts";
 import { insertReadInLog, insertSealedRecord, isPartyOfLog, noteEarlierTimes } from "../../database/read-in.ts";
-import { exhibitPlaceOf, insertExhibit, insertOpenings } from "../../database/records.ts";
+import { insertExhibit, insertOpenings } from "../../database/records.ts";
 import { insertAssessment } from "../../database/sealed.ts";
-import { removeExhibit, storeExhibit } from "../../exhibits/store.ts";
 import { openStatement } from "../../records/open-statement.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
 import type { ByteSource } from "../../records/verify/dossier/byte-source.ts";
@@ -29,12 +27,8 @@ import { ERASED, partsOfFacts, partsOfItem, partsOfTerms } from "../orders/perso
 import { checkedBytes, type ReadInDeps } from "./checked-bytes.ts";
 import { type DossierContent, dossierContent, type NotedOrder } from "./dossier-content.ts";
 import { insertCopies, type ReadInCopy, storedCopies } from "./read-in-copies.ts";
+import { type StoredOriginal, storedOriginals } from "./read-in-originals.ts";
 import { ReadInRefusal } from "./read-in-refusal.ts";
-
-interface StoredOriginal {
-	readonly name: string;
-	readonly crc32: number;
-}
 
 export interface ReadIn {
 	readonly orderId: string;
@@ -46,8 +40,21 @@ export interface ReadIn {
 	readonly exhibits: { readonly named: number; readonly originals: number; readonly copies: number };
 }
 
-/** @param given keys and printed checkpoints that are known by another way @throws ReadInRefusal before anything is written */
+/**
+ * One at a time: a second of the same order would take the first one's keys away with its own.
+ * @param given keys and printed checkpoints that are known by another way @throws ReadInRefusal before anything is written
+ */
 export async function readInDossier(deps: ReadInDeps, source: ByteSource, given: Partial<Given> = {}): Promise<ReadIn> {
+	const letGo = await deps.database.hold("read-in", () => {});
+	if (letGo === null) throw new ReadInRefusal("busy", "");
+	try {
+		return await readIn(deps, source, given);
+	} finally {
+		await letGo();
+	}
+}
+
+async function readIn(deps: ReadInDeps, source: ByteSource, given: Partial<Given>): Promise<ReadIn> {
 	const bag = await verifiedBag(source, given);
 	const content = dossierContent(
 		await checkedBytes(bag, "data/receipt.json", (bytes) => refuseUnverified(verifyReceipt(bytes, given))),
@@ -64,7 +71,7 @@ export async function readInDossier(deps: ReadInDeps, source: ByteSource, given:
 			undo.push(() => deps.partyKeys.destroy(id));
 			await deps.partyKeys.make(id);
 		}
-		const files = await storedFiles(deps, bag, content, undo);
+		const files = await storedOriginals(deps, bag, order.owner.id, namedExhibits(content), undo);
 		const copies = await storedCopies(deps, bag, order.owner.id, undo);
 		await deps.database.transaction(async (transaction) => {
 			for (const { id, kind, country, name } of newParties) {
@@ -116,27 +123,6 @@ async function partiesToMake(database: Queryable, { owner, repairer }: NotedOrde
 		}
 	}
 	return made;
-}
-
-/** By SHA-256 as the statements name them: under which name the store has each original that the dossier brought. */
-async function storedFiles(
-	{ database, exhibitFolder }: ReadInDeps,
-	bag: Bag,
-	content: DossierContent,
-	undo: (() => Promise<void>)[],
-): Promise<ReadonlyMap<string, StoredOriginal>> {
-	const owner = database.vault.of(content.order.owner.id);
-	const wanted = namedExhibits(content);
-	const stored = new Map<string, StoredOriginal>();
-	for (const [path, { sha256 }] of bag.files) {
-		if (!path.startsWith("data/exhibits/") || !wanted.has(sha256) || stored.has(sha256)) continue;
-		const bytes = await checkedBytes(bag, path);
-		// Sealed with a nonce of its own, so that the store has this name from nobody else.
-		const name = await storeExhibit(exhibitFolder, owner.sealBytes(exhibitPlaceOf(sha256), bytes));
-		undo.push(() => removeExhibit(exhibitFolder, name));
-		stored.set(sha256, { name, crc32: crc32(bytes) });
-	}
-	return stored;
 }
 
 function namedExhibits({ records }: DossierContent): Set<string> {

@@ -1,5 +1,6 @@
 /** What a carrier is told of: one leg, its records, and the exhibits that these name, under their numbers in the other editions. */
 import { invalid } from "../../faults.ts";
+import { numberedExhibits } from "./numbered-exhibits.ts";
 import type { ReportFacts, ReportLeg } from "./report-facts.ts";
 
 /**
@@ -10,8 +11,13 @@ export function carrierLeg(report: ReportFacts, number: number | undefined): Rep
 	const leg = legOf(report.legs, number);
 	if (leg === undefined) return { ...report, records: [], exhibits: [] };
 	const records = report.records.filter(({ view }) => view.consignmentId === leg.leg.id);
-	const named = new Set(records.flatMap(({ statement }) => statement.exhibits.map(({ sha256 }) => sha256)));
-	return { ...report, legs: [leg], records, exhibits: report.exhibits.filter(({ sha256 }) => named.has(sha256)) };
+	// As this leg's records tell of a file, which another record may name with other words.
+	const own = new Map(numberedExhibits(records).map((exhibit) => [exhibit.sha256, exhibit]));
+	const exhibits = report.exhibits.flatMap(({ number, sha256 }) => {
+		const exhibit = own.get(sha256);
+		return exhibit === undefined ? [] : [{ ...exhibit, number }];
+	});
+	return { ...report, legs: [leg], records, exhibits };
 }
 
 function legOf(legs: readonly ReportLeg[], number: number | undefined): ReportLeg | undefined {

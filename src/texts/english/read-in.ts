@@ -6,6 +6,7 @@ export const readIn = {
 	"read-in.refused.order-file":
 		"What is noted of the order (data/order.json) is missing, or is at odds with what was sealed: {where}",
 	"read-in.refused.already-there": "The order {where} is here already.",
+	"read-in.refused.busy": "Another dossier is being read in. Try again when that is done.",
 	"read-in.refused.other-party": "The party {where} is here already, and did not come with an order of the same log.",
 	"read-in.done":
 		"Read in: order {order}, {records} sealed records, {brought} photos and files. Sealed in the log {origin} of {size} entries.",

@@ -10,6 +10,8 @@ export interface Bag {
 	readonly files: ReadonlyMap<string, HashedEntry>;
 	/** The bytes of a small file. @throws Unreadable where it is not there, or too large to be one */
 	readonly bytesOf: (path: string) => Promise<Uint8Array>;
+	/** A part of a file, of any size. */
+	readonly read: (path: string, start: number, length: number) => Promise<Uint8Array>;
 }
 
 interface HashedEntry extends StoredFile {
@@ -48,7 +50,12 @@ export async function readBag(source: ByteSource, tell: (percent: number) => voi
 	const payload = [...files.keys()].filter((path) => path.startsWith("data/"));
 	checkManifest(MANIFEST, await textOf(MANIFEST), payload, files);
 	checkManifest(TAG_MANIFEST, await textOf(TAG_MANIFEST), TAG_FILES, files);
-	return { files, bytesOf };
+	const read = async (path: string, start: number, length: number) => {
+		const file = files.get(path);
+		if (file === undefined || start + length > file.size) refuse(path, why("verify.bag-missing"));
+		return source.read(file.start + start, length);
+	};
+	return { files, bytesOf, read };
 }
 
 async function hashOf(source: ByteSource, { start, size }: StoredFile): Promise<string> {
