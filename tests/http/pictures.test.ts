@@ -287,6 +287,21 @@ describe("what papers hold", () => {
 	}, 60_000);
 });
 
+it("what was brought to a draft that was discarded is for whoever may write it, and nobody else", async () => {
+	const draft = (await shop.ask("POST", `/api/v1/orders/${scene.orderId}/records`, { stage: "bench" })).json();
+	const brought = await shop.app.inject({
+		method: "POST",
+		url: `/api/v1/records/${draft.id}/exhibits?fileName=front.jpg`,
+		headers: { ...scene.as.shop, "content-type": "image/jpeg" },
+		payload: photo,
+	});
+	expect(brought.statusCode, brought.body).toBe(201);
+	await shop.ask("POST", `/api/v1/records/${draft.id}/discard`, undefined, { "if-match": '"v1"' });
+	for (const path of [`/api/v1/records/${draft.id}/files`, `/api/v1/records/${draft.id}/exhibits`])
+		for (const who of ["reader", "owner"] as const)
+			expect([403, 404], `${who} ${path}`).toContain((await scene.get(who, path)).statusCode);
+});
+
 describe("the code beside the board", () => {
 	it("is given for a draft, and found again with the checkpoint that it comes from", async () => {
 		const draft = (await shop.ask("POST", `/api/v1/orders/${scene.orderId}/records`, { stage: "bench" })).json();

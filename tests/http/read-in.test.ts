@@ -5,6 +5,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { dossierContent } from "../../src/operations/read-in/dossier-content.ts";
 import { readInDossier } from "../../src/operations/read-in/read-in-dossier.ts";
 import { ReadInRefusal } from "../../src/operations/read-in/read-in-refusal.ts";
 import { sourceOf } from "../../src/records/verify/dossier/byte-source.ts";
@@ -36,18 +37,18 @@ afterAll(async () => {
 	await here?.close();
 });
 
-/** Two photos: of one the shop hands out the original, of the other a copy without metadata. */
+/** Three photos: of one the shop hands out the original, of one a copy without metadata, of one a copy with a part blacked out. */
 async function sealWithPhotos(): Promise<string> {
 	const draft = (
 		await there.ask("POST", `/api/v1/consignments/${played.legIds[0]}/records`, { stage: "arrival" })
 	).json();
-	const [front = "", back = ""] = await Promise.all(
-		["front", "back"].map(async (side) => {
+	const [front = "", back = "", label = ""] = await Promise.all(
+		["card-front", "card-back", "serial-label"].map(async (side) => {
 			const brought = await there.app.inject({
 				method: "POST",
 				url: `/api/v1/records/${draft.id}/exhibits?fileName=${side}.png`,
 				headers: { authorization: `Bearer ${there.token}`, "content-type": "image/png" },
-				payload: readFileSync(new URL(`../../demo-data/pictures/card-${side}.png`, import.meta.url)),
+				payload: readFileSync(new URL(`../../demo-data/pictures/${side}.png`, import.meta.url)),
 			});
 			return brought.json().sha256;
 		}),
@@ -59,6 +60,7 @@ async function sealWithPhotos(): Promise<string> {
 		exhibits: [
 			{ sha256: front, view: "item-front" },
 			{ sha256: back, view: "item-back" },
+			{ sha256: label, view: "serial-label" },
 		],
 	};
 	const saved = await there.ask("PUT", `/api/v1/records/${draft.id}`, content, { "if-match": '"v1"' });
@@ -69,6 +71,12 @@ async function sealWithPhotos(): Promise<string> {
 	const path = `/api/v1/records/${draft.id}/exhibits/${front}/hand-out`;
 	const consent = await there.ask("POST", path, { choice: "original" });
 	expect(consent.statusCode, consent.body).toBeLessThan(300);
+	const ofLabel = `/api/v1/records/${draft.id}/exhibits/${label}`;
+	const rectangles = [{ x: 10, y: 10, w: 30, h: 20 }];
+	const blackened = (await there.ask("POST", `${ofLabel}/copies`, { rectangles })).json();
+	const { sha256: copySha256 } = blackened.copies.find(({ kind }: { kind: string }) => kind === "blacked-out");
+	const chosen = await there.ask("POST", `${ofLabel}/hand-out`, { choice: "blacked-out", copySha256 });
+	expect(chosen.statusCode, chosen.body).toBeLessThan(300);
 	return draft.id;
 }
 
@@ -92,6 +100,10 @@ const traces = async () => {
 			"state_record",
 			"opening",
 			"exhibit",
+			"exhibit_use",
+			"exhibit_derivative",
+			"exhibit_hand_out",
+			"packaging_assessment",
 			"read_in_log",
 			"read_in_entry",
 		].map(async (table) => (await here.db.database.query<{ n: number }>(`SELECT count(*) AS n FROM ${table}`))[0]?.n),
@@ -148,6 +160,33 @@ describe("refused, with nothing left behind:", () => {
 		expect(await refusal(copy)).toBe("copies");
 		expect(await traces()).toEqual(before);
 	});
+	it("one with a step of another order's settlement among its entries", async () => {
+		const bag = await readBag(sourceOf(zip), () => {});
+		const receipt = JSON.parse(Buffer.from(await bag.bytesOf("data/receipt.json")).toString("utf8"));
+		const order = await bag.bytesOf("data/order.json");
+		const base64 = (value: object) => Buffer.from(JSON.stringify(value)).toString("base64");
+		const step = (orderId: string, partyId: string) => ({
+			...receipt,
+			entries: [
+				...receipt.entries,
+				{
+					entry: base64({
+						index: 1e6,
+						kind: "settlement-sealed",
+						subject: "stl_1",
+						by: "x",
+						time: "2026-05-03T00:00:00Z",
+					}),
+					statement: base64({ act: "assents", orderId, partyId, stepId: "stl_1" }),
+					proof: [],
+				},
+			],
+		});
+		const read = (changed: object) => dossierContent(Buffer.from(JSON.stringify(changed)), order);
+		expect(() => read(step(played.orderId, played.ownerId))).not.toThrow();
+		expect(() => read(step(`ord_${"0".repeat(20)}`, played.ownerId))).toThrow(ReadInRefusal);
+		expect(() => read(step(played.orderId, `pty_${"0".repeat(20)}`))).toThrow(ReadInRefusal);
+	});
 	it("one whose writing fails half-way", async () => {
 		const itemId = (await there.ask("GET", `/api/v1/orders/${played.orderId}`)).json().item.id;
 		await here.db.database.query(
@@ -164,7 +203,7 @@ describe("refused, with nothing left behind:", () => {
 describe("read in", () => {
 	beforeAll(async () => {
 		const done = await readIn(zip, [keyThere]);
-		expect(done).toMatchObject({ orderId: played.orderId, exhibits: { named: 2, originals: 1, copies: 1 } });
+		expect(done).toMatchObject({ orderId: played.orderId, exhibits: { named: 3, originals: 1, copies: 2 } });
 	});
 	it("a second time is refused", async () => {
 		expect(await refusal(zip)).toBe("already-there");
