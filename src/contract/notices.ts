@@ -1,5 +1,6 @@
 /** Notices to a carrier as they were sent, with what shows their sending and their receipt. */
 import { z } from "zod";
+import { STANDINGS } from "../calculations/sources.ts";
 import { NOTICE_WAYS } from "../catalogue/codes.ts";
 import { LANGUAGES } from "../texts/language.ts";
 import { civilDate, id, text } from "./common.ts";
@@ -45,6 +46,8 @@ export const noticeDraft = z.strictObject({
 	/** The rule whose form the draft has; null where none that was read or recalled asks for a notice. */
 	ruleId: z.string().nullable(),
 	safeDate: z.string().nullable(),
+	/** How well the rule is known. */
+	standing: z.enum(STANDINGS).nullable(),
 	/** What a claims clerk commonly asks for, whether the records hold it, and whether the carrier edition tells it. */
 	papers: z.array(z.strictObject({ id: z.string(), held: z.enum(["yes", "in-part", "no"]), inEdition: z.boolean() })),
 });

@@ -31,7 +31,8 @@ export function registerNotices(app: FastifyInstance, deps: Deps): void {
 			const { language = "en" } = validate(noticeDraftQuery, request.query);
 			const draft = await draftNotice(deps, callerOf(request), pathId(request, "con"), language);
 			const { text, period, papers } = draft;
-			const rule = { ruleId: period?.ruleId ?? null, safeDate: period?.safeDate ?? null };
+			const { ruleId = null, safeDate = null, standing = null } = period ?? {};
+			const rule = { ruleId, safeDate, standing };
 			return { language, text, ...rule, papers: [...papers] };
 		},
 	);

@@ -277,6 +277,8 @@ describe("read in", () => {
 		for (const [path, body] of [
 			[`consignments/${played.legIds[0]}/records`, { stage: "arrival" }],
 			[`orders/${played.orderId}/records`, { stage: "bench" }],
+			["links", { scope: "reader", orderId: played.orderId }],
+			[`orders/${played.orderId}/positions`, { kind: "states", text: "It worked." }],
 			[
 				`orders/${played.orderId}/consignments`,
 				{ direction: "to-owner", facts: { mode: "road", bookedBy: "consignor" } },

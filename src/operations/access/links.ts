@@ -29,6 +29,7 @@ import { fault, invalid } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
 import { appendToLog } from "../log/append-to-log.ts";
 import { callerId, mustBeShop } from "../may.ts";
+import { refuseReadIn } from "../read-in/refuse-read-in.ts";
 
 /** Validity where none is asked for. Source: our choice, long enough for a slow parcel. */
 const VALID_DAYS = 30;
@@ -45,6 +46,8 @@ export async function makeLink(deps: Deps, caller: Caller, input: LinkInput): Pr
 	mustBeShop(caller);
 	const order = await orderById(deps.database, input.orderId);
 	if (order === null) throw invalid([{ path: "/orderId", code: "unknown-id" }]);
+	// Its first use would be sealed in this service's log.
+	await refuseReadIn(deps.database, order.id);
 	const record = input.recordId === undefined ? null : await recordById(deps.database, input.recordId);
 	if (input.recordId !== undefined && record?.order_id !== order.id) {
 		throw invalid([{ path: "/recordId", code: "unknown-id" }]);

@@ -93,7 +93,7 @@ function claimOf(
 	const outerDamage = (arrival?.parcel?.outerDamage as LegClaimView["outerDamage"] | undefined) ?? "not-recorded";
 	const damage = noted.damage ?? (outerDamage === "seen" ? "apparent" : "not-apparent");
 	const events = eventsOf(leg, arrival, noticeSent, noted);
-	const today = localDate(now, offsetMinutesOf(leg.facts.deliveredAt ?? ""));
+	const today = localDate(now, offsetAt(leg, arrival));
 	const holidays = holidaysFor(noted.holidays, to, events);
 	const found = periodsFor(regime, damage, noted.wilful, events, holidays, speaker);
 	const periods = found.periods.map((one) => ({
@@ -183,6 +183,14 @@ function eventsOf(
 		...noted,
 	};
 	return Object.fromEntries(Object.entries(all).filter(([, date]) => date !== undefined));
+}
+
+/** Minutes east of UTC at the place of delivery, by whatever tells of it; UTC where nothing does. */
+function offsetAt({ facts }: ConsignmentView, arrival: OpenedStatement | null): number {
+	const told = facts.deliveredAt ?? facts.inHandAt;
+	if (told !== undefined) return offsetMinutesOf(told);
+	const seen = arrival?.parcel?.delivered ?? arrival?.parcel?.inHand ?? arrival?.observed;
+	return seen?.offsetMinutes ?? 0;
 }
 
 /** Holidays at the place of delivery, or of the set that was chosen; null where nothing is known of the country. */

@@ -2,7 +2,8 @@
 import type { Caller } from "../../access/caller.ts";
 import type { MailChoice, MailInput, MailList, MailTextView, MailView } from "../../contract/mail.ts";
 import type { OrderView } from "../../contract/orders.ts";
-import { type LinkRow, linkById } from "../../database/access.ts";
+import { linkById } from "../../database/access.ts";
+import type { Queryable } from "../../database/connection.ts";
 import {
 	insertMail,
 	type MailRow,
@@ -14,6 +15,7 @@ import {
 } from "../../database/mail.ts";
 import { ownerOfOrder } from "../../database/orders.ts";
 import { recordById } from "../../database/records.ts";
+import { lockOrder } from "../../database/settling.ts";
 import { fault, invalid } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustBeShop } from "../may.ts";
@@ -110,6 +112,12 @@ async function queue(deps: Deps, caller: Caller, order: OrderView, matter: Matte
 	const id = deps.newId("mal");
 	const isNew = await deps.database.transaction(async (transaction) => {
 		await ownerOfOrder(transaction, order.id);
+		// Two who ask at once would each look before the other's mail is there.
+		await lockOrder(transaction, order.id);
+		const mails = await mailsOfOrder(transaction, order.id);
+		await refuseOneWay(transaction, order, matter, mails);
+		// A second mail about a link makes the address in the first one useless.
+		if (mails.some((row) => isUnderWay(row, matter, deps.now()))) return false;
 		return insertMail(transaction, {
 			...matter,
 			id,
@@ -123,14 +131,15 @@ async function queue(deps: Deps, caller: Caller, order: OrderView, matter: Matte
 }
 
 async function textOf(deps: Deps, caller: Caller, order: OrderView, matter: Matter): Promise<MailTextView> {
-	const found = await deps.database.transaction((transaction) =>
-		mailFacts(deps, transaction, {
+	const found = await deps.database.transaction(async (transaction) => {
+		await refuseOneWay(transaction, order, matter, await mailsOfOrder(transaction, order.id));
+		return mailFacts(deps, transaction, {
 			...matter,
 			rule_id: matter.rule_id ?? null,
 			order_id: order.id,
 			asked_by: callerId(caller),
-		}),
-	);
+		});
+	});
 	if ("drop" in found && found.drop === "erased") throw fault("erased");
 	if ("drop" in found) throw invalid([{ path: `/${pathOf(matter.kind)}`, code: codeOf(found.drop) }]);
 	const { subject, text } = composeMail(found.facts, LANGUAGE, true);
@@ -163,7 +172,6 @@ async function matterOf(deps: Deps, order: OrderView, input: MailInput): Promise
 	// A reading link is for someone who is no party of the order: what is typed about it belongs to the order.
 	const party_id = link.party_id ?? order.owner.id;
 	if (link.scope === "reader" && input.to === undefined) throw invalid([{ path: "/to", code: "no-address" }]);
-	await refuseOneWay(deps, order, link, party_id, input);
 	const afterDays = input.kind === "reminder" ? input.afterDays : undefined;
 	return {
 		kind: input.kind,
@@ -177,23 +185,29 @@ async function matterOf(deps: Deps, order: OrderView, input: MailInput): Promise
 
 /** Address and code of a link never go to the same address: whoever reads one there would have both. */
 async function refuseOneWay(
-	deps: Deps,
+	transaction: Queryable,
 	order: OrderView,
-	link: LinkRow,
-	partyId: string,
-	input: MailInput,
+	{ kind, subject, party_id, to }: Matter,
+	mails: readonly MailRow[],
 ): Promise<void> {
-	const isCode = input.kind === "code";
-	const mails = await mailsOfOrder(deps.database, order.id);
-	const others = mails.filter(({ subject, kind }) => subject === link.id && (kind === "code") !== isCode);
+	if (kind !== "link" && kind !== "code" && kind !== "reminder") return;
+	const isCode = kind === "code";
+	const link = await linkById(transaction, subject);
+	const others = mails.filter((mail) => mail.subject === subject && (mail.kind === "code") !== isCode);
 	// The address that was shown when the link was made is taken to have gone to the party's own.
 	const typed = [
 		...others.map(({ personal }) => personal.to),
-		...(isCode && link.scope !== "reader" ? [undefined] : []),
+		...(isCode && link?.scope !== "reader" ? [undefined] : []),
 	];
-	const taken = typed.map((to) => recipientOf(order, partyId, to)?.toLowerCase());
-	const wanted = recipientOf(order, partyId, input.to)?.toLowerCase();
+	const taken = typed.map((address) => recipientOf(order, party_id, address)?.toLowerCase());
+	const wanted = recipientOf(order, party_id, to)?.toLowerCase();
 	if (wanted !== undefined && taken.includes(wanted)) throw invalid([{ path: "/to", code: "same-address" }]);
+}
+
+/** Whether a mail about the same to the same address is being sent or about to be. One that is due later is for its day. */
+function isUnderWay(row: MailRow, matter: Matter, now: Date): boolean {
+	if (row.kind !== matter.kind || row.subject !== matter.subject || row.personal.to !== matter.to) return false;
+	return row.state === "sending" || (row.state === "queued" && (row.attempts > 0 || row.next_try_at <= now));
 }
 
 /** A mail of the order. @throws not-found */

@@ -13,7 +13,7 @@ import { readCheckpointFacts } from "../log/read-log.ts";
 import { orderViewById } from "../orders/order-view.ts";
 import { readReceipt } from "../records/read-receipt.ts";
 import type { LinkFor, MailAbout, MailFacts } from "./compose-mail.ts";
-import { claimInQuestion } from "./period-mails.ts";
+import { claimInQuestion, isStillOpen } from "./period-mails.ts";
 
 /** Why a mail is not written; the words are `mail.drop.<reason>`. */
 export type DropReason = "no-address" | "link-used" | "link-over" | "answered" | "erased" | "passed" | "not-there";
@@ -160,6 +160,7 @@ async function aboutPeriod(deps: Deps, mail: MailMatter, order: OrderView): Prom
 	const period = claim?.periods.find(({ ruleId }) => ruleId === mail.rule_id);
 	if (leg === undefined || claim === null || period?.safeDate == null || !((period.leftDays ?? -1) >= 0))
 		return "passed";
+	if (!isStillOpen(claim, period)) return "passed";
 	return {
 		kind: "period",
 		leg: leg.leg,

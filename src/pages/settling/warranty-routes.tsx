@@ -33,7 +33,8 @@ export function registerWarrantyPage(app: FastifyInstance, deps: Deps): void {
 	app.get("/orders/:id/warranty", readers, async (request, reply) => {
 		const caller = callerOf(request);
 		const order = await readOrder(deps, caller, (request.params as { id: string }).id);
-		const values = filledIn(request.query as Record<string, string>);
+		const query = Object.entries(request.query as Record<string, string | string[]>);
+		const values = filledIn(Object.fromEntries(query.map(([name, value]) => [name, [value].flat().at(-1) ?? ""])));
 		const { asked, errors } = read(values);
 		const found = await readWarranty(deps, caller, order.id, asked);
 		return sendPage(

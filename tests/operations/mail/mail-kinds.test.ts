@@ -139,13 +139,14 @@ describe("what the other side sealed", () => {
 	});
 });
 
-it("a date of a claim is told to the shop three days before, once, and not once the carrier was told", async () => {
+it("a date of a claim is told to the shop three days before, once; a notice ends with its sending, an action does not", async () => {
 	const put = (path: string, body: object, version: string) =>
 		shop.ask("PUT", `/api/v1/consignments/${scene.legId}${path}`, body, { "if-match": version });
 	const facts = { mode: "road", bookedBy: "consignor", deliveredAt: "2026-03-02T10:00:00+01:00" };
 	expect((await put("", facts, '"v1"')).statusCode).toBe(200);
 	const claim = (await put("/claim", { regime: "de-hgb", damage: "not-apparent" }, '"v0"')).json();
-	const next = claim.periods.find(({ ruleId }: { ruleId: string }) => ruleId === claim.nextRuleId);
+	const ruleOf = (id: string) => claim.periods.find(({ ruleId }: { ruleId: string }) => ruleId === id);
+	const next = ruleOf("DE-HGB438-2");
 	const at = (days: number) => ({
 		...shop.deps,
 		now: () => new Date(Date.parse(`${next.safeDate}T09:00:00Z`) - days * 86_400_000),
@@ -168,6 +169,11 @@ it("a date of a claim is told to the shop three days before, once, and not once 
 	await shop.db.database.query("DELETE FROM mail");
 	await queuePeriods(at(1));
 	expect(await states()).toEqual([]);
+	// HGB § 439: the notice does not end the time for an action.
+	const action = claim.periods.find(({ form }: { form: string }) => form === "court-action");
+	const before = new Date(Date.parse(`${action.safeDate}T09:00:00Z`) - 3 * 86_400_000);
+	await queuePeriods({ ...shop.deps, now: () => before });
+	expect(await states()).toHaveLength(1);
 });
 
 it("an erasure drops what waits, and takes addresses and the server's answers away", async () => {

@@ -229,7 +229,8 @@ describe("credentials", () => {
 
 describe("never twice", () => {
 	it("four instances that look at the same moment send each mail once", async () => {
-		for (let count = 0; count < 12; count += 1) await scene.queue({ kind: "receipt", recordId: scene.departureId });
+		for (let count = 0; count < 12; count += 1)
+			await scene.queue({ kind: "receipt", recordId: scene.departureId, to: `reader-${count}@quist.example` });
 		const run = async () => {
 			while ((await look()) !== "nothing-due");
 		};
@@ -239,6 +240,17 @@ describe("never twice", () => {
 		const ids = server.taken().map(({ messageId }) => messageId);
 		expect(ids).toHaveLength(12);
 		expect(new Set(ids).size).toBe(12);
+	});
+
+	it("asked for twice before it was sent, one mail goes; asked for again afterwards, another", async () => {
+		const asked = { kind: "receipt", recordId: scene.departureId };
+		const path = `/api/v1/orders/${scene.orderId}/mails`;
+		const answers = await Promise.all([shop.ask("POST", path, asked), shop.ask("POST", path, asked)]);
+		expect(answers.map(({ statusCode }) => statusCode).sort()).toEqual([201, 409]);
+		while ((await look()) !== "nothing-due");
+		expect((await shop.ask("POST", path, asked)).statusCode).toBe(201);
+		while ((await look()) !== "nothing-due");
+		expect(server.taken()).toHaveLength(2);
 	});
 
 	it("what a process was sending when it ended is unclear after its time, and stays so", async () => {
