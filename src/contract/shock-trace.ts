@@ -56,6 +56,7 @@ export type ShockTraceRequest = z.infer<typeof shockTraceRequest>;
 const number = z.number().nullable();
 const signalMembers = {
 	peakGn: z.number(),
+	enoughSamples: z.boolean(),
 	peakValid: z.boolean(),
 	clipped: z.boolean().nullable(),
 	durationMs: z.number(),

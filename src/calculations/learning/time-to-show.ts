@@ -45,6 +45,7 @@ export function timeToShow(from: number, to: number, legsPerYear: number): TimeT
 		to,
 		cases,
 		years: legsPerYear > 0 ? (2 * cases) / legsPerYear : null,
-		isRough: cases * Math.min(from, to) < LEAST_EXPECTED,
+		// Of those with and of those without.
+		isRough: !(cases * Math.min(from, to, 1 - from, 1 - to) >= LEAST_EXPECTED),
 	};
 }

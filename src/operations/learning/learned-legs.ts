@@ -113,7 +113,12 @@ function newErrors({ departure, arrival, comparison }: ConsignmentComparison): b
 	});
 	if (before === null || before === undefined || after === null || after === undefined) return null;
 	if (before === 0 || after === 0) return after > 0;
-	return comparison.rows.some((row) => isErrorCounter(row) && becameWorse(row));
+	const counters = comparison.rows.filter(isErrorCounter);
+	if (counters.some(becameWorse)) return true;
+	// What could not be compared, or was left open, is not known to be no more than before.
+	const isTold = ({ comparison: { result } }: ComparisonRow) =>
+		result?.verdict === "equivalent" || result?.verdict === "differs";
+	return counters.length > 0 && counters.every(isTold) ? false : null;
 }
 
 function boxWords({ box, innerBox }: PackagingRequest["pack"]): string {

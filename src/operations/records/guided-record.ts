@@ -22,6 +22,8 @@ export interface GuidedRecord {
 	/** Those that need no instruments; `allChecks` has the class's other checks too. */
 	readonly checks: readonly GuidedCheck[];
 	readonly allChecks: readonly GuidedCheck[];
+	/** The class's, those that the shop leaves out too: their cautions hold for its own checks. */
+	readonly classChecks: readonly GuidedCheck[];
 	/** The shop's own checks for this item, as they were defined when the order began. */
 	readonly ownChecks: readonly OfferedCheck[];
 	/** Its photos and files, with what they claim and what others get of them. */
@@ -52,6 +54,7 @@ export async function readGuidedRecord(deps: Deps, caller: Caller, recordId: str
 		order,
 		consignment: order.consignments.find((consignment) => consignment.id === record.consignmentId) ?? null,
 		checks: checksWithoutInstruments(order.item.class).filter(isAsked),
+		classChecks: checksWithoutInstruments(order.item.class),
 		allChecks: checksOf(order.item.class).filter(isAsked),
 		ownChecks: own.offered,
 		files,

@@ -72,6 +72,7 @@ function boardWords(event: RecordingEventView, board: BoardLine, { say }: Speake
 	const responseGn = spectrumAt(event.spectrum, frequencyHz);
 	const limitGn = allowedGn(board, frequencyHz);
 	if (responseGn === null) return say("recording.board-beyond", { frequencyHz });
+	if (!velocityTaken(event)) return say("recording.board-not-taken", { frequencyHz });
 	const values = { frequencyHz, responseGn, limitGn };
 	if (responseGn > limitGn) return say("recording.board-above", values);
 	return say(event.peakDoubt === null ? "recording.board-below" : "recording.board-open", values);

@@ -54,6 +54,7 @@ export function StepPage(props: StepPageProps) {
 	const wait = waitOf(content, now);
 	const checks = guided.checks.filter((check) => step.checks?.(check) === true);
 	const own = step.parts.includes("own-checks") ? ownChecksAsked(guided) : [];
+	const cautioned = own.length === 0 ? checks : guided.classChecks.filter((check) => step.checks?.(check) === true);
 	const photos = step.views.length > 0 && (
 		<Photos
 			views={step.views}
@@ -105,7 +106,7 @@ export function StepPage(props: StepPageProps) {
 				{step.fields.some((field) => field.kind === "time") && (
 					<ClockControl values={values} errors={errors} now={now} />
 				)}
-				<CheckCautions checks={checks} />
+				<CheckCautions checks={cautioned} />
 				{checks.map((check) => (
 					<CheckControl key={check.id} check={check} content={content} values={values} errors={errors} />
 				))}

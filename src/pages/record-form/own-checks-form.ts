@@ -84,7 +84,7 @@ function readPlaces<Place extends { readonly id: string }>(
 		const before = content.readings?.find((reading) => reading.check === place.id);
 		const outcome = readingInput.safeParse(readingOf(place.id, defined, typed));
 		if (outcome.success) return [outcome.data];
-		const part = outcome.error.issues[0]?.path.find((step) => RESULT_PARTS.includes(step as never));
+		const part = outcome.error.issues.flatMap(({ path }) => path).find((step) => RESULT_PARTS.includes(step as never));
 		problems.push({
 			name: ownControl(place.id, String(part ?? outcome.error.issues[0]?.path.at(-1) ?? "name")),
 			code: "own-check",
@@ -99,7 +99,7 @@ function readPlaces<Place extends { readonly id: string }>(
 const RESULT_PARTS = ["values", "trials", "successes", "count", "exposure"] as const;
 
 function isTested(typed: Typed): boolean {
-	return ["values", "trials", "count"].some((part) => typed(part) !== "");
+	return RESULT_PARTS.some((part) => typed(part) !== "");
 }
 
 function number(typed: string): number | string | undefined {

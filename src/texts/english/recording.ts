@@ -226,6 +226,8 @@ export const recording = {
 	"recording.board-no-frequency":
 		"The board's own frequency is not known: where its rule meets the spectrum is not known either.",
 	"recording.board-beyond": "The board's own frequency of {frequencyHz} Hz lies outside what this sampling carries.",
+	"recording.board-not-taken":
+		"The response at the board's own {frequencyHz} Hz is not taken: the impact was not sampled well enough for it.",
 	"recording.board-above":
 		"At the board's own {frequencyHz} Hz the response is {responseGn} gₙ; the rule on boards allows {limitGn} gₙ. The rule is a screen, not a limit of breaking.",
 	"recording.board-open":

@@ -154,6 +154,8 @@ export const recording: ReportTexts["recording"] = {
 		"La fréquence propre de la carte n’est pas connue : où sa règle rencontre le spectre ne l’est pas non plus.",
 	"recording.board-beyond":
 		"La fréquence propre de la carte, {frequencyHz} Hz, est hors de ce que porte cet échantillonnage.",
+	"recording.board-not-taken":
+		"La réponse à la fréquence propre de la carte, {frequencyHz} Hz, n’est pas retenue : le choc n’a pas été échantillonné assez finement pour cela.",
 	"recording.board-above":
 		"À la fréquence propre de la carte, {frequencyHz} Hz, la réponse est de {responseGn} gₙ ; la règle des cartes admet {limitGn} gₙ. La règle est un examen grossier, non une limite de rupture.",
 	"recording.board-open":

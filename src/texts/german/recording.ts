@@ -157,6 +157,8 @@ export const recording: ReportTexts["recording"] = {
 		"Die Eigenfrequenz der Platine ist nicht bekannt: Wo ihre Regel das Spektrum trifft, ist auch nicht bekannt.",
 	"recording.board-beyond":
 		"Die Eigenfrequenz der Platine von {frequencyHz} Hz liegt außerhalb dessen, was diese Abtastung trägt.",
+	"recording.board-not-taken":
+		"Die Antwort bei der Eigenfrequenz der Platine, {frequencyHz} Hz, wird nicht genommen: Der Aufschlag ist dafür nicht dicht genug abgetastet.",
 	"recording.board-above":
 		"Bei der Eigenfrequenz der Platine, {frequencyHz} Hz, ist die Antwort {responseGn} gₙ; die Regel für Platinen lässt {limitGn} gₙ zu. Die Regel ist eine grobe Prüfung, keine Grenze des Brechens.",
 	"recording.board-open":

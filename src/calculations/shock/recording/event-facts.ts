@@ -107,13 +107,14 @@ export function eventFacts(event: TripEvent, options: EventOptions): { facts: Ev
 function doubtOf(
 	{ device, axesSeen, fastestHz }: EventOptions,
 	sampleRateHz: number,
-	result: { readonly peakValid: boolean; readonly clipped: boolean | null },
+	result: { readonly enoughSamples: boolean; readonly clipped: boolean | null },
 	whole: boolean,
 ): PeakDoubt {
 	if (device === "phone") return "phone";
-	if (result.clipped === true) return "clipped";
-	if (!result.peakValid) return "few-samples";
+	// Before `clipped`: of a pulse between the samples neither the peak nor the change of velocity is known to either side.
+	if (!result.enoughSamples) return "few-samples";
 	if (!(sampleRateHz > ROUNDED * TOO_SLOW_HZ && sampleRateHz > SLOW_SHARE * fastestHz)) return "slow-sampling";
+	if (result.clipped === true) return "clipped";
 	if (!whole) return "cut-trace";
 	return axesSeen < 3 ? "one-axis" : null;
 }

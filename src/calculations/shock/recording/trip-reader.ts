@@ -184,6 +184,8 @@ export function tripReader({ axisCount, thresholdGn }: TripOptions): TripReader 
 		}
 		let from = 0;
 		for (let index = 0; index < timesS.length; index += 1) {
+			// The first row of a stretch whose begin was told with the rows before.
+			if (index === 0 && rows === stretchBegin) continue;
 			const differenceS = (timesS[index] as number) - (index === 0 ? lastS : (timesS[index - 1] as number));
 			if (Number.isNaN(differenceS) || fits(current, differenceS)) continue;
 			if (differenceS < 0) return problemAt("time-back", piece, index, { backS: -differenceS });

@@ -46,17 +46,17 @@ function respondOnOne(
 	state: Float64Array,
 	extremes: Float64Array,
 ): void {
-	const b0 = at(filter, 0);
-	const b1 = at(filter, 1);
-	const b2 = at(filter, 2);
-	const a1 = at(filter, 3);
-	const a2 = at(filter, 4);
-	let u1 = at(state, 0);
-	let u2 = at(state, 1);
-	let high = at(extremes, 0);
-	let low = at(extremes, 3);
+	const b0 = filter[0] as number;
+	const b1 = filter[1] as number;
+	const b2 = filter[2] as number;
+	const a1 = filter[3] as number;
+	const a2 = filter[4] as number;
+	let u1 = state[0] as number;
+	let u2 = state[1] as number;
+	let high = extremes[0] as number;
+	let low = extremes[3] as number;
 	for (let n = from; n <= to; n += 1) {
-		const u = b0 * at(x, n) + b1 * at(x, n - 1) + b2 * at(x, n - 2) - a2 * u2 - a1 * u1;
+		const u = b0 * (x[n] as number) + b1 * (x[n - 1] as number) + b2 * (x[n - 2] as number) - a2 * u2 - a1 * u1;
 		if (u > high) {
 			high = u;
 			extremes[0] = u;
@@ -86,28 +86,28 @@ function respondOnThree(
 	state: Float64Array,
 	extremes: Float64Array,
 ): void {
-	const b0 = at(filter, 0);
-	const b1 = at(filter, 1);
-	const b2 = at(filter, 2);
-	const a1 = at(filter, 3);
-	const a2 = at(filter, 4);
-	let u1 = at(state, 0);
-	let u2 = at(state, 1);
-	let v1 = at(state, 2);
-	let v2 = at(state, 3);
-	let w1 = at(state, 4);
-	let w2 = at(state, 5);
-	let uHigh = at(extremes, 0);
-	let uLow = at(extremes, 3);
-	let vHigh = at(extremes, 6);
-	let vLow = at(extremes, 9);
-	let wHigh = at(extremes, 12);
-	let wLow = at(extremes, 15);
-	let most = at(extremes, RESULTANT);
+	const b0 = filter[0] as number;
+	const b1 = filter[1] as number;
+	const b2 = filter[2] as number;
+	const a1 = filter[3] as number;
+	const a2 = filter[4] as number;
+	let u1 = state[0] as number;
+	let u2 = state[1] as number;
+	let v1 = state[2] as number;
+	let v2 = state[3] as number;
+	let w1 = state[4] as number;
+	let w2 = state[5] as number;
+	let uHigh = extremes[0] as number;
+	let uLow = extremes[3] as number;
+	let vHigh = extremes[6] as number;
+	let vLow = extremes[9] as number;
+	let wHigh = extremes[12] as number;
+	let wLow = extremes[15] as number;
+	let most = extremes[RESULTANT] as number;
 	for (let n = from; n <= to; n += 1) {
-		const u = b0 * at(x, n) + b1 * at(x, n - 1) + b2 * at(x, n - 2) - a2 * u2 - a1 * u1;
-		const v = b0 * at(y, n) + b1 * at(y, n - 1) + b2 * at(y, n - 2) - a2 * v2 - a1 * v1;
-		const w = b0 * at(z, n) + b1 * at(z, n - 1) + b2 * at(z, n - 2) - a2 * w2 - a1 * w1;
+		const u = b0 * (x[n] as number) + b1 * (x[n - 1] as number) + b2 * (x[n - 2] as number) - a2 * u2 - a1 * u1;
+		const v = b0 * (y[n] as number) + b1 * (y[n - 1] as number) + b2 * (y[n - 2] as number) - a2 * v2 - a1 * v1;
+		const w = b0 * (z[n] as number) + b1 * (z[n - 1] as number) + b2 * (z[n - 2] as number) - a2 * w2 - a1 * w1;
 		const squared = u * u + v * v + w * w;
 		if (u > uHigh) {
 			uHigh = u;
@@ -166,9 +166,4 @@ function respondOnThree(
 	state[3] = v2;
 	state[4] = w1;
 	state[5] = w2;
-}
-
-/** A number that is there; the compiler inlines it. */
-function at(values: Float64Array, index: number): number {
-	return values[index] as number;
 }

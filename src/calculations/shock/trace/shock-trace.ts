@@ -32,7 +32,9 @@ export interface ShockTraceInput {
 
 export interface ShockSignal {
 	readonly peakGn: number;
-	/** Enough samples in the pulse, and not clipped: otherwise the peak is a lower bound. */
+	/** Enough samples in the pulse for its peak and its change of velocity. */
+	readonly enoughSamples: boolean;
+	/** Enough samples, and not clipped: otherwise the peak is a lower bound. */
 	readonly peakValid: boolean;
 	/** Null where the full scale is not given. */
 	readonly clipped: boolean | null;
@@ -168,11 +170,13 @@ function signal(
 ): ShockSignal {
 	const { sampleRateHz, peak = "parabolic" } = input;
 	const samples = window.crossingToIndex - window.crossingFromIndex;
+	const enoughSamples = samples / SHARE_ABOVE >= LEAST_SAMPLES;
 	const velocityChangeMPerS = velocityOf(axes, window.fromIndex, window.toIndex, sampleRateHz);
 	const fallS = known.freeFallTimeS;
 	return {
 		peakGn: peakOf(sizes, peak, known.clipped === true),
-		peakValid: samples / SHARE_ABOVE >= LEAST_SAMPLES && known.clipped !== true,
+		enoughSamples,
+		peakValid: enoughSamples && known.clipped !== true,
 		clipped: known.clipped,
 		durationMs: (1000 * samples) / sampleRateHz,
 		velocityChangeMPerS,
