@@ -173,7 +173,6 @@ export const report = {
 	"report.comparison-uncertain": "Not certain",
 	"report.comparison-placed": "Where the changes lie",
 	"report.comparison-first": "How good the first test on arrival was",
-	"report.comparison-difference": "difference {difference} {unit}",
 	"report.comparison-interval": "{of} between {low} and {high}",
 	"report.comparison-of.difference": "difference",
 	"report.comparison-of.ratio": "ratio",
@@ -183,13 +182,11 @@ export const report = {
 	"report.support": "What the findings support, and what they do not",
 	"report.support-none":
 		"Nothing became worse between two records, and nothing is at odds, so there is nothing to explain.",
-	"report.support-leg": "Leg {leg}",
 
 	"report.missing": "What is missing, on either side",
 	"report.missing-text":
 		"What was not tested shows nothing either way. It is listed for both ends alike, and what could still be found out stands with it.",
 	"report.missing-side": "Findings that nobody has made: {side}",
-	"report.missing-ends": "Leg {leg}: not tested at the end “{end}”",
 
 	"report.periods": "Periods",
 	"report.periods-text":
@@ -293,7 +290,6 @@ export const report = {
 	"report.carrier-pack": "The pack as shipped",
 	"report.carrier-outer": "The outside of the parcel on arrival",
 	"report.carrier-outer-words": "What was noted of it: {words}",
-	"report.carrier-photos": "Photos of the parcel and the item",
 	"report.carrier-notice": "Notice, and its proof",
 	"report.carrier-notice-none":
 		"No notice to the carrier is kept for this leg. Whoever sent one adds its date and the proof of sending here.",

@@ -71,9 +71,9 @@ export const packaging: ReportTexts["packaging"] = {
 	"packaging.corner-holds":
 		"En tombant sur « {where} », la pire arête ou le pire coin, le pic de {peakGn} gₙ, au pire {highGn} gₙ, respecte la limite de {limitGn} gₙ. Selon une règle dérivée que personne n’a validée.",
 	"packaging.corner-measured":
-		"Lâché sur un coin avec un enregistreur, {count} fois, le pic était de {peakGn} gₙ là où {limitGn} gₙ sont admis.",
+		"Lors d’un lâcher sur un coin avec un enregistreur, {count} fois, le pic était de {peakGn} gₙ là où {limitGn} gₙ sont admis.",
 	"packaging.corner-measured-short":
-		"Lâché sur un coin avec un enregistreur, le pic était de {peakGn} gₙ là où {limitGn} gₙ sont admis.",
+		"Lors d’un lâcher sur un coin avec un enregistreur, le pic était de {peakGn} gₙ là où {limitGn} gₙ sont admis.",
 	"packaging.mend-corner":
 		"Des calages plus épais, ou des plots d’une autre taille, là où trois faces se rejoignent ; puis une chute sur un coin avec un enregistreur.",
 	"packaging.mend-corner-drop":
@@ -127,7 +127,7 @@ export const packaging: ReportTexts["packaging"] = {
 	"packaging.fits":
 		"L’objet et les calages tiennent. La plus petite distance à l’extérieur est de {clearanceMm} mm ; le métier conseille {advisedMm} mm, ce qui ne remplace pas une courbe de calage.",
 	"packaging.fit-pressed":
-		"Fermé, les calages sont comprimés de {percent} % de leur épaisseur. La plus petite distance à l’extérieur est de {clearanceMm} mm ; le métier conseille {advisedMm} mm.",
+		"Une fois le carton fermé, les calages sont comprimés de {percent} % de leur épaisseur. La plus petite distance à l’extérieur est de {clearanceMm} mm ; le métier conseille {advisedMm} mm.",
 	"packaging.fit-short":
 		"L’objet et les calages ne tiennent pas : les calages seraient comprimés de {percent} % de leur épaisseur.",
 	"packaging.mend-fit":
@@ -151,7 +151,7 @@ export const packaging: ReportTexts["packaging"] = {
 	"packaging.box-short":
 		"Après les jours et l’humidité du voyage, le carton porte {strengthN} N ; une pile de {stackM} m dans un véhicule le charge de {loadN} N.",
 	"packaging.box-outside":
-		"Le carton porterait {strengthN} N pour {loadN} N de charge, mais le voyage est plus long que les pertes connues.",
+		"Le carton porterait {strengthN} N pour {loadN} N de charge, mais le voyage dure plus longtemps que le temps pour lequel les pertes sont connues.",
 	"packaging.box-holds":
 		"Après les jours et l’humidité du voyage, le carton porte {strengthN} N ; une pile de {stackM} m dans un véhicule le charge de {loadN} N.",
 	"packaging.mend-box": "Un carton neuf, plus résistant, ou à double cannelure.",

@@ -101,7 +101,7 @@ export const report: ReportTexts["report"] = {
 	"report.record-fingerprint": "Empreinte (SHA-256)",
 	"report.record-state": "État de l’objet",
 	"report.record-amended":
-		"Un constat ultérieur modifie celui-ci. Il demeure, car ce qui a été scellé n’est pas repris.",
+		"Un constat ultérieur corrige celui-ci. Il demeure, car ce qui a été scellé n’est pas repris.",
 	"report.record-marks": "Marques",
 	"report.record-set-up": "Essayé dans",
 	"report.record-parcel": "Colis",
@@ -142,7 +142,6 @@ export const report: ReportTexts["report"] = {
 	"report.comparison-uncertain": "Pas certain",
 	"report.comparison-placed": "Où se situent les changements",
 	"report.comparison-first": "Qualité du premier contrôle à l’arrivée",
-	"report.comparison-difference": "différence {difference} {unit}",
 	"report.comparison-interval": "{of} entre {low} et {high}",
 	"report.comparison-of.difference": "différence",
 	"report.comparison-of.ratio": "rapport",
@@ -151,12 +150,10 @@ export const report: ReportTexts["report"] = {
 	"report.support": "Ce que les constatations étayent, et ce qu’elles n’étayent pas",
 	"report.support-none":
 		"Rien ne s’est dégradé entre deux constats et rien ne se contredit ; il n’y a donc rien à expliquer.",
-	"report.support-leg": "Trajet {leg}",
 	"report.missing": "Ce qui manque, de chaque côté",
 	"report.missing-text":
 		"Ce qui n’a pas été contrôlé ne montre rien, ni dans un sens ni dans l’autre. C’est énuméré de la même façon pour les deux bouts, avec ce qui pourrait encore être établi.",
 	"report.missing-side": "Constatations que personne n’a faites : {side}",
-	"report.missing-ends": "Trajet {leg} : non contrôlé au bout « {end} »",
 	"report.periods": "Délais",
 	"report.periods-safe": "Qui peut avoir une réclamation avise aussitôt, et garde la preuve de l’envoi.",
 	"report.exhibits": "Pièces",
@@ -208,7 +205,7 @@ export const report: ReportTexts["report"] = {
 	"report.seal": "Ce qu’un scellement ne prouve pas",
 	"report.seal.true": "Que ce qui a été consigné est vrai.",
 	"report.seal.who":
-		"Qui tenait l’appareil : il montre par quel lien ou quel compte quelque chose a été scellé, et, là où un appareil a signé, que c’était le même appareil.",
+		"Qui tenait l’appareil : le scellement montre par quel lien ou quel compte quelque chose a été scellé, et, là où un appareil a signé, que c’était le même appareil.",
 	"report.seal.when":
 		"Quand l’objet a été vu : cette heure est l’indication de celui qui le détenait. L’heure du scellement est celle du serveur, bornée par un horodatage là où il y en a un.",
 	"report.seal.all": "Que tout a été consigné. Ce que personne n’a consigné ne laisse pas de trace.",
@@ -231,7 +228,6 @@ export const report: ReportTexts["report"] = {
 	"report.carrier-pack": "L’emballage tel qu’expédié",
 	"report.carrier-outer": "L’extérieur du colis à l’arrivée",
 	"report.carrier-outer-words": "Ce qui en a été noté : {words}",
-	"report.carrier-photos": "Photos du colis et de l’objet",
 	"report.carrier-notice": "Réserves, et leur preuve",
 	"report.carrier-entitled": "Qui a droit de réclamer",
 	"report.carrier-entitled-text":
@@ -275,7 +271,7 @@ export const report: ReportTexts["report"] = {
 	"report.periods-source": "Article, et à quel point il est connu",
 	"report.positions": "Ce que déclarent les deux côtés",
 	"report.positions-text":
-		"Chaque côté dans ses propres mots, numérotés dans l’ordre du journal. Ce qui est déclaré est scellé tel quel ; une déclaration dit ce que son auteur tient, et ne tranche rien.",
+		"Chaque côté dans ses propres mots ; les déclarations sont numérotées dans l’ordre du journal. Ce qui est déclaré est scellé tel quel ; une déclaration dit ce que son auteur tient, et ne tranche rien.",
 	"report.settlement": "Accord",
 	"report.settlement-text":
 		"Chaque pas des deux côtés, dans l’ordre du journal. Une proposition contient le consentement de son auteur ; elle est un accord dès le consentement de l’autre côté, jusqu’à ce qu’elle soit rouverte.",

@@ -78,7 +78,7 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.first-state.not-excluded": "Was sie nicht ausschließt",
 	"comparison-page.first-state.grade": "Als Erstzustand: {grade}. {why}",
 	"comparison-page.origin-text":
-		"Jede Zeile nennt etwas, das hinter einer Veränderung stehen kann, und die Befunde, die es besser oder schlechter erklärt als die anderen. Befunde, die von einer Tatsache erzählen, zählen einmal.",
+		"Jede Zeile nennt etwas, das hinter einer Veränderung stehen kann, und die Befunde, die es besser oder schlechter erklärt als die anderen. Befunde, die von ein und derselben Tatsache erzählen, zählen zusammen einmal.",
 	"comparison-page.origin.origin": "Kann dahinterstehen",
 	"comparison-page.origin.for": "Passt besser",
 	"comparison-page.origin.against": "Passt schlechter",

@@ -85,7 +85,7 @@ export const comparison: ReportTexts["comparison"] = {
 	"comparison.control-within":
 		"Am Kontrollstück gemessen ist das Verhältnis {low} bis {high} und liegt innerhalb von {percent} % um eins.",
 	"comparison.control-differs":
-		"Am Kontrollstück gemessen, das zeigt, worin sich die Prüfplätze unterscheiden, ist das Verhältnis {ratio}, mit seiner Streuung {low} bis {high}.",
+		"Am Kontrollstück gemessen, das zeigt, um wie viel sich die Prüfplätze unterscheiden, ist das Verhältnis {ratio}, mit seiner Streuung {low} bis {high}.",
 	"comparison.control-undecided":
 		"Am Kontrollstück gemessen ist das Verhältnis {ratio}, mit seiner Streuung {low} bis {high}. Das zeigt weder eine Veränderung noch, dass es keine gibt.",
 	"comparison.counter-rose": "Der Zähler stand vor dem Versand bei {departure} und nach der Ankunft bei {arrival}.",

@@ -115,7 +115,7 @@ export const origin: ReportTexts["origin"] = {
 	"origin.absent-good-on-other-computer": "Auch in einem anderen Computer funktionierte er nicht.",
 	"origin.absent-other-driver-cured": "Ein anderer Treiber oder ein sauberes System behob es nicht.",
 	"origin.test-other-computer":
-		"Probieren Sie ihn in einem zweiten Computer anderer Bauart, wenn kein Stoppzeichen gesehen wurde.",
+		"Probieren Sie ihn in einem zweiten Computer eines anderen Herstellers, wenn kein Stoppzeichen gesehen wurde.",
 	"origin.test-control-item": "Probieren Sie ein anderes, bekannt gutes Stück am selben Prüfplatz, vorher und nachher.",
 	"origin.test-reseat":
 		"Stecken Sie ihn bei ausgeschaltetem Strom neu ein. Ändern Sie nichts sonst und notieren Sie, was geschieht.",

@@ -74,9 +74,9 @@ export const packaging: ReportTexts["packaging"] = {
 	"packaging.corner-holds":
 		"Beim Fall auf „{where}“, die schlimmste Kante oder Ecke, hält der Spitzenwert von {peakGn} gₙ, schlimmstenfalls {highGn} gₙ, die Grenze von {limitGn} gₙ ein. Nach einer abgeleiteten Regel, die niemand validiert hat.",
 	"packaging.corner-measured":
-		"Mit einem Stoßschreiber auf eine Ecke fallen gelassen, {count}-mal, war der Spitzenwert {peakGn} gₙ, zulässig sind {limitGn} gₙ.",
+		"Beim Fall auf eine Ecke mit einem Stoßschreiber, {count}-mal, war der Spitzenwert {peakGn} gₙ, zulässig sind {limitGn} gₙ.",
 	"packaging.corner-measured-short":
-		"Mit einem Stoßschreiber auf eine Ecke fallen gelassen, war der Spitzenwert {peakGn} gₙ, zulässig sind {limitGn} gₙ.",
+		"Beim Fall auf eine Ecke mit einem Stoßschreiber war der Spitzenwert {peakGn} gₙ, zulässig sind {limitGn} gₙ.",
 	"packaging.mend-corner":
 		"Dickere Polster oder Polsterstücke anderer Größe, wo drei Seiten zusammenkommen; danach ein Fall auf eine Ecke mit Stoßschreiber.",
 	"packaging.mend-corner-drop":
@@ -133,7 +133,7 @@ export const packaging: ReportTexts["packaging"] = {
 	"packaging.fits":
 		"Gegenstand und Polster passen. Der kleinste Abstand nach außen ist {clearanceMm} mm; das Fach rät zu {advisedMm} mm, was eine Polsterkurve nicht ersetzt.",
 	"packaging.fit-pressed":
-		"Geschlossen werden die Polster um {percent} % ihrer Dicke gedrückt. Der kleinste Abstand nach außen ist {clearanceMm} mm; das Fach rät zu {advisedMm} mm.",
+		"Im geschlossenen Karton werden die Polster um {percent} % ihrer Dicke gedrückt. Der kleinste Abstand nach außen ist {clearanceMm} mm; das Fach rät zu {advisedMm} mm.",
 	"packaging.fit-short": "Gegenstand und Polster passen nicht: Die Polster würden um {percent} % ihrer Dicke gedrückt.",
 	"packaging.mend-fit":
 		"Nehmen Sie einen größeren Karton oder Polster, die ungedrückt passen; dünnere nur, wenn jede Prüfung noch hält.",
@@ -156,7 +156,7 @@ export const packaging: ReportTexts["packaging"] = {
 	"packaging.box-short":
 		"Nach den Tagen und der Feuchte der Reise trägt der Karton {strengthN} N; ein Stapel von {stackM} m in einem Fahrzeug belastet ihn mit {loadN} N.",
 	"packaging.box-outside":
-		"Der Karton würde {strengthN} N tragen, belastet wird er mit {loadN} N, doch ist die Reise länger, als die Verluste bekannt sind.",
+		"Der Karton würde {strengthN} N tragen, belastet wird er mit {loadN} N, doch ist die Reise länger als die Zeit, für die die Verluste bekannt sind.",
 	"packaging.box-holds":
 		"Nach den Tagen und der Feuchte der Reise trägt der Karton {strengthN} N; ein Stapel von {stackM} m in einem Fahrzeug belastet ihn mit {loadN} N.",
 	"packaging.mend-box": "Ein neuer Karton, aus stärkerer oder zweiwelliger Wellpappe.",

@@ -56,7 +56,7 @@ export const report: ReportTexts["report"] = {
 		"Belege werden mit ihrer Nummer angeführt, etwa [E3]. Zeiten sind UTC, wenn nicht die Abweichung daneben steht.",
 	"report.read-in": "Eingelesen",
 	"report.read-in-of":
-		"aus einem Dossier, am {time}. Das Protokoll unten ist das des Dienstes, der versiegelt hat, nicht das dieses Dienstes",
+		"aus einem Dossier, am {time}. Das Logbuch unten ist das des Dienstes, der versiegelt hat, nicht das dieses Dienstes",
 	"report.server": "Wer den Server betrieb",
 	"report.server-text":
 		"Der Dienst wurde von dem unten genannten Reparaturbetrieb oder für ihn betrieben. Seine Uhr datiert die Einträge; wer ihn betreibt, hätte diese Uhr stellen können. Deshalb bestätigen, wo das eingerichtet ist, Zeitstempeldienste das Logbuch.",
@@ -102,7 +102,7 @@ export const report: ReportTexts["report"] = {
 	"report.record-fingerprint": "Fingerabdruck (SHA-256)",
 	"report.record-state": "Zustand des Gegenstands",
 	"report.record-amended":
-		"Ein späteres Protokoll ergänzt dieses. Es bleibt stehen, denn was versiegelt wurde, wird nicht zurückgenommen.",
+		"Ein späteres Protokoll berichtigt dieses. Es bleibt stehen, denn was versiegelt wurde, wird nicht zurückgenommen.",
 	"report.record-marks": "Merkmale",
 	"report.record-set-up": "Erprobt in",
 	"report.record-parcel": "Paket",
@@ -143,7 +143,6 @@ export const report: ReportTexts["report"] = {
 	"report.comparison-uncertain": "Nicht sicher",
 	"report.comparison-placed": "Wo die Veränderungen liegen",
 	"report.comparison-first": "Wie gut die erste Prüfung nach der Ankunft war",
-	"report.comparison-difference": "Differenz {difference} {unit}",
 	"report.comparison-interval": "{of} zwischen {low} und {high}",
 	"report.comparison-of.difference": "Differenz",
 	"report.comparison-of.ratio": "Verhältnis",
@@ -152,12 +151,10 @@ export const report: ReportTexts["report"] = {
 	"report.support": "Was die Befunde stützen, und was nicht",
 	"report.support-none":
 		"Zwischen zwei Protokollen wurde nichts schlechter, und nichts widerspricht sich, daher ist nichts zu erklären.",
-	"report.support-leg": "Teilstrecke {leg}",
 	"report.missing": "Was fehlt, auf beiden Seiten",
 	"report.missing-text":
 		"Was nicht geprüft wurde, zeigt weder das eine noch das andere. Es ist für beide Enden gleich aufgeführt, und was noch herauszufinden wäre, steht dabei.",
 	"report.missing-side": "Befunde, die niemand erhoben hat: {side}",
-	"report.missing-ends": "Teilstrecke {leg}: nicht geprüft am Ende „{end}“",
 	"report.periods": "Fristen",
 	"report.periods-safe": "Wer einen Anspruch haben kann, zeigt sofort an und bewahrt den Nachweis der Absendung auf.",
 	"report.exhibits": "Belege",
@@ -208,7 +205,7 @@ export const report: ReportTexts["report"] = {
 	"report.seal": "Was ein Siegel nicht beweist",
 	"report.seal.true": "Dass wahr ist, was festgehalten wurde.",
 	"report.seal.who":
-		"Wer das Gerät in der Hand hatte: Es zeigt, über welchen Link oder welches Konto etwas versiegelt wurde, und wo ein Gerät unterschrieb, dass es dasselbe Gerät war.",
+		"Wer das Gerät in der Hand hatte: Das Siegel zeigt, über welchen Link oder welches Konto etwas versiegelt wurde, und wo ein Gerät unterschrieb, dass es dasselbe Gerät war.",
 	"report.seal.when":
 		"Wann der Gegenstand gesehen wurde: Diese Zeit ist die Angabe dessen, der ihn hatte. Die Zeit der Versiegelung ist die des Servers, eingegrenzt durch einen Zeitstempel, wo es einen gibt.",
 	"report.seal.all": "Dass alles festgehalten wurde. Was niemand festhielt, hinterlässt keine Spur.",
@@ -231,7 +228,6 @@ export const report: ReportTexts["report"] = {
 	"report.carrier-pack": "Die Verpackung, wie versandt",
 	"report.carrier-outer": "Das Äußere des Pakets bei der Ankunft",
 	"report.carrier-outer-words": "Dazu wurde vermerkt: {words}",
-	"report.carrier-photos": "Fotos von Paket und Gegenstand",
 	"report.carrier-notice": "Schadensanzeige und ihr Nachweis",
 	"report.carrier-entitled": "Wer anspruchsberechtigt ist",
 	"report.carrier-entitled-text":
@@ -266,7 +262,7 @@ export const report: ReportTexts["report"] = {
 	"report.periods-text":
 		"Welches Recht gilt, hängt vom Vertrag, von der Strecke und davon ab, wo ein Anspruch geltend gemacht wird. Unten stehen für jede Teilstrecke die Tage, an denen Fristen beginnen, und die Fristen des Rechts, das jemand gewählt hat oder das vorgeschlagen ist. Sie stehen so im Auftrag; sie sind nicht versiegelt.",
 	"report.periods-general":
-		"Allgemeine Auskunft, berechnet aus den eingegebenen Tagen, keine Rechtsberatung. Der Vertrag, zwingendes örtliches Recht und das zuständige Gericht gehen vor. Der früheste Tag jeder Lesart steht zuerst. Eine Regel, die erinnert heißt, wurde nicht gelesen: Schlagen Sie sie nach, bevor Sie sich darauf verlassen.",
+		"Allgemeine Auskunft, berechnet aus den eingegebenen Tagen, keine Rechtsberatung. Der Vertrag, zwingendes örtliches Recht und das zuständige Gericht gehen vor. Der früheste Tag aller Lesarten steht zuerst. Eine Regel, die erinnert heißt, wurde nicht gelesen: Schlagen Sie sie nach, bevor Sie sich darauf verlassen.",
 	"report.periods-none":
 		"Es wurde kein Frachtrecht gewählt, und keines, das gelesen wurde, passt zu dieser Teilstrecke.",
 	"report.periods-what": "Was, und in welcher Form",
@@ -293,6 +289,6 @@ export const report: ReportTexts["report"] = {
 	"report.exhibits-others.blacked-out":
 		"Andere erhalten eine Kopie mit geschwärzten Teilen; das versiegelte Original liegt bei: {who}. SHA-256 der Kopie:",
 	"report.exhibits-others.nothing": "Nicht ausgehändigt; das versiegelte Original liegt bei: {who}.",
-	"report.exhibits-with.shop": "der Reparaturbetrieb",
-	"report.exhibits-with.party": "die Partei, die es festhielt",
+	"report.exhibits-with.shop": "dem Reparaturbetrieb",
+	"report.exhibits-with.party": "der Partei, die es festhielt",
 };

@@ -54,6 +54,8 @@ describe("when a difference could show", () => {
 		expect(timeToShow(0.6, 1.2, 320)).toBeNull();
 		expect(timeToShow(0, 0, 320)).toBeNull();
 		expect(timeToShow(0.001, 0.5, 320)?.isRough).toBe(true);
+		// Hardly any without: 1 - 0.9 of some 15 is no five.
+		expect(timeToShow(0.9, 0.45, 320)?.isRough).toBe(true);
 		expect(() => casesPerGroup(Number.NaN, 0.1)).toThrow(RangeError);
 	});
 });

@@ -12,12 +12,12 @@ import { accelerationGn, type InventedTrip, READING } from "./invented-trip.ts";
 const HEADER = "t,x,y,z,temp,rh";
 const row = (time: number, z: number) => `${time.toFixed(5)},0,0,${z.toFixed(4)},21,`;
 const tableOf = (rows: readonly string[]) => `${[HEADER, ...rows].join("\n")}\n`;
-const read = (text: string, size = 65_536) => {
+const read = (text: string, size = 65_536, reading: object = {}) => {
 	const bytes = new TextEncoder().encode(text);
 	function* pieces() {
 		for (let at = 0; at < bytes.length; at += size) yield bytes.subarray(at, at + size);
 	}
-	return readRecording(pieces(), ",", READING as unknown as RecordingReading);
+	return readRecording(pieces(), ",", { ...READING, ...reading } as unknown as RecordingReading);
 };
 const slow = (fromS: number, count: number, stepS = 1, z = 1) =>
 	Array.from({ length: count }, (_, index) => row(fromS + index * stepS, z));
@@ -75,6 +75,23 @@ describe("a slow log with bursts", () => {
 		const alone = [8, 14, 18, 20, 20, 18, 14, 8].map((z, index) => row(1 + index / 100, z));
 		const hundred = read(tableOf([...slow(0, 100, 0.01), ...alone, ...slow(1.08, 100, 0.01)]));
 		expect(hundred.events[0]?.facts.peakDoubt).toBe("slow-sampling");
+	});
+	it("at its full scale, a pulse between slow samples is still a pulse between samples", () => {
+		const full = { fullScaleGn: 16 };
+		const two = [row(50, 16), row(51, 16)];
+		const few = read(tableOf([...slow(0, 50), ...two, ...slow(52, 50), ...burst(102.3, DROP)]), 65_536, full);
+		expect(few.events[0]?.facts).toMatchObject({ peakDoubt: "few-samples", clipped: true });
+		const many = Array.from({ length: 12 }, (_, index) => row(50 + index, 16));
+		const swell = read(tableOf([...slow(0, 50), ...many, ...slow(62, 50), ...burst(112.3, DROP)]), 65_536, full);
+		expect(swell.events[0]?.facts).toMatchObject({ peakDoubt: "slow-sampling", clipped: true });
+	});
+	it("counts each gap once, wherever a block of rows ends", () => {
+		for (let first = 3836; first <= 3842; first += 1) {
+			const rows = Array.from({ length: 5000 }, (_, index) =>
+				row(index + (index >= first ? 500 : 0) + (index > first ? 500 : 0), 1),
+			);
+			expect(read(tableOf(rows)).trip.gaps, String(first)).toBe(2);
+		}
 	});
 	it("an impact that a stretch begins or ends in the middle of is a lower bound", () => {
 		const cut = { rateHz: 2000, lengthS: 0.5, impacts: [{ atS: -0.006, peakGn: 60, durationMs: 12 }] };
