@@ -37,12 +37,13 @@ export async function bringDiagnostic(
 	const notices: string[] = [];
 	const read: ReadFile[] = [];
 	const load = sent.form[FILE.load];
-	const uploaded = await uploadedFiles(deps, caller, guided.record.id, sent.form, FILE.upload);
-	for (const { sha256, fileName } of uploaded.filter((file) => file.sizeBytes > IMPORT_MOST_BYTES)) {
+	const { found, lost } = await uploadedFiles(deps, caller, guided.record.id, sent.form, FILE.upload);
+	refused.push(...lost.map((error) => ({ fileName: say("upload.lost"), why: reasonOf(error) })));
+	for (const { sha256, fileName } of found.filter((file) => file.sizeBytes > IMPORT_MOST_BYTES)) {
 		await keepDiagnostic(deps, caller, guided.record.id, sha256);
 		notices.push(say("arrival.file.kept-large", { file: fileName }));
 	}
-	const files: SmallFile[] = [...sent.files, ...(await smallOnes(deps, caller, uploaded))];
+	const files: SmallFile[] = [...sent.files, ...(await smallOnes(deps, caller, found))];
 	const pasted = sent.form[FILE.paste] ?? "";
 	if (pasted.trim() !== "") files.push({ fileName: "pasted.txt", bytes: Buffer.from(`${pasted}\n`) });
 	for (const file of files) {

@@ -33,8 +33,10 @@ export async function bringFiles(
 	const refused: RefusedFile[] = [];
 	if (view === undefined) return refused;
 	const note = noteOf(sent.form);
+	const { found, lost } = await uploadedFiles(deps, caller, guided.record.id, sent.form, PHOTOS.files);
+	refused.push(...lost.map((error) => ({ fileName: say("upload.lost"), why: reasonOf(error) })));
 	const files: BroughtFile[] = [
-		...(await uploadedFiles(deps, caller, guided.record.id, sent.form, PHOTOS.files)),
+		...found,
 		...sent.files.map((file) => ({
 			fileName: file.fileName,
 			bring: async () => (await bringExhibit(deps, caller, guided.record.id, file)).sha256,

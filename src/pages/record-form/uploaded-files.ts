@@ -1,5 +1,6 @@
 /** Uploads that a form names in the place of files. */
 import type { Caller } from "../../access/caller.ts";
+import { Fault } from "../../faults.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { uploadedExhibit } from "../../operations/uploads/uploaded-files.ts";
 import { uploadedName } from "../components/uploading-field.tsx";
@@ -17,20 +18,30 @@ export interface BroughtFile {
 	readonly bring: () => Promise<string>;
 }
 
-/** The uploads of a control, which are at the record already. @throws not-found */
+export interface UploadedFiles {
+	readonly found: readonly (BroughtFile & { readonly sha256: string; readonly sizeBytes: number })[];
+	/** Why others are not there: their time was over, or they are not whole. */
+	readonly lost: readonly Fault[];
+}
+
+/** The uploads of a control, which are at the record already. One that is lost takes nothing else of the form with it. */
 export async function uploadedFiles(
 	deps: Deps,
 	caller: Caller,
 	recordId: string,
 	form: Form,
 	control: string,
-): Promise<(BroughtFile & { readonly sha256: string; readonly sizeBytes: number })[]> {
-	const exhibits = [];
-	for (const id of uploadedIds(form, control)) exhibits.push(await uploadedExhibit(deps, caller, recordId, id));
-	return exhibits.map(({ sha256, fileName, sizeBytes }) => ({
-		fileName,
-		sha256,
-		sizeBytes,
-		bring: async () => sha256,
-	}));
+): Promise<UploadedFiles> {
+	const found: UploadedFiles["found"][number][] = [];
+	const lost: Fault[] = [];
+	for (const id of uploadedIds(form, control)) {
+		try {
+			const { sha256, fileName, sizeBytes } = await uploadedExhibit(deps, caller, recordId, id);
+			found.push({ fileName, sha256, sizeBytes, bring: async () => sha256 });
+		} catch (error) {
+			if (!(error instanceof Fault) || error.status >= 500) throw error;
+			lost.push(error);
+		}
+	}
+	return { found, lost };
 }

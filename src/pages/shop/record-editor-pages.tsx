@@ -132,8 +132,11 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 
 	async function uploadedPhotos(request: FastifyRequest, guided: GuidedRecord, form: Form) {
 		const photos = EXHIBIT_VIEWS.map(async (view) => {
-			const found = await uploadedFiles(deps, callerOf(request), guided.record.id, form, `photo.${view}`);
-			return found.map(({ bring }) => ({ view, bring }));
+			const { found, lost } = await uploadedFiles(deps, callerOf(request), guided.record.id, form, `photo.${view}`);
+			return [
+				...found.map(({ bring }) => ({ view, bring })),
+				...lost.map((error) => ({ view, bring: (): Promise<string> => Promise.reject(error) })),
+			];
 		});
 		return (await Promise.all(photos)).flat();
 	}
@@ -148,7 +151,13 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 	): Promise<{ readonly notes: string[]; readonly read: ReadFile | null }> {
 		const nothing = { notes: [], read: null };
 		const pasted = (form["file.paste"] ?? "").trim();
-		const [uploaded] = await uploadedFiles(deps, callerOf(request), recordId, form, "file.upload");
+		const uploads = await uploadedFiles(deps, callerOf(request), recordId, form, "file.upload");
+		const [uploaded] = uploads.found;
+		const [lost] = uploads.lost;
+		if (lost !== undefined) {
+			problems["file.upload"] = wordsOf(lost);
+			return nothing;
+		}
 		if (uploaded !== undefined && uploaded.sizeBytes > IMPORT_MOST_BYTES) {
 			await keepDiagnostic(deps, callerOf(request), recordId, uploaded.sha256);
 			return { notes: [say("arrival.file.kept-large", { file: uploaded.fileName })], read: null };

@@ -8,7 +8,7 @@ export const pictures = {
 	"picture.file": "File",
 	"picture.kind": "Kind and size",
 	"picture.original": "Fingerprint of the original (SHA-256)",
-	"picture.original-hint": "The record names this one, and its seal holds it.",
+	"picture.original-hint": "The record names this one; once it is sealed, the seal holds it.",
 	"picture.received-at": "Received",
 	"picture.claims": "The file claims",
 	"picture.claims-time": "taken {time}",
