@@ -1,54 +1,62 @@
-/** The fonts inside every report, and what stands for a character that they do not have. */
+/**
+ * The fonts inside every report. Latin, Greek, Cyrillic, Hebrew, Arabic and more stand in one family; Chinese, Japanese and
+ * Korean characters come from three others, which are read only where a text needs them.
+ */
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { join } from "node:path";
 import { create, type Font } from "fontkit";
 
+/** What a style asks for. */
+export type FontName = "text" | "bold" | "fixed";
+
+/** Where each font stands, from what its package says is its entry; a package need not name its other files. */
+const DEJAVU = ["dejavu-fonts-ttf/package.json", "../ttf"] as const;
+const CHINESE = ["@embedpdf/fonts-sc", "../../fonts"] as const;
+const JAPANESE = ["@embedpdf/fonts-jp", "../../fonts"] as const;
+const KOREAN = ["@embedpdf/fonts-kr", "../../fonts"] as const;
+
 /** Names by which a document knows its fonts. */
-export const FONTS = { text: "text", bold: "bold", fixed: "fixed" } as const;
-export type FontName = keyof typeof FONTS;
+const FILES = {
+	text: [...DEJAVU, "DejaVuSans.ttf"],
+	bold: [...DEJAVU, "DejaVuSans-Bold.ttf"],
+	fixed: [...DEJAVU, "DejaVuSansMono.ttf"],
+	chinese: [...CHINESE, "NotoSansHans-Regular.otf"],
+	"chinese-bold": [...CHINESE, "NotoSansHans-Bold.otf"],
+	japanese: [...JAPANESE, "NotoSansJP-Regular.otf"],
+	"japanese-bold": [...JAPANESE, "NotoSansJP-Bold.otf"],
+	korean: [...KOREAN, "NotoSansKR-Regular.otf"],
+	"korean-bold": [...KOREAN, "NotoSansKR-Bold.otf"],
+} as const;
+export type FaceName = keyof typeof FILES;
 
-const FILES: Readonly<Record<FontName, string>> = {
-	text: "DejaVuSans.ttf",
-	bold: "DejaVuSans-Bold.ttf",
-	fixed: "DejaVuSansMono.ttf",
-};
-
-export interface ReportFont {
-	readonly name: FontName;
+export interface Face {
+	readonly name: FaceName;
 	readonly bytes: Buffer;
 	readonly hasGlyph: (codePoint: number) => boolean;
+	/** From the top of a line to its base line, as a share of the letters' size. */
+	readonly ascent: number;
 }
+export type Faces = (name: FaceName) => Face;
 
-/** The fonts, read from their package. */
-export function readFonts(): readonly ReportFont[] {
+/** Gives the faces, each read when it is first asked for: `onRead` hears of it before anybody else. */
+export function readFaces(onRead: (face: Face) => void): Faces {
 	const require = createRequire(import.meta.url);
-	return (Object.keys(FONTS) as FontName[]).map((name) => {
-		const bytes = readFileSync(require.resolve(`dejavu-fonts-ttf/ttf/${FILES[name]}`));
+	const faces = new Map<FaceName, Face>();
+	return (name) => {
+		const known = faces.get(name);
+		if (known !== undefined) return known;
+		const [entry, folder, file] = FILES[name];
+		const bytes = readFileSync(join(require.resolve(entry), folder, file));
 		const font = create(bytes) as Font;
-		return { name, bytes, hasGlyph: (codePoint) => font.hasGlyphForCodePoint(codePoint) };
-	});
-}
-
-/**
- * A text of which every character can be shown: one without a glyph stands as `[U+5B57]`, so that nothing is left out
- * unseen. Characters that steer the direction of writing, and control characters, are shown so too.
- */
-export function showable(text: string, { hasGlyph }: Pick<ReportFont, "hasGlyph">): string {
-	return [...text.replaceAll("\r\n", "\n").replaceAll("\t", " ")]
-		.map((character) => {
-			const codePoint = character.codePointAt(0) ?? 0;
-			if (character === "\n" || (hasGlyph(codePoint) && !isUnseen(codePoint))) return character;
-			return `[U+${codePoint.toString(16).toUpperCase().padStart(4, "0")}]`;
-		})
-		.join("");
-}
-
-/** Control characters, and marks of direction: a reader would not see that they are there. */
-function isUnseen(codePoint: number): boolean {
-	if (codePoint < 0x20 || (codePoint >= 0x7f && codePoint < 0xa0)) return true;
-	return (
-		(codePoint >= 0x200b && codePoint <= 0x200f) ||
-		(codePoint >= 0x202a && codePoint <= 0x202e) ||
-		(codePoint >= 0x2066 && codePoint <= 0x2069)
-	);
+		const face: Face = {
+			name,
+			bytes,
+			hasGlyph: (codePoint) => font.hasGlyphForCodePoint(codePoint),
+			ascent: font.ascent / font.unitsPerEm,
+		};
+		faces.set(name, face);
+		onRead(face);
+		return face;
+	};
 }

@@ -12,6 +12,8 @@ export const RULE = "#c3cbd1";
 /** So that a SHA-256 stands on one line. */
 export const FACT_WIDTHS = [2.5, 7.5];
 export const CELL = { x: 4, y: 3.5 } as const;
+/** Between two lines of a text, beside what the font itself leaves there. */
+export const LINE_GAP = 1.5;
 /** Rows of a table, or items of a list, that stand with what leads to them. */
 export const KEPT_ROWS = 2;
 /** A paragraph longer than this may stand apart from what it leads to: the page would be left too empty. */
@@ -34,6 +36,7 @@ export const TONES: Readonly<Record<Tone, Style>> = {
 	small: { font: "text", size: 8, color: QUIET, after: 5 },
 	fixed: { font: "fixed", size: 8, after: 5 },
 };
+export const FOOT_STYLE: Style = { font: "text", size: 7.5, color: QUIET };
 export const CELL_STYLE: Style = { font: "text", size: 8.5 };
 export const SECTION_STYLE: Style = { font: "bold", size: 13, after: 6 };
 export const SUBHEADING_STYLE: Style = { font: "bold", size: 10.5, after: 4 };

@@ -4,17 +4,19 @@
  * with the first of what follows.
  */
 import { breakWords } from "./break-words.ts";
-import { FONTS, type FontName, type ReportFont, showable } from "./fonts.ts";
+import type { Said } from "./faced-text.ts";
+import type { FaceName, Faces } from "./fonts.ts";
 import {
 	BOTTOM,
 	CELL,
 	CELL_STYLE,
 	columnsOf,
 	FACT_WIDTHS,
+	FOOT_STYLE,
 	HEAD_STYLE,
-	INK,
 	KEPT_ROWS,
 	LEAST_OF_LONG,
+	LINE_GAP,
 	LIST_INSET,
 	leadsTo,
 	MOST_KEPT,
@@ -29,7 +31,9 @@ import {
 	WIDTH,
 } from "./page-styles.ts";
 import { paintDrawing } from "./paint-drawing.ts";
+import { paintLine } from "./paint-line.ts";
 import { type Block, plainWords, type Section, type Tone, type Words } from "./report.ts";
+import { type Line, setLines } from "./set-lines.ts";
 
 type Structure = PDFKit.PDFStructureElement;
 type Figure = Block & { readonly kind: "figure" };
@@ -37,15 +41,15 @@ type Figure = Block & { readonly kind: "figure" };
 export class PageWriter {
 	readonly #doc: PDFKit.PDFDocument;
 	readonly #root: Structure;
-	readonly #fonts: ReadonlyMap<FontName, ReportFont>;
+	readonly #faces: Faces;
 	readonly #joints: RegExp | undefined;
 	#y: number = PAGE.margin;
 
 	/** @param joints where words that are wider than their column may break */
-	constructor(doc: PDFKit.PDFDocument, fonts: readonly ReportFont[], joints: RegExp | undefined) {
+	constructor(doc: PDFKit.PDFDocument, faces: Faces, joints: RegExp | undefined) {
 		this.#doc = doc;
 		this.#joints = joints;
-		this.#fonts = new Map(fonts.map((font) => [font.name, font]));
+		this.#faces = faces;
 		this.#root = doc.struct("Document");
 		doc.addStructure(this.#root);
 	}
@@ -78,7 +82,8 @@ export class PageWriter {
 			case "subheading":
 				return 3 + this.#heightOf(first.text, SUBHEADING_STYLE, WIDTH) + 4 + this.#leastOf(rest);
 			case "paragraph": {
-				const height = this.#heightOf(first.text, TONES[first.tone], WIDTH) + (TONES[first.tone].after ?? 0);
+				const said = first.tone === "quote" ? "typed" : "own";
+				const height = this.#heightOf(first.text, TONES[first.tone], WIDTH, said) + (TONES[first.tone].after ?? 0);
 				if (height > MOST_KEPT) return LEAST_OF_LONG;
 				return height + (leadsTo(first.tone, rest[0]) ? this.#leastOf(rest) : 0);
 			}
@@ -122,12 +127,11 @@ export class PageWriter {
 		const { start, count } = this.#doc.bufferedPageRange();
 		for (let page = start; page < start + count; page++) {
 			this.#doc.switchToPage(page);
-			// A text below the margin would turn the page.
-			this.#doc.page.margins.bottom = 0;
 			this.#doc.markContent("Artifact", { type: "Pagination", attached: ["Bottom"] });
-			this.#use({ font: "text", size: 7.5, color: QUIET });
-			const words = this.#showable(footOf(page + 1, count), "text");
-			this.#doc.text(words, PAGE.margin, PAGE.height - 44, { width: WIDTH, lineBreak: false });
+			for (const line of this.#linesOf(footOf(page + 1, count), FOOT_STYLE, Number.POSITIVE_INFINITY, "own")) {
+				const place = { x: PAGE.margin, y: PAGE.height - 44, width: WIDTH };
+				paintLine(this.#doc, line, place, FOOT_STYLE, this.#faces);
+			}
 			this.#doc.endMarkedContent();
 		}
 	}
@@ -160,7 +164,7 @@ export class PageWriter {
 		const isQuote = tone === "quote";
 		const paint = (at: Place) => {
 			const inset = isQuote ? LIST_INSET : 0;
-			this.#text(words, TONES[tone], { x: at.x + inset, width: at.width - inset });
+			this.#text(words, TONES[tone], { x: at.x + inset, width: at.width - inset }, isQuote ? "typed" : "own");
 		};
 		// In which language someone spoke, nobody recorded.
 		this.#element(part, isQuote ? "BlockQuote" : "P", paint, isQuote ? { lang: "und" } : {});
@@ -192,7 +196,7 @@ export class PageWriter {
 		const alt = `${drawing.title}. ${drawing.description}`;
 		const figure = this.#doc.struct("Figure", { alt }, () => {
 			const place = { x: PAGE.margin, y: this.#y, width };
-			paintDrawing(this.#doc, drawing, place, (words) => this.#showable(words, "text"));
+			paintDrawing(this.#doc, drawing, place, this.#faces);
 		});
 		part.add(figure);
 		figure.end();
@@ -228,7 +232,8 @@ export class PageWriter {
 	#rowHeight(cells: readonly Words[], columns: readonly Place[], isHead: boolean): number {
 		const heights = columns.map(({ width }, index) => {
 			const style = isHead || index === 0 ? HEAD_STYLE : CELL_STYLE;
-			return this.#heightOf(plainWords(cells[index] ?? ""), style, width - 2 * CELL.x);
+			const cell = cells[index] ?? "";
+			return this.#heightOf(plainWords(cell), style, width - 2 * CELL.x, saidIn(cell));
 		});
 		return Math.max(...heights) + 2 * CELL.y;
 	}
@@ -241,7 +246,8 @@ export class PageWriter {
 			const { x, width } = columns[index] as Place;
 			this.#y = y + CELL.y;
 			const style = as !== "body" || index === 0 ? HEAD_STYLE : CELL_STYLE;
-			this.#text(plainWords(cells[index] ?? ""), style, { x: x + CELL.x, width: width - 2 * CELL.x });
+			const cell = cells[index] ?? "";
+			this.#text(plainWords(cell), style, { x: x + CELL.x, width: width - 2 * CELL.x }, saidIn(cell));
 		};
 		if (as === "again") {
 			this.#artifact(() => {
@@ -282,45 +288,40 @@ export class PageWriter {
 	}
 
 	/** Writes a text; one that does not fit goes on on the next page. */
-	#text(words: string, style: Style, { x, width }: Place): void {
-		for (const [index, line] of words.split("\n").entries()) {
-			if (index > 0 && line === "") continue;
-			this.#lines(line, style, { x, width });
+	#text(words: string, style: Style, { x, width }: Place, said: Said = "own"): void {
+		for (const line of this.#linesOf(words, style, width, said)) {
+			if (this.#y + this.#lineHeight(style) > BOTTOM) this.#newPageWithin();
+			paintLine(this.#doc, line, { x, y: this.#y, width }, style, this.#faces);
+			this.#y += this.#lineHeight(style) + LINE_GAP;
 		}
 		this.#y += style.after ?? 0;
 	}
 
-	#lines(line: string, style: Style, { x, width }: Place): void {
-		this.#use(style);
-		const shown = this.#broken(this.#showable(line, style.font), width);
-		const height = this.#doc.heightOfString(shown, { width, lineGap: 1.5 });
-		if (this.#y + Math.min(height, 30) > BOTTOM) this.#newPageWithin();
-		this.#use(style);
-		this.#doc.text(shown, x, this.#y, { width, lineGap: 1.5 });
-		// The document's own pen has turned the page where the text did.
-		this.#y = this.#doc.y;
+	#heightOf(words: string, style: Style, width: number, said: Said = "own"): number {
+		return this.#linesOf(words, style, width, said).length * (this.#lineHeight(style) + LINE_GAP);
 	}
 
-	#heightOf(words: string, style: Style, width: number): number {
-		this.#use(style);
-		return words.split("\n").reduce((sum, line) => {
-			const shown = this.#broken(this.#showable(line, style.font), width);
-			return sum + this.#doc.heightOfString(shown, { width, lineGap: 1.5 });
-		}, 0);
+	/** Empty lines are left out. */
+	#linesOf(words: string, { font, size }: Style, width: number, said: Said): Line[] {
+		const widthOf = (text: string, face: FaceName) => this.#doc.font(face).fontSize(size).widthOfString(text);
+		const setting = { faces: this.#faces, font, said, width, widthOf };
+		return words
+			.split(/\r\n?|\n/)
+			.filter((line, index) => index === 0 || line !== "")
+			.flatMap((line) =>
+				setLines(
+					this.#broken(line, width, (text) => widthOf(text, font)),
+					setting,
+				),
+			);
 	}
 
-	/** In the font that is in use. */
-	#broken(words: string, width: number): string {
-		if (this.#joints === undefined) return words;
-		return breakWords(words, width, this.#joints, (text) => this.#doc.widthOfString(text));
+	#broken(words: string, width: number, widthOf: (text: string) => number): string {
+		return this.#joints === undefined ? words : breakWords(words, width, this.#joints, widthOf);
 	}
 
-	#use({ font, size, color = INK }: Style): void {
-		this.#doc.font(FONTS[font]).fontSize(size).fillColor(color);
-	}
-
-	#showable(words: string, font: FontName): string {
-		return showable(words, this.#fonts.get(font) as ReportFont);
+	#lineHeight({ font, size }: Style): number {
+		return this.#doc.font(font).fontSize(size).currentLineHeight(true);
 	}
 
 	/** Turns the page where less than this is left; says whether it did. */
@@ -329,6 +330,10 @@ export class PageWriter {
 		this.newPage();
 		return true;
 	}
+}
+
+function saidIn(cell: Words): Said {
+	return typeof cell === "object" ? "typed" : "own";
 }
 
 /** Of a cell whose words are not the report's own. */

@@ -1,6 +1,9 @@
 /** Paints a drawing into a PDF: the same marks as on a page, with ink and weight by the role of each. */
 import type { Drawing, Primitive, Role } from "../charts/drawing.ts";
-import { FONTS } from "./fonts.ts";
+import type { FaceName, Faces } from "./fonts.ts";
+import type { Style } from "./page-styles.ts";
+import { paintLine } from "./paint-line.ts";
+import { setLines } from "./set-lines.ts";
 
 interface Ink {
 	readonly stroke?: string;
@@ -45,17 +48,17 @@ export function paintDrawing(
 	doc: PDFKit.PDFDocument,
 	drawing: Drawing,
 	{ x, y, width }: { readonly x: number; readonly y: number; readonly width: number },
-	showableText: (text: string) => string,
+	faces: Faces,
 ): void {
 	doc.save();
 	doc.translate(x, y).scale(width / drawing.width);
-	for (const primitive of drawing.primitives) paintPrimitive(doc, primitive, showableText);
+	for (const primitive of drawing.primitives) paintPrimitive(doc, primitive, faces);
 	doc.restore();
 }
 
-function paintPrimitive(doc: PDFKit.PDFDocument, primitive: Primitive, showableText: (text: string) => string): void {
+function paintPrimitive(doc: PDFKit.PDFDocument, primitive: Primitive, faces: Faces): void {
 	if (primitive.kind === "text") {
-		paintText(doc, primitive, showableText(primitive.text));
+		paintText(doc, primitive, faces);
 		return;
 	}
 	const { stroke, fill, width = 1, dash } = INKS[primitive.role];
@@ -70,14 +73,16 @@ function paintPrimitive(doc: PDFKit.PDFDocument, primitive: Primitive, showableT
 	else doc.fill(fill ?? DARK);
 }
 
+const LABEL: Style = { font: "text", size: LETTERS, color: DARK };
+
 /** The given height is that of the letters' base line. */
-function paintText(doc: PDFKit.PDFDocument, primitive: Primitive & { readonly kind: "text" }, words: string): void {
-	doc
-		.undash()
-		.font(FONTS.text)
-		.fontSize(LETTERS)
-		.fillColor(INKS.label.fill ?? DARK);
-	const wide = doc.widthOfString(words);
-	const before = { start: 0, middle: wide / 2, end: wide }[primitive.anchor];
-	doc.text(words, primitive.x - before, primitive.y, { lineBreak: false, baseline: "alphabetic" });
+function paintText(doc: PDFKit.PDFDocument, primitive: Primitive & { readonly kind: "text" }, faces: Faces): void {
+	const { font, size } = LABEL;
+	const widthOf = (text: string, face: FaceName) => doc.font(face).fontSize(size).widthOfString(text);
+	const setting = { faces, font, said: "own", width: Number.POSITIVE_INFINITY, widthOf } as const;
+	for (const line of setLines(primitive.text, setting)) {
+		const before = { start: 0, middle: line.width / 2, end: line.width }[primitive.anchor];
+		const place = { x: primitive.x - before, y: primitive.y - faces(font).ascent * size, width: line.width };
+		paintLine(doc, line, place, LABEL, faces);
+	}
 }

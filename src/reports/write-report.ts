@@ -4,7 +4,7 @@
  */
 import PDFDocument from "pdfkit";
 import { WORD_JOINTS } from "../texts/word-joints.ts";
-import { readFonts } from "./fonts.ts";
+import { readFaces } from "./fonts.ts";
 import { PAGE } from "./page-styles.ts";
 import { PageWriter } from "./page-writer.ts";
 import type { Report } from "./report.ts";
@@ -13,7 +13,6 @@ import type { Report } from "./report.ts";
 const MAKER = "handover-risk";
 
 export async function writeReport(report: Report): Promise<Buffer> {
-	const fonts = readFonts();
 	const doc = new PDFDocument({
 		size: [PAGE.width, PAGE.height],
 		margins: { top: PAGE.margin, left: PAGE.margin, right: PAGE.margin, bottom: PAGE.foot },
@@ -34,10 +33,10 @@ export async function writeReport(report: Report): Promise<Buffer> {
 			ModDate: report.asOf,
 		},
 	});
-	for (const { name, bytes } of fonts) doc.registerFont(name, bytes);
+	const faces = readFaces(({ name, bytes }) => doc.registerFont(name, bytes));
 	const written = bytesOf(doc);
 	doc.addPage();
-	const pages = new PageWriter(doc, fonts, WORD_JOINTS[report.language]);
+	const pages = new PageWriter(doc, faces, WORD_JOINTS[report.language]);
 	pages.title(report.title, report.lead);
 	pages.section(report.summary, null);
 	if (report.sections.length > 0) pages.newPage();

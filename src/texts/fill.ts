@@ -1,7 +1,9 @@
 /**
  * Fills a text's values in. A template names them in braces: `The drop is {dropHeightM} m.` Numbers are written with up
- * to four significant digits.
+ * to four significant digits; what is written from right to left is set apart.
  */
+import { isolated } from "./isolated.ts";
+
 export type TextValues = Readonly<Record<string, number | string>>;
 
 /** Writes a number for people: up to four significant digits, no exponent between 1e-4 and 1e9. */
@@ -22,6 +24,6 @@ export function fill(key: string, template: string, values: TextValues, language
 	return template.replace(/\{(\w+)\}/g, (_, name: string) => {
 		const value = values[name];
 		if (value === undefined) throw new Error(`text ${key} needs a value for ${name}`);
-		return typeof value === "number" ? writeNumber(value, language) : value;
+		return typeof value === "number" ? writeNumber(value, language) : isolated(value);
 	});
 }

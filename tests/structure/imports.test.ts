@@ -25,7 +25,7 @@ const TABLE: Readonly<Record<string, { readonly ours: readonly string[]; readonl
 	exhibits: { ours: ["exhibits", "records", "faults.ts"], others: /^node:/ },
 	reports: {
 		ours: ["reports", "records", "calculations", "catalogue", "charts", "texts"],
-		others: /^(pdfkit|fontkit|node:(fs|module))$/,
+		others: /^(pdfkit|fontkit|bidi-js|linebreak|node:(fs|module|path))$/,
 	},
 	operations: {
 		ours: [

@@ -8,6 +8,7 @@ import type { NoticeView } from "../../contract/notices.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import { recordingsOfConsignment } from "../../database/transit-recordings.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
+import { itemName } from "../../texts/item-name.ts";
 import type { Language, ReportKey } from "../../texts/say.ts";
 import { speakerOf } from "../../texts/speaker.ts";
 import type { Deps } from "../deps.ts";
@@ -136,7 +137,7 @@ function textOf(
 			mass: facts.parcelMassKg === undefined ? blank : writeDigits(String(facts.parcelMassKg)),
 		}),
 		words("notice.goods", {
-			item: `${order.item.maker} ${order.item.model}`,
+			item: itemName(order.item),
 			serial: order.item.serialNumber ?? blank,
 		}),
 		"",

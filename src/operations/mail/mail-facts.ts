@@ -7,6 +7,7 @@ import type { MailRow } from "../../database/mail.ts";
 import { recordById } from "../../database/records.ts";
 import { entriesOfOrder } from "../../database/sealed.ts";
 import { receiptBytes } from "../../records/receipt.ts";
+import { itemName } from "../../texts/item-name.ts";
 import { freshLinkCode, freshLinkUrl } from "../access/fresh-secrets.ts";
 import type { Deps } from "../deps.ts";
 import { readCheckpointFacts } from "../log/read-log.ts";
@@ -47,7 +48,7 @@ export async function factsOf(
 	return {
 		orderId: order.id,
 		shop: repairer.name,
-		item: `${item.maker} ${item.model}`,
+		item: itemName(item),
 		reader: isToStranger ? null : reader,
 		now: deps.now(),
 		checkpoint: await readCheckpointFacts(deps),

@@ -3,6 +3,7 @@
  * sections of that edition, so it can hold nothing that they leave out.
  */
 import { type Block, plainWords } from "../../reports/report.ts";
+import { unisolated } from "../../texts/isolated.ts";
 import { isReportKey } from "../../texts/say.ts";
 import type { Speaker } from "../../texts/speaker.ts";
 import type { ReportFacts } from "./report-facts.ts";
@@ -23,9 +24,9 @@ export function carrierText(report: ReportFacts, most: number = Number.POSITIVE_
 		...report.legs.flatMap(({ leg }) => wrapped(legTitle(report, leg))),
 		say("report.carrier-text-order", { order: report.order.id, size: String(report.checkpoint.size) }),
 	].join("\n");
-	const whole = [head, ...paragraphsOf(report)].join("\n\n");
-	if (whole.length <= most) return [whole];
-	return numberedParts(head, paragraphsOf(report), most, report.speaker);
+	const paragraphs = paragraphsOf(report);
+	const whole = [head, ...paragraphs].join("\n\n");
+	return whole.length <= most ? [whole] : numberedParts(head, paragraphs, most, report.speaker);
 }
 
 /** One paragraph per section: its title, its facts numbered through the whole text. */
@@ -92,7 +93,7 @@ function numberedParts(head: string, paragraphs: readonly string[], most: number
 	);
 }
 
-/** Broken at spaces; a word that is longer than a line is broken inside. */
+/** Broken at spaces; a word that is longer than a line is broken inside. A form need not know marks of direction. */
 function wrapped(text: string, indent = ""): string[] {
 	const lines: string[] = [];
 	let line = "";
@@ -101,7 +102,9 @@ function wrapped(text: string, indent = ""): string[] {
 		lines.push(`${lines.length === 0 ? "" : indent}${line}`);
 		line = "";
 	};
-	for (const word of text.split(/\s+/).filter((one) => one !== "")) {
+	for (const word of unisolated(text)
+		.split(/\s+/)
+		.filter((one) => one !== "")) {
 		if (line !== "" && line.length + 1 + word.length > room()) end();
 		let rest = line === "" ? word : ` ${word}`;
 		while (line.length + rest.length > room()) {

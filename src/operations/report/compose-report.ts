@@ -1,8 +1,8 @@
 /** The report of an edition: its sections in the order in which an expert would use them. */
 import { canonicalBytes, type JsonValue } from "../../records/canonical.ts";
 import type { Report, Section } from "../../reports/report.ts";
+import { itemName } from "../../texts/item-name.ts";
 import type { ReportFacts } from "./report-facts.ts";
-import { itemTitle } from "./report-words.ts";
 import { carrierSections, carrierSummary } from "./sections/carrier.ts";
 import { comparison } from "./sections/comparison.ts";
 import { custody } from "./sections/custody.ts";
@@ -22,7 +22,7 @@ export function composeReport(facts: ReportFacts): Report {
 	const forCarrier = edition === "carrier";
 	return {
 		title: say("report.title"),
-		lead: say("report.lead", { item: itemTitle(order), edition: say(`report.edition.${edition}`) }),
+		lead: say("report.lead", { item: itemName(order.item), edition: say(`report.edition.${edition}`) }),
 		asOf,
 		language,
 		footer: say("report.footer", { order: order.id, size: String(checkpoint.size), time: showTime(asOf) }),

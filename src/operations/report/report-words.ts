@@ -36,10 +36,6 @@ export function stateOf({ statement }: SealedRecord, { say }: Speaker): string {
 	return say(`arrival.state.${statement.state}` as ReportKey);
 }
 
-export function itemTitle({ item }: OrderView): string {
-	return `${item.maker} ${item.model}`;
-}
-
 export function money(
 	value: { readonly amount: number; readonly currency: string } | undefined,
 	{ writeDigits }: Speaker,

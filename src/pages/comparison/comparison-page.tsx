@@ -96,8 +96,8 @@ function End({ title, record }: { readonly title: string; readonly record: Seale
 			</p>
 			<p class="hint">{say("comparison-page.seen", { time: showTime(at, offsetOf(offsetMinutes)) })}</p>
 			{view.provenance === "reported-to" && <p>{say("comparison-page.reported")}</p>}
-			{statement.reported?.words && <blockquote>{statement.reported.words}</blockquote>}
-			{statement.statement && <blockquote>{statement.statement}</blockquote>}
+			{statement.reported?.words && <blockquote dir="auto">{statement.reported.words}</blockquote>}
+			{statement.statement && <blockquote dir="auto">{statement.statement}</blockquote>}
 		</section>
 	);
 }

@@ -9,6 +9,7 @@ import { readOrderLine } from "../../operations/orders/order-line.ts";
 import { carrierText } from "../../operations/report/carrier-text.ts";
 import { readReportFacts } from "../../operations/report/read-report-facts.ts";
 import { validate } from "../../operations/validate.ts";
+import { itemName } from "../../texts/item-name.ts";
 import { sendPage } from "../render.ts";
 import { CarrierTextPage } from "./carrier-text-page.tsx";
 import { type Papers, PapersPage } from "./papers-page.tsx";
@@ -22,7 +23,7 @@ export function registerPapers(app: FastifyInstance, deps: Deps): void {
 		const page = (
 			<PapersPage
 				orderId={order.id}
-				itemName={`${order.item.maker} ${order.item.model}`}
+				itemName={itemName(order.item)}
 				size={records.length === 0 ? null : (order.readIn?.treeSize ?? checkpoint?.size ?? null)}
 				legs={legsOf(order)}
 				isShop={caller.kind === "account"}
@@ -37,7 +38,7 @@ export function registerPapers(app: FastifyInstance, deps: Deps): void {
 		const page = (
 			<CarrierTextPage
 				orderId={facts.order.id}
-				itemName={`${facts.order.item.maker} ${facts.order.item.model}`}
+				itemName={itemName(facts.order.item)}
 				size={facts.checkpoint.size}
 				leg={leg ?? null}
 				language={language}

@@ -11,6 +11,7 @@ import { readExhibitFile } from "../../operations/pictures/exhibit-file-views.ts
 import { findPhotoCode } from "../../operations/pictures/photo-codes.ts";
 import { readRecord } from "../../operations/records/read-record.ts";
 import { validate } from "../../operations/validate.ts";
+import { itemName } from "../../texts/item-name.ts";
 import { say } from "../../texts/say.ts";
 import type { FieldErrors, FormValues } from "../components/form.tsx";
 import type { Crumb } from "../layout.tsx";
@@ -106,6 +107,6 @@ function orderCrumb(
 	const isShop = callerOf(request).kind === "account";
 	return {
 		href: `/orders/${order.id}${isShop ? "" : "/comparison"}`,
-		label: `${order.item.maker} ${order.item.model}`,
+		label: itemName(order.item),
 	};
 }

@@ -3,6 +3,7 @@ import type { FastifyRequest } from "fastify";
 import type { ComponentChildren } from "preact";
 import { callerOf } from "../../access/callers.ts";
 import type { OrderView } from "../../contract/orders.ts";
+import { itemName } from "../../texts/item-name.ts";
 import { say } from "../../texts/say.ts";
 import { type Crumb, Layout } from "../layout.tsx";
 import { ShopLayout } from "../shop/shop-layout.tsx";
@@ -16,7 +17,7 @@ export function RecordingLayout(props: {
 	readonly children: ComponentChildren;
 }) {
 	const { request, order, title, crumbs = [] } = props;
-	const item = `${order.item.maker} ${order.item.model}`;
+	const item = itemName(order.item);
 	const inside = (
 		<>
 			<p class="step-of">{item}</p>

@@ -26,5 +26,5 @@ export function SealedLine({ orderId, sealed }: { readonly orderId: string; read
 
 /** A text as it was typed, or that it was erased. */
 export function Words({ text }: { readonly text: string | null }) {
-	return <blockquote>{text ?? say("settling.erased")}</blockquote>;
+	return <blockquote dir="auto">{text ?? say("settling.erased")}</blockquote>;
 }

@@ -2,6 +2,7 @@
 import type { NewLinkView } from "../../contract/access.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { RecordView } from "../../contract/records.ts";
+import { itemName } from "../../texts/item-name.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { Form, Submit } from "../components/form.tsx";
@@ -31,7 +32,7 @@ export function SlipPage(props: SlipProps) {
 				<p>{say("slip.lead")}</p>
 				<div class="two-ends">
 					<dl class="facts">
-						<Fact term="slip.item" told={`${order.item.maker} ${order.item.model}`} />
+						<Fact term="slip.item" told={itemName(order.item)} />
 						<Fact term="slip.serial" told={order.item.serialNumber ?? "–"} />
 						<Fact term="slip.from" told={nameOf(order, consignment.consignorId)} />
 						<Fact term="slip.to" told={nameOf(order, consignment.consigneeId)} />

@@ -16,6 +16,7 @@ import { type OrderLine, readOrderLine } from "../../operations/orders/order-lin
 import { readAssessments } from "../../operations/packaging/assessments.ts";
 import { openRecord } from "../../operations/records/open-record.ts";
 import { validate } from "../../operations/validate.ts";
+import { itemName } from "../../texts/item-name.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErasedNote } from "../components/erased-note.tsx";
@@ -127,7 +128,7 @@ function OrderPage({
 }) {
 	const { order } = found;
 	const formToken = formTokenFor(request);
-	const title = `${order.item.maker} ${order.item.model}`;
+	const title = itemName(order.item);
 	return (
 		<ShopLayout
 			request={request}

@@ -6,6 +6,7 @@ import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { openQuestions } from "../../operations/records/open-questions.ts";
 import { soakSoFar } from "../../operations/records/soak-so-far.ts";
+import { itemName } from "../../texts/item-name.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import {
 	CheckField,
@@ -74,7 +75,7 @@ export function RecordEditor(props: RecordEditorProps) {
 			title={say(`record.title-${record.stage}` as TextKey)}
 			crumbs={[
 				{ href: "/", label: say("shop.orders") },
-				{ href: `/orders/${order.id}`, label: `${order.item.maker} ${order.item.model}` },
+				{ href: `/orders/${order.id}`, label: itemName(order.item) },
 			]}
 		>
 			<p class="hint">{say(record.depth === "short" ? "record.short-text" : "record.full-text")}</p>

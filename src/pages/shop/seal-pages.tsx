@@ -9,6 +9,7 @@ import { openRecord } from "../../operations/records/open-record.ts";
 import { sealingShortcomingsOf, sealRecord } from "../../operations/records/seal-record.ts";
 import { validate } from "../../operations/validate.ts";
 import { badMemberWords } from "../../texts/fault-words.ts";
+import { itemName } from "../../texts/item-name.ts";
 import { isTextKey, say, type TextKey } from "../../texts/say.ts";
 import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
@@ -185,7 +186,7 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 function crumbsOf({ order }: GuidedRecord) {
 	return [
 		{ href: "/", label: say("shop.orders") },
-		{ href: `/orders/${order.id}`, label: `${order.item.maker} ${order.item.model}` },
+		{ href: `/orders/${order.id}`, label: itemName(order.item) },
 	];
 }
 

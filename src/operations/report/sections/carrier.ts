@@ -1,22 +1,13 @@
 /** The sections for the carrier: facts alone, of each leg, without a comparison, a judgement or a plan. */
 import type { PackagingRequest } from "../../../contract/packaging.ts";
 import { type Block, facts, list, paragraph, type Section, subheading, type Words } from "../../../reports/report.ts";
+import { itemName } from "../../../texts/item-name.ts";
 import type { ReportKey } from "../../../texts/say.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
 import { packFacts } from "../../packaging/pack-facts.ts";
 import { leftOut } from "../left-out.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
-import {
-	claimed,
-	itemTitle,
-	known,
-	money,
-	nameOfParty,
-	outerDamageWords,
-	stateOf,
-	titleOf,
-	told,
-} from "../report-words.ts";
+import { claimed, known, money, nameOfParty, outerDamageWords, stateOf, titleOf, told } from "../report-words.ts";
 import { itemFacts } from "./setting.ts";
 import { legFacts, legTitle } from "./transit.ts";
 
@@ -28,7 +19,7 @@ export function carrierSummary(report: ReportFacts): Section {
 		blocks: [
 			paragraph(say("report.carrier-lead"), "note"),
 			facts([
-				[say("report.item-what"), itemTitle(order)],
+				[say("report.item-what"), itemName(order.item)],
 				...report.legs.map(
 					({ leg }) =>
 						[

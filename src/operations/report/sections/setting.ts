@@ -1,9 +1,11 @@
 /** Sections that say what is asked, how to read the answer, who ran the server, and what the item is. */
 import { facts, list, paragraph, type Section, type Words } from "../../../reports/report.ts";
+import { isolated } from "../../../texts/isolated.ts";
+import { itemName } from "../../../texts/item-name.ts";
 import { inMillimetres } from "../../../texts/millimetres.ts";
 import type { ReportKey } from "../../../texts/say.ts";
 import type { ReportFacts } from "../report-facts.ts";
-import { ageWords, itemTitle, known, money, typedText } from "../report-words.ts";
+import { ageWords, known, money, typedText } from "../report-words.ts";
 
 export function question({ speaker: { say } }: ReportFacts): Section {
 	return { title: say("report.question"), blocks: [paragraph(say("report.question-text"))] };
@@ -28,7 +30,7 @@ export function server({ order, publicUrl, keys, stamp, readIn, speaker }: Repor
 		blocks: [
 			paragraph(say("report.server-text")),
 			facts([
-				[say("report.repairer"), `${order.repairer.name}, ${order.repairer.country}`],
+				[say("report.repairer"), `${isolated(order.repairer.name)}, ${order.repairer.country}`],
 				[say("report.server-address"), publicUrl],
 				...(readIn === null
 					? []
@@ -57,8 +59,8 @@ export function item(report: ReportFacts): Section {
 				...itemFacts(report),
 				...known(
 					speaker,
-					["report.owner", `${order.owner.name}, ${order.owner.country}`],
-					["report.repairer", `${order.repairer.name}, ${order.repairer.country}`],
+					["report.owner", `${isolated(order.owner.name)}, ${order.owner.country}`],
+					["report.repairer", `${isolated(order.repairer.name)}, ${order.repairer.country}`],
 					["report.contract", say(`shop.contract.${order.contractKind}` as ReportKey)],
 					["report.fault", typedText(terms.reportedFault, speaker)],
 					["report.work", typedText(terms.agreedWork, speaker)],
@@ -80,7 +82,7 @@ export function itemFacts({ order, asOf, speaker }: ReportFacts): (readonly [str
 	const mass = of.massKg === undefined ? null : `${writeNumber(of.massKg)} kg`;
 	return known(
 		speaker,
-		["report.item-what", itemTitle(order)],
+		["report.item-what", itemName(order.item)],
 		["report.item-class", say(`shop.class.${of.class}` as ReportKey)],
 		["report.item-serial", of.serialNumber ?? say("report.transit-not-noted")],
 		["report.item-value", money(of.value, speaker) ?? say("report.transit-not-noted")],

@@ -1,11 +1,12 @@
 /** The first page: the question, the newest leg that can be compared, what this edition leaves out. */
 import { type Block, facts, list, paragraph, type Section, subheading } from "../../../reports/report.ts";
+import { itemName } from "../../../texts/item-name.ts";
 import type { ReportKey } from "../../../texts/say.ts";
 import { leadScreen } from "../../comparison/lead-screen.ts";
 import { leftOut } from "../left-out.ts";
 import { sentencesOnOnePage } from "../one-page.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
-import { itemTitle, nameOfParty } from "../report-words.ts";
+import { nameOfParty } from "../report-words.ts";
 import { claimedTimeWriter } from "./comparison.ts";
 
 export function summary(report: ReportFacts): Section {
@@ -21,7 +22,7 @@ export function summary(report: ReportFacts): Section {
 		blocks: [
 			paragraph(question, "note"),
 			facts([
-				[say("report.item-what"), itemTitle(order)],
+				[say("report.item-what"), itemName(order.item)],
 				[say("report.owner"), order.owner.name],
 				[say("report.repairer"), order.repairer.name],
 				[say("report.summary-records"), String(records.length)],

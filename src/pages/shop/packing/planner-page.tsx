@@ -6,6 +6,7 @@ import type { AssessmentView } from "../../../contract/packaging.ts";
 import { packagingSearchRequest } from "../../../contract/packaging-search.ts";
 import type { StockView } from "../../../contract/stock.ts";
 import type { PackPlan } from "../../../operations/packaging/plan-pack.ts";
+import { itemName } from "../../../texts/item-name.ts";
 import { say, speak } from "../../../texts/say.ts";
 import { groupsOfFour, showTime } from "../../../texts/shown-time.ts";
 import { ErrorSummary, type FieldErrors, Form, type FormValues, SelectField, Submit } from "../../components/form.tsx";
@@ -43,7 +44,7 @@ export function PlannerPage(props: PlannerPageProps) {
 			wide
 			crumbs={[
 				{ href: "/", label: say("shop.orders") },
-				{ href: `/orders/${order.id}`, label: `${order.item.maker} ${order.item.model}` },
+				{ href: `/orders/${order.id}`, label: itemName(order.item) },
 			]}
 		>
 			{sealed !== null && (

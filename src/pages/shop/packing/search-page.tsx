@@ -4,6 +4,7 @@ import { formTokenFor } from "../../../access/callers.ts";
 import type { ConsignmentView, OrderView } from "../../../contract/orders.ts";
 import type { PackagingSearchAnswer } from "../../../contract/packaging-search.ts";
 import type { StockView } from "../../../contract/stock.ts";
+import { itemName } from "../../../texts/item-name.ts";
 import { inMillimetres } from "../../../texts/millimetres.ts";
 import { say, type TextKey, writeNumber } from "../../../texts/say.ts";
 import { Form, Submit } from "../../components/form.tsx";
@@ -32,7 +33,7 @@ export function SearchPage({ request, order, leg, stock, form, answer, objective
 			title={say("pack.found-title")}
 			crumbs={[
 				{ href: "/", label: say("shop.orders") },
-				{ href: `/orders/${order.id}`, label: `${order.item.maker} ${order.item.model}` },
+				{ href: `/orders/${order.id}`, label: itemName(order.item) },
 				{ href: action, label: say("pack.title") },
 			]}
 		>
