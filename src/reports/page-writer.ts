@@ -303,7 +303,7 @@ export class PageWriter {
 
 	/** Empty lines are left out. */
 	#linesOf(words: string, { font, size }: Style, width: number, said: Said): Line[] {
-		const widthOf = (text: string, face: FaceName) => this.#doc.font(face).fontSize(size).widthOfString(text);
+		const widthOf = (text: string, face: FaceName) => this.#pen(face, size).widthOfString(text);
 		const setting = { faces: this.#faces, font, said, width, widthOf };
 		return words
 			.split(/\r\n?|\n/)
@@ -320,8 +320,13 @@ export class PageWriter {
 		return this.#joints === undefined ? words : breakWords(words, width, this.#joints, widthOf);
 	}
 
+	/** The document knows a face once it was asked for. */
+	#pen(face: FaceName, size: number): PDFKit.PDFDocument {
+		return this.#doc.font(this.#faces(face).name).fontSize(size);
+	}
+
 	#lineHeight({ font, size }: Style): number {
-		return this.#doc.font(font).fontSize(size).currentLineHeight(true);
+		return this.#pen(font, size).currentLineHeight(true);
 	}
 
 	/** Turns the page where less than this is left; says whether it did. */

@@ -80,6 +80,10 @@ describe("a report", () => {
 		const later = await writeReport({ ...report, asOf: new Date("2026-03-03T10:00:00Z") });
 		expect(later.equals(first)).toBe(false);
 	});
+	it("of one paragraph in German asks for its own font first", async () => {
+		const summary = { title: "Z", blocks: [paragraph("Feuchteschutzverpackung", "fixed")] };
+		expect((await writeReport({ ...report, language: "de", summary, sections: [] })).length).toBeGreaterThan(1000);
+	});
 	it.skipIf(lacks("pdfinfo"))("is tagged, dated as told, and declares PDF/A-3", async () => {
 		const { said } = runTool("pdfinfo", [pdf]);
 		expect(said).toMatch(/Tagged: +yes/);
