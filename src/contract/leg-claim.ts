@@ -134,6 +134,11 @@ export const legClaimView = z.strictObject({
 		.nullable(),
 	today: date,
 	periods: z.array(period),
+	/**
+	 * Whether damage could be seen at delivery is often not settled: what else applies by the other answer. Null where it is
+	 * neither, or a regime makes no difference.
+	 */
+	otherReading: z.strictObject({ damage: z.enum(DAMAGES), periods: z.array(period) }).nullable(),
 	/** The period whose safe date comes next, or passed last; null where no date is known. */
 	nextRuleId: z.string().nullable(),
 	/** The rules of HGB § 438 may be used as well (§ 452b(1)). */

@@ -95,11 +95,9 @@ function claimOf(
 	const events = eventsOf(leg, arrival, noticeSent, noted);
 	const today = localDate(now, offsetAt(leg, arrival));
 	const holidays = holidaysFor(noted.holidays, to, events);
-	const found = periodsFor(regime, damage, noted.wilful, events, holidays, speaker);
-	const periods = found.periods.map((one) => ({
-		...one,
-		leftDays: one.safeDate === null ? null : daysBetween(today, one.safeDate),
-	}));
+	const foundFor = (kind: Damage) => periodsFor(regime, kind, noted.wilful, events, holidays, today, speaker);
+	const found = foundFor(damage);
+	const { periods } = found;
 	const claimants = regime === null ? undefined : CLAIMANTS[regime];
 	const { toRepairer, toOwner } = order.terms.carrierContract;
 	const contractor = leg.direction === "to-repairer" ? toRepairer : toOwner;
@@ -138,6 +136,7 @@ function claimOf(
 					},
 		today,
 		periods,
+		otherReading: otherReading(damage, periods, foundFor),
 		nextRuleId: nextOf(periods)?.ruleId ?? null,
 		germanMultimodal: leg.facts.mode === "mixed" && (from === "DE" || to === "DE") && regime !== "de-hgb",
 		notes: found.notes,
@@ -146,20 +145,41 @@ function claimOf(
 	};
 }
 
+const OTHER: Readonly<Partial<Record<Damage, Damage>>> = { apparent: "not-apparent", "not-apparent": "apparent" };
+
+/** What applies beside, if whether the damage could be seen at delivery is answered the other way. */
+function otherReading(
+	damage: Damage,
+	periods: LegClaimView["periods"],
+	foundFor: (damage: Damage) => Pick<LegClaimView, "periods">,
+): LegClaimView["otherReading"] {
+	const other = OTHER[damage];
+	if (other === undefined) return null;
+	const known = new Set(periods.map(({ ruleId }) => ruleId));
+	const more = foundFor(other).periods.filter(({ ruleId }) => !known.has(ruleId));
+	return more.length === 0 ? null : { damage: other, periods: more };
+}
+
 function periodsFor(
 	regime: Regime | null,
 	damage: Damage,
 	wilful: boolean | undefined,
 	events: ClaimEvents,
 	holidays: Holidays | null,
+	today: CivilDate,
 	{ speak }: Speaker,
-) {
+): Pick<LegClaimView, "periods" | "notes" | "cautions"> {
 	const rules = CLAIM_RULES.filter((rule) => rule.regime === regime && rule.damage.includes(damage));
 	const judged = speak(claimPeriods({ rules, damage, wilful, events, holidays }));
 	const [notes, cautions] = [[...judged.validity.notes], [...judged.cautions]];
 	if (judged.status === "not-assessed") return { periods: [], notes: [...notes, judged.reason.message], cautions };
 	const periods = judged.result.periods as unknown as Omit<LegClaimView["periods"][number], "leftDays">[];
-	return { periods, notes, cautions };
+	const leftDays = (safe: CivilDate | null) => (safe === null ? null : daysBetween(today, safe));
+	return {
+		periods: periods.map((one) => ({ ...one, leftDays: leftDays(one.safeDate as CivilDate | null) })),
+		notes,
+		cautions,
+	};
 }
 
 /** What the leg and the arrival record say, beside what was noted; dates are local to where each was told. */

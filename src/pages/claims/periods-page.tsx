@@ -39,6 +39,15 @@ export function PeriodsPage({ order, leg, claim, editing, mayDraft }: PeriodsPag
 			{claim.periods.map((period) => (
 				<PeriodSection key={period.ruleId} period={period} />
 			))}
+			{claim.otherReading !== null && (
+				<>
+					<h2>{say(`periods.other-damage.${claim.otherReading.damage}` as TextKey)}</h2>
+					<p>{say("periods.other-damage-why")}</p>
+					{claim.otherReading.periods.map((period) => (
+						<PeriodSection key={period.ruleId} period={period} />
+					))}
+				</>
+			)}
 			{[...claim.notes, ...claim.cautions].map((text) => (
 				<p key={text} class="hint">
 					{text}

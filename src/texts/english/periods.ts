@@ -129,6 +129,10 @@ export const periods = {
 	"periods.damage.loss": "it did not arrive",
 	"periods.damage.delay": "it came late",
 	"periods.damage-suggested": "as the records suggest",
+	"periods.other-damage.apparent": "If it counts as damage that could be seen at delivery",
+	"periods.other-damage.not-apparent": "If it counts as damage that could not be seen at delivery",
+	"periods.other-damage-why":
+		"A dent in the parcel can be seen at the door, a fault of the board only in use: which of the two a notice is about can be disputed. Go by the earliest date that is still open. Where one has passed, the other can still count.",
 	"periods.wilful": "Intent, or recklessness with knowledge, is claimed: some times are longer then",
 	"periods.holiday-country": "Holidays of (country, two letters)",
 	"periods.holiday-region": "Region",

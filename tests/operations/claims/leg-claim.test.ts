@@ -48,6 +48,20 @@ describe("the dates of a claim", () => {
 		expect(claim.nextRuleId).toBe("CMR-SUIT");
 	});
 
+	it("tell beside them what applies if the damage could be seen at delivery, and the reverse (CMR Art. 30(1))", async () => {
+		const ids = (claim: { otherReading: { periods: { ruleId: string }[] } }) =>
+			claim.otherReading.periods.map(({ ruleId }) => ruleId);
+		const concealed = (await shop.ask("GET", path)).json();
+		expect(concealed.otherReading).toMatchObject({ damage: "apparent" });
+		expect(ids(concealed)).toContain("CMR-DMG-APPARENT");
+		expect(ids(concealed)).not.toContain("CMR-SUIT");
+		const apparent = (await note({ damage: "apparent" })).json();
+		expect(apparent.otherReading.damage).toBe("not-apparent");
+		expect(period(apparent.otherReading, "CMR-DMG-CONCEALED")?.safeDate).toBe("2025-03-11");
+		expect((await note({ damage: "loss" })).json().otherReading).toBeNull();
+		await note({});
+	});
+
 	it("take the date at the place of delivery, on whatever side of midnight it is elsewhere", async () => {
 		// 3 March at 23:30 in Berlin is 22:30 UTC; 4 March at 00:30 in Berlin is still 3 March in UTC.
 		await deliver("2025-03-03T23:30:00+01:00");
