@@ -61,25 +61,28 @@ export async function legClaim(
 	speaker: Speaker = ENGLISH,
 ): Promise<LegClaimView> {
 	const [row, notices] = await Promise.all([claimCaseOf(deps.database, leg.id), noticesOf(deps.database, leg.id)]);
-	const arrival = records.filter(
-		({ view }) => view.consignmentId === leg.id && view.stage === "arrival" && view.supersededBy === null,
-	)[0];
+	const statementOf = (stage: SealedRecord["view"]["stage"]) =>
+		records.find(({ view }) => view.consignmentId === leg.id && view.stage === stage && view.supersededBy === null)
+			?.statement ?? null;
+	const ends = { departure: statementOf("departure"), arrival: statementOf("arrival") };
 	const noted = (row?.plain ?? {}) as LegClaimInput;
 	const sent = notices.map(({ plain }) => (plain as NoticeView).sentOn).sort()[0];
-	const claim = claimOf(order, leg, arrival?.statement ?? null, noted, sent, deps.now(), speaker);
+	const claim = claimOf(order, leg, ends, noted, sent, deps.now(), speaker);
 	return { ...claim, version: row?.version ?? 0 };
 }
 
 function claimOf(
 	order: OrderView,
 	leg: ConsignmentView,
-	arrival: OpenedStatement | null,
+	{ departure, arrival }: { readonly departure: OpenedStatement | null; readonly arrival: OpenedStatement | null },
 	noted: LegClaimInput,
 	/** Day on which the first notice that is kept was sent. */
 	noticeSent: CivilDate | undefined,
 	now: Date,
 	speaker: Speaker,
 ): Omit<LegClaimView, "version"> {
+	// As noted for the carrier, else as either end weighed it.
+	const massKg = leg.facts.parcelMassKg ?? departure?.parcel?.mass?.value ?? arrival?.parcel?.mass?.value ?? null;
 	const countryOf = (partyId: string) => (partyId === order.owner.id ? order.owner.country : order.repairer.country);
 	const [from, to] = [countryOf(leg.consignorId), countryOf(leg.consigneeId)];
 	const suggestion = suggestRegime({
@@ -141,7 +144,7 @@ function claimOf(
 		germanMultimodal: leg.facts.mode === "mixed" && (from === "DE" || to === "DE") && regime !== "de-hgb",
 		notes: found.notes,
 		cautions: found.cautions,
-		cover: legCover(order.item, leg, regime, noted.currencyPerSdr, events.takenOver ?? today),
+		cover: legCover(order.item, leg, massKg, regime, noted.currencyPerSdr, events.takenOver ?? today),
 	};
 }
 

@@ -15,19 +15,20 @@ const PACKING_COST = 10;
 
 export function legCover(
 	item: ItemView,
-	leg: ConsignmentView,
+	{ facts }: Pick<ConsignmentView, "facts">,
+	/** Gross mass of the parcel; null where nobody weighed it. */
+	massKg: number | null,
 	regime: Regime | null,
 	/** Units of the value's currency for one special drawing right. */
 	currencyPerSdr: number | undefined,
 	eventDate: string,
 ): LegCover {
-	const value = item.value ?? leg.facts.declaredValue ?? null;
-	const massKg = leg.facts.parcelMassKg ?? null;
+	const value = item.value ?? facts.declaredValue ?? null;
 	const known = {
 		massKg,
 		value,
-		declaredValue: leg.facts.declaredValue ?? null,
-		insuredValue: leg.facts.insuredValue ?? null,
+		declaredValue: facts.declaredValue ?? null,
+		insuredValue: facts.insuredValue ?? null,
 		...worth(value),
 	};
 	const nothing = { capSdr: null, capAmount: null, shareOfValue: null, massCoveringValueKg: null, source: null };

@@ -134,15 +134,15 @@ function textOf(
 			consignee: partyOf(claim.consigneeId).name,
 			dispatched: claim.events.takenOver ?? blank,
 			delivered: claim.events.delivered ?? blank,
-			mass: facts.parcelMassKg === undefined ? blank : writeDigits(String(facts.parcelMassKg)),
+			mass: claim.cover.massKg === null ? blank : writeDigits(String(claim.cover.massKg)),
 		}),
 		words("notice.goods", {
 			item: itemName(order.item),
 			serial: order.item.serialNumber ?? blank,
 		}),
 		"",
-		words(`notice.says-${claim.damage}`),
-		words("notice.found", { found: found.length === 0 ? blank : found.map(closed).join(" ") }),
+		words(isOuterAndInner(claim) ? "notice.says-both" : `notice.says-${claim.damage}`),
+		words("notice.found", { found: found.length === 0 ? blank : found.map(sentence).join(" ") }),
 		claim.events.discovered === undefined ? null : words("notice.discovered", { date: claim.events.discovered }),
 		"",
 		FORM_WORDS.has(form) ? words(`notice.form-${form}` as ReportKey, { blank }) : null,
@@ -160,9 +160,16 @@ function textOf(
 		.join("\n");
 }
 
-/** With a full stop, where it has no end of its own. */
-function closed(words: string): string {
-	return /[.!?…]$/.test(words.trimEnd()) ? words : `${words}.`;
+/** The box was seen to be damaged, and nobody has said yet that the goods' own damage could be seen as well. */
+function isOuterAndInner({ damage, damageBasis }: LegClaimView): boolean {
+	return damage === "apparent" && damageBasis === "suggested";
+}
+
+/** With a capital letter, and a full stop where it has no end of its own. */
+function sentence(words: string): string {
+	const [first = "", ...rest] = words;
+	const whole = first.toLocaleUpperCase() + rest.join("");
+	return /[.!?…]$/.test(whole.trimEnd()) ? whole : `${whole}.`;
 }
 
 /** Forms of which the draft must say something more. */

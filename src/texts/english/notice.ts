@@ -66,6 +66,8 @@ export const notice = {
 		"Consignment: {tracking}, sender {sender}, consignee {consignee}, handed over {dispatched}, delivered {delivered}, gross mass {mass} kg.",
 	"notice.goods": "Goods: {item}, serial number {serial}.",
 	"notice.says-apparent": "We give notice that these goods arrived damaged. The damage could be seen at delivery.",
+	"notice.says-both":
+		"We give notice that these goods arrived damaged. The outside of the parcel was damaged, which could be seen at delivery. The fault of the goods themselves shows in use alone.",
 	"notice.says-not-apparent":
 		"We give notice that these goods arrived damaged. The damage could not be seen from outside at delivery.",
 	"notice.says-loss": "We give notice that these goods were not delivered.",

@@ -15,6 +15,8 @@ export const notice: ReportTexts["notice"] = {
 	"notice.goods": "Marchandise : {item}, numéro de série {serial}.",
 	"notice.says-apparent":
 		"Nous vous avisons que cette marchandise est arrivée avariée. L’avarie était apparente à la livraison.",
+	"notice.says-both":
+		"Nous vous avisons que cette marchandise est arrivée avariée. L’extérieur du colis portait un dommage apparent à la livraison. Le défaut de la marchandise elle-même n’apparaît qu’à l’usage.",
 	"notice.says-not-apparent":
 		"Nous vous avisons que cette marchandise est arrivée avariée. L’avarie n’était pas apparente à la livraison.",
 	"notice.says-loss": "Nous vous avisons que cette marchandise n’a pas été livrée.",

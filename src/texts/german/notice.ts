@@ -15,6 +15,8 @@ export const notice: ReportTexts["notice"] = {
 	"notice.goods": "Gut: {item}, Seriennummer {serial}.",
 	"notice.says-apparent":
 		"Wir zeigen an, dass dieses Gut beschädigt angekommen ist. Der Schaden war bei der Ablieferung äußerlich erkennbar.",
+	"notice.says-both":
+		"Wir zeigen an, dass dieses Gut beschädigt angekommen ist. Am Äußeren des Pakets war ein Schaden bei der Ablieferung erkennbar. Der Fehler des Gutes selbst zeigt sich erst im Betrieb.",
 	"notice.says-not-apparent":
 		"Wir zeigen an, dass dieses Gut beschädigt angekommen ist. Der Schaden war bei der Ablieferung äußerlich nicht erkennbar.",
 	"notice.says-loss": "Wir zeigen an, dass dieses Gut nicht abgeliefert wurde.",

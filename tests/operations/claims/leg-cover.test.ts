@@ -8,9 +8,10 @@ import { firstPackForm } from "../../../src/pages/shop/packing/first-pack-form.t
 const VALUE = { amount: 1200, currency: "EUR" };
 const item = { class: "graphics-card", value: VALUE } as unknown as ItemView;
 const leg = (facts: object = {}) =>
-	({ facts: { mode: "road", bookedBy: "consignor", parcelMassKg: 2.4, ...facts } }) as unknown as ConsignmentView;
-const cover = (regime: Parameters<typeof legCover>[2], rate: number | undefined = 1.2, facts: object = {}) =>
-	legCover(item, leg(facts), regime, rate, "2025-03-03");
+	({ facts: { mode: "road", bookedBy: "consignor", ...facts } }) as unknown as ConsignmentView;
+type RegimeOrNone = Parameters<typeof legCover>[3];
+const cover = (regime: RegimeOrNone, rate: number | undefined = 1.2, facts: object = {}, massKg: number | null = 2.4) =>
+	legCover(item, leg(facts), massKg, regime, rate, "2025-03-03");
 
 describe("the cover of a leg", () => {
 	it("C1, C13: CMR 2.4 kg", () => {
@@ -23,9 +24,9 @@ describe("the cover of a leg", () => {
 		expect(cover("nl-road", undefined)).toMatchObject({ capSdr: null, capAmount: { amount: 8.16, currency: "EUR" } });
 	});
 	it("says a limit in special drawing rights where no rate was given, and none where nothing is known", () => {
-		expect(legCover(item, leg(), "cmr", undefined, "2025-03-03").capSdr).toBe(19.992);
+		expect(legCover(item, leg(), 2.4, "cmr", undefined, "2025-03-03").capSdr).toBe(19.992);
 		expect(cover(null).capSdr).toBeNull();
-		expect(cover("cmr", 1.2, { parcelMassKg: undefined }).notes).toEqual([expect.stringContaining("gross mass")]);
+		expect(cover("cmr", 1.2, {}, null).notes).toEqual([expect.stringContaining("gross mass")]);
 	});
 	it("marks the amounts of the post as recalled", () => {
 		expect(cover("upu").source?.standing).toBe("from-memory");

@@ -52,7 +52,7 @@ describe("the draft", () => {
 			"FL-0042",
 			"handed over 2026-03-03, delivered 2026-03-05, gross mass 2.4 kg",
 			"serial number OW24-7731-C",
-			"The damage could be seen at delivery.",
+			"The outside of the parcel was damaged, which could be seen at delivery. The fault of the goods themselves shows in use alone.",
 			"Damage to the outside of the parcel was seen.",
 			"One corner of the box was crushed.",
 			"It was found on 2026-03-05.",
