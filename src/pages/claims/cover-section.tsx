@@ -6,9 +6,12 @@ const percentOf = (share: number) => Number((100 * share).toPrecision(2));
 
 export function CoverSection({
 	cover,
+	hasLeft,
 	told,
 }: {
 	readonly cover: LegCover;
+	/** Whether the parcel is on its way, or was. */
+	readonly hasLeft: boolean;
 	/** What the page has said already. */
 	readonly told: readonly string[];
 }) {
@@ -18,7 +21,7 @@ export function CoverSection({
 	return (
 		<section id="cover">
 			<h2>{say("cover.title")}</h2>
-			<p class="hint">{say("cover.lead")}</p>
+			{!hasLeft && <p class="hint">{say("cover.lead")}</p>}
 			<dl class="facts">
 				{(cover.capSdr !== null || cover.capAmount !== null) && (
 					<>

@@ -63,7 +63,7 @@ export function PeriodsPage({ order, leg, claim, editing, mayDraft }: PeriodsPag
 					<a href={`/orders/${order.id}/consignments/${leg.id}/notice`}>{say("notice.link")}</a>
 				</p>
 			)}
-			<CoverSection cover={claim.cover} told={claim.cautions} />
+			<CoverSection cover={claim.cover} hasLeft={claim.events.takenOver !== undefined} told={claim.cautions} />
 			<h2>{say("periods.known")}</h2>
 			<dl class="facts">
 				{Object.entries(claim.events).map(([name, date]) => (
@@ -100,7 +100,13 @@ function First({ order, claim }: { readonly order: OrderView; readonly claim: Le
 			<h2>{say("periods.first")}</h2>
 			<dl class="facts">
 				<dt>{say("periods.outer")}</dt>
-				<dd>{say(`periods.outer.${claim.outerDamage}` as TextKey)}</dd>
+				<dd>
+					{say(
+						claim.outerDamage === "seen" && claim.events.noticeSent !== undefined
+							? "periods.outer.seen-told"
+							: (`periods.outer.${claim.outerDamage}` as TextKey),
+					)}
+				</dd>
 				<dt>{say("periods.who")}</dt>
 				<dd>
 					{claimants === null
@@ -133,6 +139,13 @@ function RegimeSection({ claim, byHand }: { readonly claim: LegClaimView; readon
 					? say(byHand ? "periods.by-hand" : "periods.none-suggested")
 					: say(claim.regimeBasis === "chosen" ? "periods.chosen" : "periods.suggested", { regime: name })}
 			</p>
+			{claim.regimeBasis === "chosen" && regime !== suggestion.regime && (
+				<p class="caution">
+					{suggestion.regime === null
+						? say("periods.chosen-none")
+						: say("periods.chosen-other", { regime: say(`periods.regime.${suggestion.regime}` as TextKey) })}
+				</p>
+			)}
 			<ol>
 				{suggestion.steps.map(({ question, answer }) => (
 					<li key={question}>

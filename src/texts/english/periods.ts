@@ -8,6 +8,7 @@ export const periods = {
 	"periods.outer": "Outer damage",
 	"periods.outer.seen":
 		"The arrival record says that outer damage was seen: tell whoever delivers, or the carrier, at once.",
+	"periods.outer.seen-told": "The arrival record says that outer damage was seen. A notice to the carrier is kept.",
 	"periods.outer.none-seen": "The arrival record says that none was seen: damage found later counts as not apparent.",
 	"periods.outer.not-looked": "The arrival record says that nobody looked. Which of the two kinds it is remains open.",
 	"periods.outer.not-recorded": "No sealed arrival record says anything of it yet.",
@@ -23,6 +24,9 @@ export const periods = {
 	"periods.suggested":
 		"Suggested: {regime}. This is a suggestion in the order of the questions below; choose yourself.",
 	"periods.chosen": "Chosen: {regime}.",
+	"periods.chosen-other":
+		"What is noted of this leg, asked below, suggests another: {regime}. Look whether the chosen one applies.",
+	"periods.chosen-none": "What is noted of this leg, asked below, suggests none. Look whether the chosen one applies.",
 	"periods.none-suggested":
 		"None of the rules that were read fits this leg. Choose one, or ask the carrier for the terms of its contract.",
 	"periods.by-hand": "The item is carried by hand: there is no carrier to tell.",
@@ -68,7 +72,7 @@ export const periods = {
 	"periods.notice.by-safe-date": "It was sent by the safe date; by the text read, sending in time is enough.",
 	"periods.notice.by-end": "It was sent after the safe date, and by the end of plain counting.",
 	"periods.notice.after-end": "It was sent after the end.",
-	"periods.missing": "No date follows yet: noted must be {events}.",
+	"periods.missing": "No date follows yet. It counts from a day that is not noted: {events}.",
 	"periods.no-date": "The rule names no number of days.",
 	"periods.read-on": "Text read in the state of {date}.",
 	"periods.not-read": "No dated copy of the text was read.",

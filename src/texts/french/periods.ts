@@ -21,7 +21,7 @@ export const periods: ReportTexts["periods"] = {
 	"periods.ends": "Fin par simple compte",
 	"periods.rolled": "Fin reportée d’un jour chômé",
 	"periods.not-told": "pas encore déterminable",
-	"periods.missing": "Aucune date n’en suit encore : doivent être notés {events}.",
+	"periods.missing": "Aucune date n’en suit encore. Elle se compte d’un jour qui n’est pas noté : {events}.",
 	"periods.no-date": "La règle ne nomme pas de nombre de jours.",
 	"periods.read-on": "Texte lu dans l’état du {date}.",
 	"periods.not-read": "Aucun texte daté n’a été lu.",

@@ -22,7 +22,7 @@ export const periods: ReportTexts["periods"] = {
 	"periods.ends": "Ende nach einfacher Zählung",
 	"periods.rolled": "Ende von einem freien Tag weitergerückt",
 	"periods.not-told": "noch nicht zu sagen",
-	"periods.missing": "Es folgt noch kein Tag: Vermerkt sein muss {events}.",
+	"periods.missing": "Noch folgt kein Tag. Er zählt von einem Tag, der nicht vermerkt ist: {events}.",
 	"periods.no-date": "Die Regel nennt keine Zahl von Tagen.",
 	"periods.read-on": "Text gelesen im Stand vom {date}.",
 	"periods.not-read": "Es wurde kein datierter Text gelesen.",

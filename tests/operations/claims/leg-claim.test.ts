@@ -183,6 +183,16 @@ describe("the calendar file", () => {
 
 describe("the page", () => {
 	const page = async () => (await shop.ask("GET", `/orders/${scene.orderId}/consignments/${scene.legId}/claim`)).body;
+	it("doubts a law that what is noted of the leg does not suggest", async () => {
+		const before = (await shop.ask("GET", path)).json().noted;
+		await note({});
+		expect(await page()).not.toContain("Look whether the chosen one applies");
+		await note({ regime: "us-motor" });
+		expect(await page()).toContain(
+			"suggests another: CMR: road between two states. Look whether the chosen one applies",
+		);
+		await note(before);
+	});
 	it("asks who can claim and for outer damage before any date", async () => {
 		const html = await page();
 		const places = ["Outer damage", "Who can claim", "Which law of carriage", "Safe date"].map((word) =>
