@@ -8,7 +8,7 @@ import type { TestProject } from "vitest/node";
 import { startEmbeddedServer } from "../../src/database/embedded/embedded-server.ts";
 import { migrate } from "../../src/database/migrate.ts";
 import { openPool } from "../../src/database/pool.ts";
-import { MIGRATIONS } from "../../src/start/service.ts";
+import { MIGRATIONS } from "../../src/start/migrations.ts";
 
 export default async function setup(project: TestProject) {
 	const folder = await mkdtemp(join(tmpdir(), "handover-risk-test-"));
