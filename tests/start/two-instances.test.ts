@@ -13,7 +13,8 @@ import { startBuiltService } from "../setup/built-service.ts";
 import { secondInstanceOf } from "../setup/second-instance.ts";
 import { type Access, openOneOrder, seal, setUp } from "../trials/sealing-client.ts";
 
-const SEALS = 2000;
+/** Without the lock, or with it in the statement that reads, the first dozens fail. `SEALS=5000` looks for what is rarer. */
+const SEALS = Number(process.env.SEALS ?? 600);
 const CLIENTS = 4;
 
 let folder: string;
