@@ -1,8 +1,17 @@
 /** Tokens, codes and passphrases: how they are made and how they are kept. */
 import { createHash, randomInt, scrypt, timingSafeEqual } from "node:crypto";
 
-/** scrypt parameters for passphrases: N 2^15, r 8, p 1. Source: from memory, OWASP Password Storage Cheat Sheet. */
-const PASSPHRASE_COST = { N: 2 ** 15, r: 8, p: 1, maxmem: 64 * 1024 * 1024 };
+/** What scrypt takes to derive a key: steps, block size, lanes (RFC 7914, section 2). */
+export interface ScryptCost {
+	readonly N: number;
+	readonly r: number;
+	readonly p: number;
+}
+
+/** For passphrases and codes: N 2^15, r 8, p 1. Source: from memory, OWASP Password Storage Cheat Sheet. */
+export const SECRET_COST: ScryptCost = { N: 2 ** 15, r: 8, p: 1 };
+/** Twice what that takes, 128 × N × r bytes. */
+const MOST_MEMORY_BYTES = 64 * 1024 * 1024;
 const KEY_BYTES = 32;
 
 /** A token of 256 random bits, for URLs, cookies and headers. */
@@ -36,9 +45,9 @@ export function readShortCode(typed: string): string | null {
 }
 
 /** What is kept of a passphrase or code: `scrypt$N$r$p$salt$key`, hex. */
-export async function hashSecret(secret: string, salt: Buffer): Promise<string> {
-	const { N, r, p } = PASSPHRASE_COST;
-	const key = await derive(secret, salt, PASSPHRASE_COST);
+export async function hashSecret(secret: string, salt: Buffer, cost: ScryptCost): Promise<string> {
+	const { N, r, p } = cost;
+	const key = await derive(secret, salt, cost);
 	return ["scrypt", N, r, p, salt.toString("hex"), key.toString("hex")].join("$");
 }
 
@@ -46,12 +55,12 @@ export async function hashSecret(secret: string, salt: Buffer): Promise<string> 
 export async function secretMatches(secret: string, hash: string): Promise<boolean> {
 	const [, N, r, p, salt, key] = hash.split("$");
 	if (salt === undefined || key === undefined) throw new Error("not a hash of ours");
-	const cost = { N: Number(N), r: Number(r), p: Number(p), maxmem: PASSPHRASE_COST.maxmem };
+	const cost = { N: Number(N), r: Number(r), p: Number(p) };
 	return timingSafeEqual(await derive(secret, Buffer.from(salt, "hex"), cost), Buffer.from(key, "hex"));
 }
 
 /** A hash that no secret matches, to spend the same time on a name that does not exist. */
-export const NO_ACCOUNT_HASH = `scrypt$${PASSPHRASE_COST.N}$8$1$${"00".repeat(16)}$${"00".repeat(KEY_BYTES)}`;
+export const NO_ACCOUNT_HASH = `scrypt$${SECRET_COST.N}$8$1$${"00".repeat(16)}$${"00".repeat(KEY_BYTES)}`;
 
 /** The token that a page's forms carry: bound to the session's cookie, so another site cannot know it. */
 export function formTokenOf(sessionToken: string): string {
@@ -66,8 +75,9 @@ export function formTokenMatches(sessionToken: string, formToken: unknown): bool
 	return expected.length === given.length && timingSafeEqual(expected, given);
 }
 
-function derive(secret: string, salt: Buffer, cost: typeof PASSPHRASE_COST): Promise<Buffer> {
+function derive(secret: string, salt: Buffer, cost: ScryptCost): Promise<Buffer> {
 	return new Promise((resolve, reject) => {
-		scrypt(secret.normalize("NFKC"), salt, KEY_BYTES, cost, (error, key) => (error ? reject(error) : resolve(key)));
+		const settings = { ...cost, maxmem: MOST_MEMORY_BYTES };
+		scrypt(secret.normalize("NFKC"), salt, KEY_BYTES, settings, (error, key) => (error ? reject(error) : resolve(key)));
 	});
 }

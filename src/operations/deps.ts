@@ -1,4 +1,5 @@
 /** What operations are given from outside: the database, the clock, randomness, the log. Only `start/` makes one. */
+import type { ScryptCost } from "../access/secrets.ts";
 import type { Database } from "../database/connection.ts";
 import type { LogKey } from "../records/log/checkpoint.ts";
 
@@ -8,6 +9,8 @@ export interface Deps {
 	readonly now: () => Date;
 	/** Cryptographically strong random bytes. */
 	readonly randomBytes: (count: number) => Buffer;
+	/** What it takes to derive a key from a passphrase or code. */
+	readonly secretCost: ScryptCost;
 	/** A new id of our own minting: prefix, underscore, 100 random bits in lower-case base32 without look-alikes. */
 	readonly newId: (prefix: IdPrefix) => string;
 	readonly log: {

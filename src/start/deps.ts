@@ -1,5 +1,6 @@
 /** Makes what operations are given from outside: the only place where clock and randomness are read. */
 import { randomBytes } from "node:crypto";
+import { type ScryptCost, SECRET_COST } from "../access/secrets.ts";
 import { makeVault, type Vault } from "../database/vault.ts";
 import { freeBytesOf } from "../exhibits/store.ts";
 import type { Deps, IdPrefix } from "../operations/deps.ts";
@@ -15,15 +16,19 @@ export function makeDeps({
 	keyFolder,
 	exhibitQuotaBytes = DEFAULT_QUOTA_GIB * GIB,
 	canMail = false,
+	secretCost = SECRET_COST,
 	...parts
 }: Pick<Deps, "database" | "log" | "publicUrl" | "exhibitFolder"> & {
 	readonly keyFolder: string;
 	readonly exhibitQuotaBytes?: number;
 	readonly canMail?: boolean;
+	/** For tests, which make many codes: no setting reaches it. */
+	readonly secretCost?: ScryptCost;
 }): Deps {
 	return {
 		...parts,
 		canMail,
+		secretCost,
 		exhibitQuotaBytes,
 		freeBytes: () => freeBytesOf(parts.exhibitFolder),
 		logKeys: makeLogKeys(keyFolder),

@@ -12,7 +12,7 @@ import { say } from "../texts/say.ts";
 import { type DataPlace, withData, withEmptyPlace } from "./backup/reach-data.ts";
 import { makeDeps, SILENT, vaultOf } from "./deps.ts";
 import { keyText, sourceOn } from "./given-files.ts";
-import { MIGRATIONS } from "./service.ts";
+import { MIGRATIONS } from "./migrations.ts";
 import { readSettings, type Settings } from "./settings.ts";
 
 try {

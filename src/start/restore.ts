@@ -5,7 +5,7 @@ import { checkBackup } from "./backup/check-backup.ts";
 import { refuseUsedFolder, withEmptyPlace } from "./backup/reach-data.ts";
 import { restoreBackup } from "./backup/restore-backup.ts";
 import { runUntilSignal } from "./backup/run-until-signal.ts";
-import { MIGRATIONS } from "./service.ts";
+import { MIGRATIONS } from "./migrations.ts";
 import { readSettings } from "./settings.ts";
 
 const USAGE = "npm run restore -- FOLDER";

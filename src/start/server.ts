@@ -1,12 +1,12 @@
 /** `npm start`: serves the user's own data until it is told to stop. */
 import { makeSetUpLink } from "../operations/access/set-up.ts";
-import { startService } from "./service.ts";
 import { readSettings } from "./settings.ts";
 import { stopOnSignals } from "./shutdown.ts";
 
 try {
 	const settings = readSettings(process.env);
-	const starting = startService(settings);
+	// The larger part of the program is loaded now: what is wrong with a setting was told before.
+	const starting = import("./service.ts").then(({ startService }) => startService(settings));
 	// From the first moment on: a signal during the start ends the service, and its database, once it is up.
 	stopOnSignals(async () => (await starting).stop());
 	const { deps } = await starting;

@@ -3,7 +3,6 @@
 import { randomBytes } from "node:crypto";
 import { mkdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { pino } from "pino";
 import { type EmbeddedServer, startEmbeddedServer } from "../database/embedded/embedded-server.ts";
@@ -22,11 +21,9 @@ import { cleanUploads } from "../operations/uploads/clean-uploads.ts";
 import { buildApp } from "./build-app.ts";
 import { makeDeps, vaultOf } from "./deps.ts";
 import { startMailing } from "./mailing.ts";
+import { MIGRATIONS } from "./migrations.ts";
 import type { Settings } from "./settings.ts";
 import { startTimeStamping } from "./time-stamping.ts";
-
-/** Where the migrations lie, from `src/start` and from `dist/start` alike. */
-export const MIGRATIONS = fileURLToPath(new URL("../../migrations", import.meta.url));
 
 /** For how long requests that have begun are waited for at a stop. Our choice: an upload of 20 MiB over a poor line. */
 const DRAIN_S = 30;

@@ -39,23 +39,45 @@ export async function enterWith(
 	return context;
 }
 
-/** Nothing wider than the screen, and nothing that axe-core finds. Axe runs by `evaluate`: pages allow no foreign script. */
-export async function expectSound(page: Page): Promise<void> {
-	const wider = await settled(page, "document.documentElement.scrollWidth - document.documentElement.clientWidth");
-	expect(wider, `${page.url()} is wider than the screen`).toBe(0);
-	const found = await settled(page, `${AXE}; axe.run(document, { runOnly: ${JSON.stringify(RULES)} })`);
-	const { violations } = found as { violations: { id: string; nodes: { html: string }[] }[] };
-	expect(violations.map(({ id, nodes }) => [page.url(), id, nodes[0]?.html])).toEqual([]);
+/** How a page is seen: the window's width, and the colours that its reader asks for. */
+interface View {
+	readonly width: number;
+	readonly colorScheme?: "light" | "dark";
 }
 
+/** The same page, loaded once, in several views: what differs between them is style alone. */
+export async function expectSoundIn(page: Page, views: readonly View[]): Promise<void> {
+	for (const { width, colorScheme = "light" } of views) {
+		await page.setViewportSize({ width, height: 800 });
+		await page.emulateMedia({ colorScheme });
+		await expectSound(page);
+	}
+}
+
+/** Nothing wider than the screen, and nothing that axe-core finds. Axe runs by `evaluate`: pages allow no foreign script. */
+export async function expectSound(page: Page): Promise<void> {
+	const { wider, violations } = await look(page);
+	const view = `${page.url()} at ${page.viewportSize()?.width} px`;
+	expect(wider, `${view} is wider than the screen`).toBe(0);
+	expect(violations.map((violation) => [view, ...violation])).toEqual([]);
+}
+
+/** Brings back what was found alone: all that axe-core tells takes longer to bring than to find. */
+const LOOK = `(async () => {
+	const { scrollWidth, clientWidth } = document.documentElement;
+	const { violations } = await axe.run(document, { runOnly: ${JSON.stringify(RULES)}, resultTypes: ["violations"] });
+	return { wider: scrollWidth - clientWidth, violations: violations.map(({ id, nodes }) => [id, nodes[0]?.html]) };
+})()`;
+
 /** A click does not wait for the page that it leads to: where that comes in between, once more on the new one. */
-async function settled(page: Page, expression: string): Promise<unknown> {
+async function look(page: Page): Promise<{ wider: number; violations: [id: string, html: string | undefined][] }> {
 	for (let attempt = 1; ; attempt += 1) {
 		await page.waitForLoadState();
 		try {
-			return await page.evaluate(expression);
+			if (!(await page.evaluate("'axe' in window"))) await page.evaluate(`${AXE}; 0`);
+			return await page.evaluate(LOOK);
 		} catch (error) {
-			const isLeft = /context was destroyed|of null/.test((error as Error).message);
+			const isLeft = /context was destroyed|of null|axe is not defined/.test((error as Error).message);
 			if (!isLeft || attempt === 3) throw error;
 		}
 	}

@@ -4,7 +4,9 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { playScenario } from "../scenarios/play-scenario.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
-import { BROWSER_MISSING, enterWith, expectSound, openBrowser } from "./chromium.ts";
+import { BROWSER_MISSING, enterWith, expectSoundIn, openBrowser } from "./chromium.ts";
+
+const VIEWS = [{ width: 320 }, { width: 1100 }];
 
 describe.skipIf(BROWSER_MISSING)("the comparison's page", () => {
 	let shop: TestApp;
@@ -25,16 +27,14 @@ describe.skipIf(BROWSER_MISSING)("the comparison's page", () => {
 		async (name) => {
 			const file = new URL(`../../demo-data/scenarios/${name}.json`, import.meta.url);
 			const { orderId, legIds, query } = await playScenario(shop, JSON.parse(readFileSync(file, "utf8")));
-			for (const width of [320, 1100]) {
-				const context = await enterWith(browser, base, shop.sessionCookie, { viewport: { width, height: 800 } });
-				const page = await context.newPage();
-				await page.goto(`${base}/orders/${orderId}/consignments/${legIds[0]}/comparison?${query}`);
-				await expectSound(page);
-				expect(await page.locator("#origin").count()).toBe(1);
-				await page.click("text=changed or outside limits");
-				await expectSound(page);
-				await context.close();
-			}
+			const context = await enterWith(browser, base, shop.sessionCookie, {});
+			const page = await context.newPage();
+			await page.goto(`${base}/orders/${orderId}/consignments/${legIds[0]}/comparison?${query}`);
+			await expectSoundIn(page, VIEWS);
+			expect(await page.locator("#origin").count()).toBe(1);
+			await page.click("text=changed or outside limits");
+			await expectSoundIn(page, VIEWS);
+			await context.close();
 		},
 		120_000,
 	);

@@ -6,7 +6,7 @@ import { afterEach, beforeEach, expect, it } from "vitest";
 import type { Database } from "../../src/database/connection.ts";
 import { appliedMigrations, isMigrated, migrate } from "../../src/database/migrate.ts";
 import { openPool } from "../../src/database/pool.ts";
-import { MIGRATIONS } from "../../src/start/service.ts";
+import { MIGRATIONS } from "../../src/start/migrations.ts";
 import { type TestDatabase, testDatabase } from "../setup/test-database.ts";
 
 let test: TestDatabase;

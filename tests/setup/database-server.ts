@@ -8,7 +8,7 @@ import type { TestProject } from "vitest/node";
 import { startEmbeddedServer } from "../../src/database/embedded/embedded-server.ts";
 import { migrate } from "../../src/database/migrate.ts";
 import { openPool } from "../../src/database/pool.ts";
-import { MIGRATIONS } from "../../src/start/service.ts";
+import { MIGRATIONS } from "../../src/start/migrations.ts";
 
 export default async function setup(project: TestProject) {
 	const folder = await mkdtemp(join(tmpdir(), "handover-risk-test-"));
@@ -20,6 +20,7 @@ export default async function setup(project: TestProject) {
 	await superuser.connect();
 	await superuser.query("ALTER DATABASE handover IS_TEMPLATE true ALLOW_CONNECTIONS false");
 	await superuser.end();
+	project.provide("runFolder", folder);
 	project.provide("superuserUrl", server.superuserUrl);
 	project.provide("ownerUrl", server.ownerUrl);
 	project.provide("serviceUrl", server.serviceUrl);
@@ -31,6 +32,8 @@ export default async function setup(project: TestProject) {
 
 declare module "vitest" {
 	export interface ProvidedContext {
+		/** Removed after the run. */
+		runFolder: string;
 		superuserUrl: string;
 		ownerUrl: string;
 		serviceUrl: string;

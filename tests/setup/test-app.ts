@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { FastifyInstance, InjectOptions, LightMyRequestResponse } from "fastify";
 import { type CallerClass, callersOf } from "../../src/access/callers.ts";
+import type { ScryptCost } from "../../src/access/secrets.ts";
 import { makeApiToken } from "../../src/operations/access/sessions.ts";
 import { makeSetUpLink, setUpShop } from "../../src/operations/access/set-up.ts";
 import type { Deps } from "../../src/operations/deps.ts";
@@ -38,6 +39,9 @@ export interface TestApp {
 	close(): Promise<void>;
 }
 
+/** Codes and passphrases of tests are no secrets: at the service's own cost they would take a tenth of a second each. */
+const QUICK: ScryptCost = { N: 2 ** 8, r: 8, p: 1 };
+
 export async function testApp({ canMail = false } = {}): Promise<TestApp> {
 	const db = await testDatabase();
 	const exhibitFolder = await mkdtemp(join(tmpdir(), "handover-risk-exhibits-"));
@@ -48,6 +52,7 @@ export async function testApp({ canMail = false } = {}): Promise<TestApp> {
 		exhibitFolder,
 		keyFolder: db.keyFolder,
 		canMail,
+		secretCost: QUICK,
 	});
 	await openLog(deps);
 	const routes: { method: string[]; url: string; callers: readonly CallerClass[] }[] = [];

@@ -11,6 +11,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { verifyReceipt } from "../../src/records/verify/verify-receipt.ts";
 import type { ServiceProcess } from "../../src/start/demo/service-process.ts";
 import { startBuiltService } from "../setup/built-service.ts";
+import { fillDataFolder } from "../setup/data-folder.ts";
 import { entriesIn } from "../setup/receipt-entries.ts";
 import { setUp } from "../trials/sealing-client.ts";
 
@@ -29,6 +30,7 @@ let service: ServiceProcess;
 let token: string;
 beforeEach(async () => {
 	folder = await mkdtemp(join(tmpdir(), "handover-erasure-"));
+	await fillDataFolder(folder);
 	service = await startBuiltService(folder, { variables: LOGGED, log: keepLog });
 	token = await setUp(service.url, service.setUpLink ?? "");
 });

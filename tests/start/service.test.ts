@@ -4,7 +4,7 @@
  */
 import { execFileSync, spawn } from "node:child_process";
 import { once } from "node:events";
-import { mkdtemp, readFile, rm, stat, writeFile } from "node:fs/promises";
+import { mkdtemp, readdir, readFile, rm, stat, writeFile } from "node:fs/promises";
 import { request } from "node:http";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
@@ -14,6 +14,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { isAlive } from "../../src/database/embedded/processes.ts";
 import type { ServiceProcess } from "../../src/start/demo/service-process.ts";
 import { startBuiltService } from "../setup/built-service.ts";
+import { fillDataFolder } from "../setup/data-folder.ts";
 import { secondInstanceOf } from "../setup/second-instance.ts";
 
 let folder: string;
@@ -29,7 +30,9 @@ afterEach(async () => {
 	await rm(folder, { recursive: true, force: true });
 });
 
+/** Starts in the folder, which an earlier start has made already. */
 async function start(options: Parameters<typeof startBuiltService>[1] = {}): Promise<ServiceProcess> {
+	if ((await readdir(folder)).length === 0) await fillDataFolder(folder);
 	const service = await startBuiltService(folder, options);
 	services.push(service);
 	return service;
@@ -55,7 +58,8 @@ async function signIn(service: ServiceProcess): Promise<number> {
 
 describe("a start", () => {
 	it("serves, is ready, and leaves only doors that are closed to others", async () => {
-		const service = await start();
+		const service = await startBuiltService(folder);
+		services.push(service);
 		expect((await fetch(`${service.url}/healthz`)).status).toBe(200);
 		expect((await fetch(`${service.url}/readyz`)).status).toBe(200);
 		expect(service.setUpLink).toMatch(/\/set-up\/[A-Za-z0-9_-]{43}$/);

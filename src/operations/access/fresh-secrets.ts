@@ -17,6 +17,6 @@ export async function freshLinkUrl(deps: Deps, transaction: Queryable, linkId: s
 /** The code; null where the link was used, withdrawn or is over. */
 export async function freshLinkCode(deps: Deps, transaction: Queryable, linkId: string): Promise<string | null> {
 	const code = makeCode();
-	const codeHash = await hashSecret(code, deps.randomBytes(16));
+	const codeHash = await hashSecret(code, deps.randomBytes(16), deps.secretCost);
 	return (await replaceLinkCode(transaction, linkId, codeHash, deps.now())) ? code : null;
 }

@@ -59,7 +59,7 @@ export async function makeLink(deps: Deps, caller: Caller, input: LinkInput): Pr
 	const code = makeCode();
 	const row = {
 		id: deps.newId("lnk"),
-		code_hash: await hashSecret(code, deps.randomBytes(16)),
+		code_hash: await hashSecret(code, deps.randomBytes(16), deps.secretCost),
 		scope: input.scope,
 		order_id: order.id,
 		record_id: record?.id ?? null,

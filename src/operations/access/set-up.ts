@@ -26,7 +26,7 @@ export async function setUpLinkWorks(deps: Deps, token: string): Promise<boolean
 export async function setUpShop(deps: Deps, input: SetUpInput): Promise<OpenedSession> {
 	if ([...input.passphrase].length < PASSPHRASE_LEAST)
 		throw invalid([{ path: "/passphrase", code: "passphrase-short" }]);
-	const passphraseHash = await hashSecret(input.passphrase, deps.randomBytes(16));
+	const passphraseHash = await hashSecret(input.passphrase, deps.randomBytes(16), deps.secretCost);
 	const accountId = deps.newId("acc");
 	await deps.database.transaction(async (transaction) => {
 		if (!(await useSetUpLink(transaction, tokenHash(input.token)))) throw fault("set-up-used");

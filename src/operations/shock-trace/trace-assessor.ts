@@ -22,7 +22,11 @@ const WORKER = fileURLToPath(new URL("../../../dist/operations/shock-trace/trace
 /** @throws malformed-json, bad-input, too-many; too-large where the time or the memory is used up */
 export type TraceAssessor = (text: string) => Promise<ShockTraceAnswer>;
 
-export function makeTraceAssessor(longestMs = LONGEST_MS, workerPath = WORKER): TraceAssessor {
-	const limits = { longestMs, mostMemoryMb: MOST_MEMORY_MB };
+export function makeTraceAssessor(
+	longestMs = LONGEST_MS,
+	workerPath = WORKER,
+	mostMemoryMb = MOST_MEMORY_MB,
+): TraceAssessor {
+	const limits = { longestMs, mostMemoryMb };
 	return answererOnThread<ShockTraceAnswer>(workerPath, limits, places(AT_ONCE, MOST_WAITING));
 }

@@ -170,9 +170,11 @@ describe("on threads", () => {
 		expect(codes.filter((code) => code === "too-many")).toHaveLength(2);
 	});
 	it("what would fill the memory is refused as too large", async () => {
-		const many = `{"frequenciesHz":[${"1,".repeat(3_900_000)}1]}`;
-		await expect(makeTraceAssessor()(many)).rejects.toBeInstanceOf(Fault);
-	}, 60_000);
+		const many = `{"frequenciesHz":[${"1,".repeat(500_000)}1]}`;
+		const refusedIn = (mostMemoryMb: number) => makeTraceAssessor(60_000, undefined, mostMemoryMb)(many);
+		await expect(refusedIn(64)).rejects.toMatchObject({ code: "too-large" });
+		await expect(refusedIn(768), "with room enough for what it is").rejects.toMatchObject({ code: "bad-input" });
+	}, 120_000);
 });
 
 describe(`POST ${URL_OF_TRACE}`, () => {

@@ -160,10 +160,11 @@ describe("while the service runs", () => {
 		while (server.asked.length === 0) await sleep(10);
 		const begun = performance.now();
 		for (let size = 2; size <= 50; size += 1) await grow(size);
-		expect(performance.now() - begun).toBeLessThan(2000);
+		// Who waited for the try would wait for 30 s, however fast the machine is.
+		expect(performance.now() - begun).toBeLessThan(20_000);
 		const stopping = performance.now();
 		await stop();
-		expect(performance.now() - stopping).toBeLessThan(1000);
+		expect(performance.now() - stopping).toBeLessThan(10_000);
 		expect(await rows()).toMatchObject([{ size: 1, token: null, attempts: 1 }]);
 		await makeDue();
 		server.answer((question, response) => response.end(authority.reply(question)));
@@ -171,7 +172,7 @@ describe("while the service runs", () => {
 		while ((await rows())[0]?.token === null) await sleep(20);
 		await stopAgain();
 		expect(await rows()).toMatchObject([{ size: 50, attempts: 2 }]);
-	});
+	}, 60_000);
 
 	it("a database that fails does not end the looking", async () => {
 		let calls = 0;
