@@ -8,15 +8,14 @@ import { appendFile, mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { freePort, startServiceProcess } from "../../src/start/demo/service-process.ts";
-import { openOneOrder, seal, setUp } from "../trials/sealing-client.ts";
-import { type Access, bringFile } from "./bring-file.ts";
+import { setUp } from "../trials/sealing-client.ts";
+import type { Access } from "./bring-file.ts";
+import { fillOrder } from "./fill-order.ts";
 import { peakMib, resetPeak } from "./service-memory.ts";
 
 const MIB = 1024 * 1024;
 const PIECE_MIB = 8;
 const FILE_MIB = 128;
-/** A record names so many at most. */
-const FILES_PER_RECORD = 100;
 
 /** Prints the figures. */
 export async function benchDossier(): Promise<void> {
@@ -34,7 +33,13 @@ export async function benchDossier(): Promise<void> {
 	});
 	try {
 		const access = { url: service.url, token: await setUp(service.url, service.setUpLink ?? "") };
-		const orderId = await fillOrder(access, count, files);
+		const orderId = await fillOrder(
+			access,
+			Array.from({ length: count }, (_, index) => ({
+				sizeBytes: FILE_MIB * MIB,
+				pieces: () => inventedPieces(join(files, `${index}.pdf`)),
+			})),
+		);
 		const idle = peakMib(service);
 		resetPeak(service);
 		const first = await fetchDossier(access, orderId);
@@ -52,25 +57,6 @@ export async function benchDossier(): Promise<void> {
 	}
 }
 
-async function fillOrder(access: Access, count: number, files: string): Promise<string> {
-	let left = count;
-	for await (const draft of openOneOrder(access)) {
-		const exhibits = [];
-		for (; left > 0 && exhibits.length < FILES_PER_RECORD; left--) {
-			const target = { filename: "x.pdf", record: draft.id };
-			const place = await bringFile(access, target, FILE_MIB * MIB, inventedPieces(join(files, `${left}.pdf`)));
-			const { exhibit } = await ask<{ exhibit: { sha256: string } }>(access, "GET", place.replace("/api/v1", ""));
-			exhibits.push({ sha256: exhibit.sha256, view: "other" });
-		}
-		const { content, orderId } = await ask<{ content: object; orderId: string }>(access, "GET", `/records/${draft.id}`);
-		const body = Buffer.from(JSON.stringify({ ...content, exhibits }));
-		const saved = await ask<{ version: number }>(access, "PUT", `/records/${draft.id}`, body, draft.version);
-		await seal(access, { id: draft.id, version: saved.version });
-		if (left === 0) return orderId;
-	}
-	throw new Error("more files than the records of one order name");
-}
-
 /** A file that nothing can make smaller, written beside as it is brought. */
 async function* inventedPieces(path: string): AsyncGenerator<Buffer> {
 	for (let at = 0; at < FILE_MIB; at += PIECE_MIB) {
@@ -79,26 +65,6 @@ async function* inventedPieces(path: string): AsyncGenerator<Buffer> {
 		await appendFile(path, bytes);
 		yield bytes;
 	}
-}
-
-async function ask<Answer>(
-	{ url, token }: Access,
-	method: string,
-	path: string,
-	body?: Buffer,
-	version?: number,
-): Promise<Answer> {
-	const answer = await fetch(`${url}/api/v1${path}`, {
-		method,
-		headers: {
-			authorization: `Bearer ${token}`,
-			...(body === undefined ? {} : { "content-type": method === "PUT" ? "application/json" : "application/pdf" }),
-			...(version === undefined ? {} : { "if-match": `"v${version}"` }),
-		},
-		...(body === undefined ? {} : { body: new Uint8Array(body) }),
-	});
-	if (!answer.ok) throw new Error(`${method} ${path}: ${answer.status} ${await answer.text()}`);
-	return (await answer.json()) as Answer;
 }
 
 async function fetchDossier({ url, token }: Access, orderId: string) {
