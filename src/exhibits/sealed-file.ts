@@ -1,4 +1,4 @@
-/** Reading files that lie in segments, from any byte to any byte, one segment in memory at a time. */
+/** Reading files that lie in segments, from any byte to any byte, one segment in memory at a time and the next one on its way. */
 import { closeSync, openSync, readSync } from "node:fs";
 import { type FileHandle, open } from "node:fs/promises";
 import {
@@ -60,14 +60,20 @@ export async function* readSealed(
 	seen: (sealed: Buffer) => void = () => {},
 ): AsyncGenerator<Buffer> {
 	const file = await open(path, "r");
+	const segment = (index: number) => readAt(file, segmentPlace(index), sealedSegmentBytes(index, sizeBytes));
+	let ahead: Promise<Buffer> | null = null;
 	try {
 		for (const index of segmentsOf(start, end)) {
-			const sealed = await readAt(file, segmentPlace(index), sealedSegmentBytes(index, sizeBytes));
+			const sealed: Buffer = await (ahead ?? segment(index));
+			// The disk works on the next one while this one is opened and taken.
+			ahead = (index + 1) * SEGMENT_BYTES < end ? segment(index + 1) : null;
+			ahead?.catch(() => {});
 			seen(sealed);
 			const plain = openSegment(key, index, index === segmentCount(sizeBytes) - 1, sealed);
 			yield partOf(plain, index, start, end);
 		}
 	} finally {
+		await ahead?.catch(() => {});
 		await file.close();
 	}
 }

@@ -9,6 +9,9 @@ export interface SentBytes {
 	readonly bytes: (start: number, end: number) => AsyncIterable<Uint8Array>;
 }
 
+/** Read while the line takes what came before: two segments of the store. More made nothing faster; our choice. */
+const AHEAD_BYTES = 512 * 1024;
+
 /** @param tag the same for the same bytes, in quotes */
 export function sendBytes(
 	request: FastifyRequest,
@@ -23,6 +26,5 @@ export function sendBytes(
 		.header("ETag", tag)
 		.header("Content-Length", end - start);
 	if (range !== null) reply.status(206).header("Content-Range", `bytes ${start}-${end - 1}/${sizeBytes}`);
-	// Read piece by piece as the line takes them: nothing is read ahead.
-	return reply.send(Readable.from(bytes(start, end), { objectMode: false, highWaterMark: 1 }));
+	return reply.send(Readable.from(bytes(start, end), { objectMode: false, highWaterMark: AHEAD_BYTES }));
 }

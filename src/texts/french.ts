@@ -6,6 +6,7 @@ import { claims } from "./french/claims.ts";
 import { comparison } from "./french/comparison.ts";
 import { comparisonPage } from "./french/comparison-page.ts";
 import { cushion } from "./french/cushion.ts";
+import { dossier } from "./french/dossier.ts";
 import { firstState } from "./french/first-state.ts";
 import { foams } from "./french/foams.ts";
 import { general } from "./french/general.ts";
@@ -34,6 +35,7 @@ export const french: Readonly<Record<ReportKey, string>> = {
 	...comparison,
 	...comparisonPage,
 	...cushion,
+	...dossier,
 	...firstState,
 	...foams,
 	...general,

@@ -6,6 +6,7 @@ import { claims } from "./german/claims.ts";
 import { comparison } from "./german/comparison.ts";
 import { comparisonPage } from "./german/comparison-page.ts";
 import { cushion } from "./german/cushion.ts";
+import { dossier } from "./german/dossier.ts";
 import { firstState } from "./german/first-state.ts";
 import { foams } from "./german/foams.ts";
 import { general } from "./german/general.ts";
@@ -34,6 +35,7 @@ export const german: Readonly<Record<ReportKey, string>> = {
 	...comparison,
 	...comparisonPage,
 	...cushion,
+	...dossier,
 	...firstState,
 	...foams,
 	...general,

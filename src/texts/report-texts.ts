@@ -9,6 +9,7 @@ import type { claims } from "./english/claims.ts";
 import type { comparison } from "./english/comparison.ts";
 import type { comparisonPage } from "./english/comparison-page.ts";
 import type { cushion } from "./english/cushion.ts";
+import type { dossier } from "./english/dossier.ts";
 import type { firstState } from "./english/first-state.ts";
 import type { foams } from "./english/foams.ts";
 import type { general } from "./english/general.ts";
@@ -308,6 +309,7 @@ export interface ReportTexts {
 	readonly comparison: Room<keyof typeof comparison>;
 	readonly comparisonPage: Room<Extract<keyof typeof comparisonPage, ComparisonPageKey>>;
 	readonly cushion: Room<keyof typeof cushion>;
+	readonly dossier: Room<Extract<keyof typeof dossier, "dossier.verify-text">>;
 	readonly firstState: Room<keyof typeof firstState>;
 	readonly foams: Room<keyof typeof foams>;
 	readonly general: Room<keyof typeof general>;

@@ -1,6 +1,7 @@
 /** `npm run bench -- seal`: runs the benchmarks that are named. Each compares with a floor that is measured in the same run. */
 import { benchCsv } from "./csv.ts";
 import { benchDossier } from "./dossier.ts";
+import { benchDossierBeyond4Gib } from "./dossier-beyond-4gib.ts";
 import { benchRecording } from "./recording.ts";
 import { benchSeal } from "./seal.ts";
 import { benchSearch } from "./search.ts";
@@ -8,6 +9,7 @@ import { benchSpectrum } from "./spectrum.ts";
 
 const BENCHMARKS: Readonly<Record<string, () => Promise<void>>> = {
 	dossier: benchDossier,
+	"dossier-beyond-4gib": benchDossierBeyond4Gib,
 	recording: benchRecording,
 	seal: benchSeal,
 	search: benchSearch,

@@ -2,15 +2,21 @@
  * A dossier read into a service that never saw its order: the same bytes under the same seals come out again, its pages and
  * answers are the same, and what is not right is refused with nothing left behind.
  */
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, rmSync } from "node:fs";
+import { join } from "node:path";
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openPool } from "../../src/database/pool.ts";
+import { listIncoming } from "../../src/exhibits/incoming.ts";
 import { dossierContent } from "../../src/operations/read-in/dossier-content.ts";
 import { readInDossier } from "../../src/operations/read-in/read-in-dossier.ts";
 import { ReadInRefusal } from "../../src/operations/read-in/read-in-refusal.ts";
-import { sourceOf } from "../../src/records/verify/dossier/byte-source.ts";
+import { cleanUploads } from "../../src/operations/uploads/clean-uploads.ts";
+import { type ByteSource, sourceOf } from "../../src/records/verify/dossier/byte-source.ts";
 import { readBag } from "../../src/records/verify/dossier/read-bag.ts";
 import { verifyReceipt } from "../../src/records/verify/verify-receipt.ts";
+import { vaultOf } from "../../src/start/deps.ts";
+import { ERASURES_FILE } from "../../src/start/erasures.ts";
 import { type Played, playScenario } from "../scenarios/play-scenario.ts";
 import { forgedDossier } from "../setup/forged-dossier.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
@@ -23,6 +29,7 @@ let played: Played;
 let zip: Buffer;
 let recordId: string;
 let keyThere: string;
+let zipOfSameOwner: Buffer;
 beforeAll(async () => {
 	[there, here] = await Promise.all([testApp(), testApp()]);
 	played = await playScenario(there, scenario);
@@ -31,6 +38,7 @@ beforeAll(async () => {
 	recordId = await sealWithPhotos();
 	keyThere = (await there.ask("GET", "/api/v1/log/key")).body;
 	zip = (await there.ask("GET", `/api/v1/orders/${played.orderId}/dossier.zip`)).rawPayload;
+	zipOfSameOwner = await secondDossier();
 }, 60_000);
 afterAll(async () => {
 	await there?.close();
@@ -80,9 +88,52 @@ async function sealWithPhotos(): Promise<string> {
 	return draft.id;
 }
 
-const readIn = (bytes: Uint8Array, keys: string[] = []) => readInDossier(here.deps, sourceOf(bytes), { keys });
-const refusal = async (bytes: Uint8Array, keys: string[] = []) => {
-	const error = await readIn(bytes, keys).then(
+/** Of another order of the same parties. */
+async function secondDossier(): Promise<Buffer> {
+	const { owner, repairer, item } = (await there.ask("GET", `/api/v1/orders/${played.orderId}`)).json();
+	const order = await there.ask("POST", "/api/v1/orders", {
+		contractKind: "repair",
+		owner: { id: owner.id },
+		repairer: { id: repairer.id },
+		item: { class: item.class, maker: "Brookmere", model: "Heron 14" },
+		terms: {
+			reportedFault: "None.",
+			agreedWork: "None.",
+			carrierContract: { toRepairer: "owner", toOwner: "repairer" },
+		},
+	});
+	expect(order.statusCode, order.body).toBe(201);
+	const path = `/api/v1/orders/${order.json().id}`;
+	const leg = { direction: "to-repairer", facts: { mode: "road", bookedBy: "consignor" } };
+	const { id: legId } = (await there.ask("POST", `${path}/consignments`, leg)).json();
+	const content = {
+		observedAt: "2026-05-02T10:00:00+02:00",
+		state: "good",
+		identity: { serialNumber: "BM14-7" },
+	};
+	const record = { stage: "arrival", content };
+	const draft = (await there.ask("POST", `/api/v1/consignments/${legId}/records`, record)).json();
+	const sealed = await there.ask("POST", `/api/v1/records/${draft.id}/seal`, undefined, { "if-match": '"v1"' });
+	expect(sealed.statusCode, sealed.body).toBe(200);
+	return (await there.ask("GET", `${path}/dossier.zip`)).rawPayload;
+}
+
+/** A dossier beside whose reading something else happens, before each slice. */
+function sourceDuring(bytes: Uint8Array, act: (start: number, length: number) => Promise<void>) {
+	const source = sourceOf(bytes);
+	return {
+		size: source.size,
+		read: async (start: number, length: number) => {
+			await act(start, length);
+			return source.read(start, length);
+		},
+	};
+}
+
+const readIn = (bytes: Uint8Array) => readInDossier(here.deps, sourceOf(bytes));
+const refusal = async (bytes: Uint8Array, keys: string[] = []) => refusalOf(sourceOf(bytes), keys);
+const refusalOf = async (source: ByteSource, keys: string[] = []) => {
+	const error = await readInDossier(here.deps, source, { keys }).then(
 		() => null,
 		(thrown: unknown) => thrown,
 	);
@@ -187,6 +238,13 @@ describe("refused, with nothing left behind:", () => {
 		expect(() => read(step(`ord_${"0".repeat(20)}`, played.ownerId))).toThrow(ReadInRefusal);
 		expect(() => read(step(played.orderId, `pty_${"0".repeat(20)}`))).toThrow(ReadInRefusal);
 	});
+	it("one of a person who was erased here, though no row knows it any more", async () => {
+		await here.deps.erasures.note({ partyId: played.ownerId, byId: here.accountId });
+		const before = await traces();
+		expect(await refusal(zip)).toBe("erased-party");
+		expect(await traces()).toEqual(before);
+		rmSync(join(here.db.keyFolder, ERASURES_FILE));
+	});
 	it("one whose writing fails half-way", async () => {
 		const itemId = (await there.ask("GET", `/api/v1/orders/${played.orderId}`)).json().item.id;
 		await here.db.database.query(
@@ -202,7 +260,17 @@ describe("refused, with nothing left behind:", () => {
 
 describe("read in", () => {
 	beforeAll(async () => {
-		const done = await readIn(zip, [keyThere]);
+		// The service beside it tidies uploads whenever one may lie there, as another process with locks of its own.
+		const beside = openPool(here.db.serviceUrl, { vault: vaultOf(here.db.keyFolder) });
+		let tidied = 0;
+		const source = sourceDuring(zip, async () => {
+			if ((await listIncoming(here.deps.exhibitFolder)).length === 0) return;
+			await cleanUploads({ ...here.deps, database: beside });
+			tidied++;
+		});
+		const done = await readInDossier(here.deps, source, { keys: [keyThere] });
+		await beside.close();
+		expect(tidied).toBeGreaterThan(0);
 		expect(done).toMatchObject({ orderId: played.orderId, exhibits: { named: 3, originals: 1, copies: 2 } });
 	});
 	it("a second time is refused", async () => {
@@ -288,6 +356,19 @@ describe("read in", () => {
 			expect(answer.statusCode, path).toBe(409);
 			expect(answer.json().type).toContain("read-in");
 		}
+	});
+	it("another order of its owner, who is erased while that is read: refused, with nothing left behind", async () => {
+		let before: Awaited<ReturnType<typeof traces>> | null = null;
+		const source = sourceDuring(zipOfSameOwner, async (start, length) => {
+			// The whole is hashed once the parties were looked for, and before anything is written.
+			if (start !== 0 || length < zipOfSameOwner.length) return;
+			const erased = await here.ask("POST", `/api/v1/parties/${played.ownerId}/erase`, { confirm: played.ownerId });
+			expect(erased.statusCode, erased.body).toBeLessThan(300);
+			before = await traces();
+		});
+		expect(await refusalOf(source)).toBe("erased-party");
+		expect(before).not.toBeNull();
+		expect(await traces()).toEqual(before);
 	});
 	it("after its owner is erased it still verifies, without the words", async () => {
 		const erased = await here.ask("POST", `/api/v1/parties/${played.ownerId}/erase`, { confirm: played.ownerId });

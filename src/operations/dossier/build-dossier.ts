@@ -1,7 +1,8 @@
 /**
  * A dossier: what a party takes to whoever has to decide. Everything that the log holds of the order up to a size, as
  * files that standard programs check, the exhibits, the report, and the page that verifies without a network. The same
- * size, edition and language give the same bytes, as long as nothing that is noted outside the log changed.
+ * size, edition and language give the same bytes, as long as nothing that is noted outside the log changed. The guide is in
+ * the report's language and stands alone: verifiers that were handed out know one name for it, and take no other beside it.
  */
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -11,6 +12,8 @@ import { fault } from "../../faults.ts";
 import { canonicalBytes, type JsonValue, sha256Hex } from "../../records/canonical.ts";
 import { receiptBytes } from "../../records/receipt.ts";
 import { say } from "../../texts/say.ts";
+import { speakerOf } from "../../texts/speaker.ts";
+import { VERIFY_COMMANDS } from "../../texts/verify-commands.ts";
 import type { Deps } from "../deps.ts";
 import { composeReport } from "../report/compose-report.ts";
 import { readReportFacts } from "../report/read-report-facts.ts";
@@ -61,7 +64,7 @@ export async function buildDossier(
 	const bag = bagOf(
 		folder,
 		payload,
-		[fileOf("VERIFY.txt", say("dossier.verify-text"))],
+		[fileOf("VERIFY.txt", speakerOf(language).say("dossier.verify-text", VERIFY_COMMANDS))],
 		[
 			["Bagging-Date", asOf.toISOString().slice(0, 10)],
 			["External-Identifier", orderId],

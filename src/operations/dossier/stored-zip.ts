@@ -1,23 +1,14 @@
 /**
  * A ZIP archive whose files are stored, not deflated: every byte has its place before anything is read, so any range can
- * be sent alone, and no file stands in memory as a whole. Written in one form only (no extra fields, no comments, files without
- * gaps), which the verifier asks for. Layout: PKWARE's APPNOTE, sections 4.3.7, 4.3.12 and 4.3.16 (from memory; the tests
- * unpack with Debian's unzip). Times are UTC, so that the bytes depend on no time zone.
+ * be sent alone, and no file stands in memory as a whole. Written in one form only (no comments, no extra fields but those
+ * of ZIP64 where numbers ask for them, files without gaps), which the verifier asks for.
  */
 import { fault } from "../../faults.ts";
 import type { DossierFile } from "./dossier-file.ts";
+import { centralHeader, endRecords, localHeader } from "./zip-headers.ts";
 
-const LOCAL_BYTES = 30;
-const CENTRAL_BYTES = 46;
-const END_BYTES = 22;
-/** Without the extension for larger archives, which no order here comes near. */
-const MOST_BYTES = 0xffff_ffff;
-const MOST_FILES = 0xffff;
-const VERSION_NEEDED = 20;
-/** Unix, so that the mode below is read. */
-const MADE_BY = 0x031e;
-/** A plain file that its owner may write: 0100644. */
-const MODE = 0o100644 * 0x1_0000;
+/** The verifier holds the directory in memory, and takes no larger one: about half a million files. Our choice. */
+const MOST_DIRECTORY_BYTES = 64 * 1024 * 1024;
 
 interface Part {
 	readonly start: number;
@@ -30,7 +21,7 @@ export interface StoredZip {
 	readonly parts: readonly Part[];
 }
 
-/** @throws too-large from 4 GiB, or 65,535 files */
+/** @throws too-large where its directory is */
 export function storedZip(files: readonly DossierFile[], time: Date): StoredZip {
 	const parts: Part[] = [];
 	const central: Buffer[] = [];
@@ -46,10 +37,10 @@ export function storedZip(files: readonly DossierFile[], time: Date): StoredZip 
 		add(file.sizeBytes, file.read);
 	}
 	const directory = Buffer.concat(central);
-	const end = endRecord(files.length, directory.length, at);
+	if (!(directory.length <= MOST_DIRECTORY_BYTES)) throw fault("too-large");
+	const end = endRecords(files.length, directory.length, at);
 	add(directory.length, (start, stop) => [directory.subarray(start, stop)]);
 	add(end.length, (start, stop) => [end.subarray(start, stop)]);
-	if (at > MOST_BYTES || files.length >= MOST_FILES) throw fault("too-large");
 	return { sizeBytes: at, parts };
 }
 
@@ -66,55 +57,4 @@ export async function* zipBytes({ parts }: StoredZip, start: number, end: number
 		}
 		if (left !== 0) throw new Error(`a file of the archive has changed its size by ${left} bytes`);
 	}
-}
-
-function localHeader(file: DossierFile, time: Date): Buffer {
-	const name = Buffer.from(file.path, "ascii");
-	const header = Buffer.alloc(LOCAL_BYTES);
-	header.writeUInt32LE(0x04034b50, 0);
-	writeCommon(header, 4, file, time, name.length);
-	return Buffer.concat([header, name]);
-}
-
-function centralHeader(file: DossierFile, time: Date, offset: number): Buffer {
-	const name = Buffer.from(file.path, "ascii");
-	const header = Buffer.alloc(CENTRAL_BYTES);
-	header.writeUInt32LE(0x02014b50, 0);
-	header.writeUInt16LE(MADE_BY, 4);
-	writeCommon(header, 6, file, time, name.length);
-	header.writeUInt32LE(MODE, 38);
-	header.writeUInt32LE(offset % 0x1_0000_0000, 42);
-	return Buffer.concat([header, name]);
-}
-
-/** What a local and a central header say alike. */
-function writeCommon(header: Buffer, at: number, file: DossierFile, time: Date, nameBytes: number): void {
-	const [date, clock] = dosTime(time);
-	header.writeUInt16LE(VERSION_NEEDED, at);
-	// Flags and method: 0, stored.
-	header.writeUInt16LE(clock, at + 6);
-	header.writeUInt16LE(date, at + 8);
-	header.writeUInt32LE(file.crc32, at + 10);
-	header.writeUInt32LE(file.sizeBytes % 0x1_0000_0000, at + 14);
-	header.writeUInt32LE(file.sizeBytes % 0x1_0000_0000, at + 18);
-	header.writeUInt16LE(nameBytes, at + 22);
-}
-
-function endRecord(count: number, directoryBytes: number, directoryAt: number): Buffer {
-	const end = Buffer.alloc(END_BYTES);
-	end.writeUInt32LE(0x06054b50, 0);
-	end.writeUInt16LE(count % 0x1_0000, 8);
-	end.writeUInt16LE(count % 0x1_0000, 10);
-	end.writeUInt32LE(directoryBytes, 12);
-	end.writeUInt32LE(directoryAt % 0x1_0000_0000, 16);
-	return end;
-}
-
-/** Date and time in the archive's form, two seconds fine, from 1980. */
-function dosTime(time: Date): readonly [date: number, clock: number] {
-	const years = Math.min(Math.max(time.getUTCFullYear() - 1980, 0), 127);
-	return [
-		years * 512 + (time.getUTCMonth() + 1) * 32 + time.getUTCDate(),
-		time.getUTCHours() * 2048 + time.getUTCMinutes() * 32 + Math.floor(time.getUTCSeconds() / 2),
-	];
 }

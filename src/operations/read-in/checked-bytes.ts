@@ -4,7 +4,7 @@ import type { Bag } from "../../records/verify/dossier/read-bag.ts";
 import type { Deps } from "../deps.ts";
 import { ReadInRefusal } from "./read-in-refusal.ts";
 
-export type ReadInDeps = Pick<Deps, "database" | "partyKeys" | "exhibitFolder" | "newId" | "randomBytes">;
+export type ReadInDeps = Pick<Deps, "database" | "partyKeys" | "erasures" | "exhibitFolder" | "newId" | "randomBytes">;
 
 /** A file's bytes, which must be those that were hashed: the file may have changed since. */
 export async function checkedBytes(

@@ -15,6 +15,7 @@ import { insertHandOut } from "../../database/pictures.ts";
 import { insertReadInLog, insertSealedRecord, isPartyOfLog, noteEarlierTimes } from "../../database/read-in.ts";
 import { insertExhibit, insertOpenings } from "../../database/records.ts";
 import { insertAssessment } from "../../database/sealed.ts";
+import { Fault } from "../../faults.ts";
 import { openStatement } from "../../records/open-statement.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
 import type { ByteSource } from "../../records/verify/dossier/byte-source.ts";
@@ -63,7 +64,7 @@ async function readIn(deps: ReadInDeps, source: ByteSource, given: Partial<Given
 	const { order, receipt, entries, records } = content;
 	if ((await orderById(deps.database, order.id)) !== null) throw new ReadInRefusal("already-there", order.id);
 	const [origin = "", size = ""] = receipt.checkpoint.split("\n");
-	const newParties = await partiesToMake(deps.database, order, origin);
+	const newParties = await partiesToMake(deps, deps.database, order, origin);
 	const dossierSha256 = await hashOf(source);
 	const undo: (() => Promise<void>)[] = [];
 	try {
@@ -74,6 +75,8 @@ async function readIn(deps: ReadInDeps, source: ByteSource, given: Partial<Given
 		const files = await storedOriginals(deps, bag, order.owner.id, namedExhibits(content), undo);
 		const copies = await storedCopies(deps, bag, order.owner.id, undo);
 		await deps.database.transaction(async (transaction) => {
+			// Reading took a while, and no erasure runs from here on.
+			await partiesToMake(deps, transaction, order, origin);
 			for (const { id, kind, country, name } of newParties) {
 				await insertParty(transaction, { id, kind, country, name, email: null, address: null });
 			}
@@ -96,8 +99,9 @@ async function readIn(deps: ReadInDeps, source: ByteSource, given: Partial<Given
 			exhibits: { originals: files.size, copies: copies.filter(({ file }) => file !== null).length, named: named.size },
 		};
 	} catch (error) {
-		for (const step of undo.reverse()) await step();
-		throw error;
+		// Where the line broke as it was committed, its rows may be there, and what they name must stay.
+		if ((await orderById(deps.database, order.id)) === null) for (const step of undo.reverse()) await step();
+		throw error instanceof Fault && error.code === "erased" ? new ReadInRefusal("erased-party", order.owner.id) : error;
 	}
 }
 
@@ -112,15 +116,23 @@ function refuseUnverified({ outcome, checks }: Awaited<ReturnType<typeof verifyD
 	throw new ReadInRefusal(failed?.id ?? "form", failed?.where ?? "");
 }
 
-/** A party of the same log, which came with another order of it, is there already. */
-async function partiesToMake(database: Queryable, { owner, repairer }: NotedOrder, origin: string) {
+/** A party of the same log, which came with another order of it, is there already. Whoever was erased here stays so. */
+async function partiesToMake(
+	{ erasures }: ReadInDeps,
+	database: Queryable,
+	{ owner, repairer }: NotedOrder,
+	origin: string,
+) {
+	const erased = new Set((await erasures.list()).map(({ partyId }) => partyId));
 	const made: NotedOrder["owner"][] = [];
 	for (const party of owner.id === repairer.id ? [owner] : [owner, repairer]) {
 		const known = await partyById(database, party.id);
+		// One that was erased there as well brings no words of anyone.
+		const bringsWords = known !== null || party.erasedAt === undefined;
+		const isErased = erased.has(party.id) || (known !== null && known.erased_at !== null);
+		if (isErased && bringsWords) throw new ReadInRefusal("erased-party", party.id);
 		if (known === null) made.push(party);
-		else if (known.erased_at !== null || !(await isPartyOfLog(database, party.id, origin))) {
-			throw new ReadInRefusal("other-party", party.id);
-		}
+		else if (!(await isPartyOfLog(database, party.id, origin))) throw new ReadInRefusal("other-party", party.id);
 	}
 	return made;
 }

@@ -4,6 +4,7 @@ import { completeIncoming, openIncoming, placeIncoming, removeIncoming } from ".
 import { FILE_KEY_BYTES } from "../../exhibits/segments.ts";
 import { removeExhibit } from "../../exhibits/store.ts";
 import type { Bag } from "../../records/verify/dossier/read-bag.ts";
+import { uploadLockName } from "../uploads/upload-lock.ts";
 import type { ReadInDeps } from "./checked-bytes.ts";
 import { ReadInRefusal } from "./read-in-refusal.ts";
 
@@ -11,6 +12,12 @@ export interface StoredOriginal {
 	/** Under which the store has it, under a key of its own and so from nobody else. */
 	readonly name: string;
 	readonly crc32: number;
+}
+
+interface FileOfBag {
+	readonly path: string;
+	readonly sha256: string;
+	readonly size: number;
 }
 
 const SLICE_BYTES = 4 * 1024 * 1024;
@@ -33,13 +40,31 @@ export async function storedOriginals(
 
 /** @throws ReadInRefusal where the file has changed since it was verified */
 async function storedOriginal(
-	{ database, exhibitFolder, newId, randomBytes }: ReadInDeps,
+	deps: ReadInDeps,
 	bag: Bag,
 	ownerId: string,
-	{ path, sha256, size }: { readonly path: string; readonly sha256: string; readonly size: number },
+	file: FileOfBag,
 	undo: (() => Promise<void>)[],
 ): Promise<StoredOriginal> {
-	const id = newId("upl");
+	const id = deps.newId("upl");
+	// No row knows the file yet: without the lock the tidying of uploads would take it away.
+	const letGo = await deps.database.hold(uploadLockName(id), () => {});
+	if (letGo === null) throw new Error(`someone works on ${id}, which is new`);
+	try {
+		return await storeAs(id, deps, bag, ownerId, file, undo);
+	} finally {
+		await letGo();
+	}
+}
+
+async function storeAs(
+	id: string,
+	{ database, exhibitFolder, randomBytes }: ReadInDeps,
+	bag: Bag,
+	ownerId: string,
+	{ path, sha256, size }: FileOfBag,
+	undo: (() => Promise<void>)[],
+): Promise<StoredOriginal> {
 	const file = { key: randomBytes(FILE_KEY_BYTES), sizeBytes: size };
 	undo.push(() => removeIncoming(exhibitFolder, id));
 	const nothing = { offsetBytes: 0, tail: new Uint8Array() };

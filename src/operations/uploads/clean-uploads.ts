@@ -19,5 +19,11 @@ export async function cleanUploads(deps: Deps): Promise<void> {
 	// Listed before the rows are asked for: a row is there before its file is.
 	const files = await listIncoming(deps.exhibitFolder);
 	const known = new Set(await unfinishedAmong(deps.database, files));
-	for (const id of files) if (!known.has(id)) await removeIncoming(deps.exhibitFolder, id);
+	for (const id of files) {
+		if (known.has(id)) continue;
+		// A dossier that is read in has no rows yet, but holds the lock of each file that it writes.
+		const letGo = await deps.database.hold(uploadLockName(id), () => {});
+		if (letGo === null) continue;
+		await removeIncoming(deps.exhibitFolder, id).finally(letGo);
+	}
 }

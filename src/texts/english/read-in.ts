@@ -8,6 +8,7 @@ export const readIn = {
 	"read-in.refused.already-there": "The order {where} is here already.",
 	"read-in.refused.busy": "Another dossier is being read in. Try again when that is done.",
 	"read-in.refused.other-party": "The party {where} is here already, and did not come with an order of the same log.",
+	"read-in.refused.erased-party": "The party {where} was erased here: its orders are not read in again.",
 	"read-in.done":
 		"Read in: order {order}, {records} sealed records, {brought} photos and files. Sealed in the log {origin} of {size} entries.",
 	"read-in.copies":

@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { fileOf } from "../../../src/operations/dossier/dossier-file.ts";
 import { storedZip, zipBytes } from "../../../src/operations/dossier/stored-zip.ts";
+import { sha256Hex } from "../../../src/records/canonical.ts";
 import { lacks, runTool } from "../../setup/tools.ts";
 
 const files = [
@@ -28,6 +29,9 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
+it("is the same, byte for byte, as before there was ZIP64 (regression value)", () => {
+	expect(sha256Hex(whole)).toBe("d4df14cae7de5dc8368796dcab200234a9840c3ad52809711b6e93ad342cbf12");
+});
 it("is as long as it says, and every range is that part of the whole", async () => {
 	expect(whole.length).toBe(storedZip(files, TIME).sizeBytes);
 	for (let start = 0; start < whole.length; start += 97) {
