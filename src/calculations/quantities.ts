@@ -132,6 +132,7 @@ export const DIMENSIONLESS = [
 	"breakEvenProbability",
 	"anyDamageProbability",
 	"riskAversion",
+	"relativeRiskAversion",
 	"seen",
 	"known",
 	"unknown",
