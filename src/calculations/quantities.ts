@@ -92,6 +92,7 @@ export const DIMENSIONLESS = [
 	"months",
 	"peakFactor",
 	"amount",
+	"loss",
 	"desiccantUnits",
 	"cost",
 	"price",
