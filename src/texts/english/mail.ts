@@ -88,7 +88,17 @@ export const mail = {
 	"mail.state.unclear":
 		"not clear, {time}: the connection ended before the mail server said whether it took the mail. It is not sent again by itself. Ask whether it came; if not, send it again.",
 	"mail.state.dropped": "not sent, {time}: {why}",
-	"mail.answer": "The server said: {answer}",
+	"mail.answer": "Answer or reason: {answer}",
+	"mail.tls.not-offered":
+		"The mail server takes no encrypted line (STARTTLS), so nothing was sent to it: no address, no text, no password. Ask whoever runs it, or look at SMTP_URL and SMTP_TLS.",
+	"mail.tls.speaks-plain":
+		"The mail server does not begin with TLS at this port, so nothing was sent to it. With smtp:// in SMTP_URL the line is encrypted by STARTTLS.",
+	"mail.tls.other-name":
+		"The mail server's certificate is for another name than the one in SMTP_URL, so nothing was sent to it.",
+	"mail.tls.out-of-time":
+		"The mail server's certificate is over or not valid yet, so nothing was sent to it. This machine's clock may be wrong, too.",
+	"mail.tls.not-trusted":
+		"The mail server's certificate comes from nobody whom this machine trusts, so nothing was sent to it. The root of an authority of your own is named in SMTP_CA.",
 	"mail.drop.no-address": "no address is known",
 	"mail.drop.link-used": "the link was opened already, so its address can no longer be told anew",
 	"mail.drop.link-over": "the link was withdrawn or is over",
