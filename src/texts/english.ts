@@ -22,6 +22,7 @@ import { learning } from "./english/learning.ts";
 import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
 import { mail } from "./english/mail.ts";
+import { mailText } from "./english/mail-text.ts";
 import { notice } from "./english/notice.ts";
 import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
@@ -68,6 +69,7 @@ export const english = {
 	...layout,
 	...log,
 	...mail,
+	...mailText,
 	...link,
 	...slip,
 	...shop,

@@ -75,7 +75,7 @@ async function readIn(deps: ReadInDeps, source: ByteSource, given: Partial<Given
 		const copies = await storedCopies(deps, bag, order.owner.id, undo);
 		await deps.database.transaction(async (transaction) => {
 			for (const { id, kind, country, name } of newParties) {
-				await insertParty(transaction, { id, kind, country, name, email: null, address: null });
+				await insertParty(transaction, { id, kind, country, language: null, name, email: null, address: null });
 			}
 			await insertNoted(transaction, order);
 			await insertRecords(transaction, content, files, copies);
