@@ -36,6 +36,7 @@ import { recording } from "./english/recording.ts";
 import { report } from "./english/report.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
+import { rules } from "./english/rules.ts";
 import { search } from "./english/search.ts";
 import { settling } from "./english/settling.ts";
 import { shock } from "./english/shock.ts";
@@ -95,6 +96,7 @@ export const english = {
 	...settling,
 	...shock,
 	...risk,
+	...rules,
 	...units,
 	...upload,
 	...verify,
