@@ -29,34 +29,39 @@ function RulesPage({ ages }: { readonly ages: readonly RuleAge[] }) {
 	);
 }
 
+/** One table for each text, so that its name stands once. */
 function RuleTable({ group, ages }: { readonly group: RuleAge["rests"]; readonly ages: readonly RuleAge[] }) {
+	const texts = [...new Set(ages.map(({ document }) => document))];
 	return (
 		<section id={group}>
 			<h2>{say(`rules.rests.${group}`, { count: ages.length })}</h2>
-			<table class="stacked">
-				<thead>
-					<tr>
-						<th scope="col">{say("rules.rule")}</th>
-						<th scope="col">{say("periods.regime")}</th>
-						<th scope="col">{say("periods.article")}</th>
-						<th scope="col">{say("rules.document")}</th>
-						<th scope="col">{say("periods.standing")}</th>
-						<th scope="col">{say("rules.state")}</th>
-					</tr>
-				</thead>
-				<tbody>
-					{ages.map(({ ruleId, regime, article, document, standing, readOn }) => (
-						<tr key={`${ruleId} ${regime}`}>
-							<th scope="row">{ruleId ?? say("rules.limit")}</th>
-							<td data-label={say("periods.regime")}>{say(`periods.regime.${regime}`)}</td>
-							<td data-label={say("periods.article")}>{article}</td>
-							<td data-label={say("rules.document")}>{document}</td>
-							<td data-label={say("periods.standing")}>{say(`pack.standing.${standing}`)}</td>
-							<td data-label={say("rules.state")}>{readOn ?? say("periods.not-read")}</td>
+			{texts.map((text) => (
+				<table key={text} class="stacked">
+					<caption>{text}</caption>
+					<thead>
+						<tr>
+							<th scope="col">{say("rules.rule")}</th>
+							<th scope="col">{say("periods.regime")}</th>
+							<th scope="col">{say("periods.article")}</th>
+							<th scope="col">{say("periods.standing")}</th>
+							<th scope="col">{say("rules.state")}</th>
 						</tr>
-					))}
-				</tbody>
-			</table>
+					</thead>
+					<tbody>
+						{ages
+							.filter(({ document }) => document === text)
+							.map(({ ruleId, regime, article, standing, readOn }) => (
+								<tr key={`${ruleId} ${regime}`}>
+									<th scope="row">{ruleId ?? say("rules.limit")}</th>
+									<td data-label={say("periods.regime")}>{say(`periods.regime.${regime}`)}</td>
+									<td data-label={say("periods.article")}>{article}</td>
+									<td data-label={say("periods.standing")}>{say(`pack.standing.${standing}`)}</td>
+									<td data-label={say("rules.state")}>{readOn ?? say("rules.no-date")}</td>
+								</tr>
+							))}
+					</tbody>
+				</table>
+			))}
 		</section>
 	);
 }

@@ -10,7 +10,7 @@ export const rules = {
 	"rules.rests.read": "Read in a later state ({count})",
 	"rules.rule": "Rule",
 	"rules.limit": "Limit of what is paid",
-	"rules.document": "Text",
 	"rules.state": "State of the copy",
+	"rules.no-date": "no date",
 	"rules.link": "All rules, and how old their texts are",
 } as const;
