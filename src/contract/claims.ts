@@ -161,14 +161,33 @@ export const insuranceRequest = z
 		deductible: money.optional(),
 		capAmount: money.optional(),
 		recoveryProbability: probability.optional(),
+		/** Absolute, per major unit. */
 		riskAversion: z.number().min(0).max(1e6).optional(),
+		/** A number: 0.5 for the square root of wealth, 1 for its logarithm. */
+		relativeRiskAversion: z.number().min(0).max(1000).optional(),
+		wealth: money.optional(),
 		legs: z.number().int().min(1).max(1000).optional(),
 	})
 	.refine(
-		({ value, residualValue, premium, deductible, capAmount }) =>
-			oneCurrency([value, residualValue, premium, deductible, capAmount]),
+		({ value, residualValue, premium, deductible, capAmount, wealth }) =>
+			oneCurrency([value, residualValue, premium, deductible, capAmount, wealth]),
 		{ path: ["value"], error: "give all amounts in one currency" },
 	)
+	.refine(
+		({ riskAversion, relativeRiskAversion }) => riskAversion === undefined || relativeRiskAversion === undefined,
+		{
+			path: ["relativeRiskAversion"],
+			error: "an aversion is absolute or relative: give one of the two",
+		},
+	)
+	.refine(({ relativeRiskAversion, wealth }) => relativeRiskAversion === undefined || wealth !== undefined, {
+		path: ["wealth"],
+		error: "a relative aversion needs the wealth that it is relative to",
+	})
+	.refine(({ value, wealth }) => wealth === undefined || wealth.amount >= value.amount, {
+		path: ["wealth"],
+		error: "the item is part of the wealth, so the wealth cannot be less than its value",
+	})
 	.refine(({ value, residualValue }) => residualValue === undefined || residualValue.amount <= value.amount, {
 		path: ["residualValue"],
 		error: "what is left cannot be worth more than the whole",
@@ -178,5 +197,6 @@ export const insuranceResult = z.strictObject({
 	expectedLoss: computed,
 	breakEvenProbability: z.number().nullable(),
 	maximumPremium: computed,
+	certaintyEquivalent: computed.nullable(),
 	anyDamageProbability: z.number(),
 }) satisfies z.ZodType<Insurance>;

@@ -55,6 +55,8 @@ export const mailChoice = z.strictObject({
 	toRepairer: z.boolean(),
 	/** Tell the shop that a date of a claim comes near. */
 	periods: z.boolean(),
+	/** Tell the owner too, where the date is the owner's; said by nobody, they are told. */
+	periodsToOwner: z.boolean().default(true),
 });
 export type MailChoice = z.infer<typeof mailChoice>;
 

@@ -3,7 +3,7 @@ import { z } from "zod";
 import { STANDINGS } from "../calculations/sources.ts";
 import { NOTICE_WAYS } from "../catalogue/codes.ts";
 import { LANGUAGES } from "../texts/language.ts";
-import { civilDate, id, text } from "./common.ts";
+import { civilDate, id, sha256, text } from "./common.ts";
 
 export const noticeInput = z.strictObject({
 	language: z.enum(LANGUAGES),
@@ -13,6 +13,8 @@ export const noticeInput = z.strictObject({
 	sentBy: z.enum(NOTICE_WAYS),
 	/** Such as the number of a registered letter. */
 	proofOfSending: text(500).optional(),
+	/** Of a file that shows it, such as a photo of the post's receipt: one that a sealed record of the order names. */
+	sendingFile: sha256.optional(),
 });
 export type NoticeInput = z.infer<typeof noticeInput>;
 
@@ -20,6 +22,7 @@ export const noticeReceipt = z.strictObject({
 	receivedOn: civilDate,
 	/** Such as the carrier's answer, or a signature on a slip. */
 	proofOfReceipt: text(500).optional(),
+	receiptFile: sha256.optional(),
 });
 export type NoticeReceipt = z.infer<typeof noticeReceipt>;
 
@@ -32,8 +35,11 @@ export const noticeView = z.strictObject({
 	sentOn: z.string(),
 	sentBy: z.enum(NOTICE_WAYS),
 	proofOfSending: z.string().nullable(),
+	/** SHA-256. */
+	sendingFile: z.string().nullable(),
 	receivedOn: z.string().nullable(),
 	proofOfReceipt: z.string().nullable(),
+	receiptFile: z.string().nullable(),
 	/** Account or link. */
 	notedBy: z.string(),
 	notedAt: z.string(),

@@ -4,7 +4,7 @@ import { orderView, partyView } from "./orders.ts";
 
 export const ORDER_FILE_FORMAT = "handover-risk/order/1";
 
-const party = partyView.omit({ email: true, address: true });
+const party = partyView.omit({ language: true, email: true, address: true });
 export const orderFileContent = z.strictObject({
 	$format: z.literal(ORDER_FILE_FORMAT),
 	order: orderView.omit({ readIn: true }).extend({ owner: party, repairer: party }),

@@ -1,12 +1,15 @@
 /** Orders: parties, the item, the terms; consignments, the legs of its journey. */
 import { z } from "zod";
 import { DELIVERY_MANNERS, ITEM_CLASSES } from "../catalogue/codes.ts";
+import { LANGUAGES } from "../texts/language.ts";
 import { civilDate, country, dateTime, id, money, positive, text } from "./common.ts";
 import { mailAddress } from "./mail-address.ts";
 
 export const partyInput = z.strictObject({
 	kind: z.enum(["consumer", "business"]),
 	country,
+	/** In which mails are written to it; English where nothing is said. */
+	language: z.enum(LANGUAGES).optional(),
 	name: text(200),
 	email: mailAddress.optional(),
 	address: text(500).optional(),

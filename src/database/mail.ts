@@ -8,7 +8,7 @@ export interface MailRow {
 	readonly party_id: string;
 	readonly subject: string;
 	readonly rule_id: string | null;
-	readonly language: string;
+	readonly language: "en" | "de" | "fr";
 	readonly asked_by: string;
 	readonly asked_at: Date;
 	readonly state: "queued" | "sending" | "sent" | "refused" | "given-up" | "unclear" | "dropped";
@@ -164,21 +164,22 @@ export interface MailChoiceRow {
 	readonly to_owner: boolean;
 	readonly to_repairer: boolean;
 	readonly periods: boolean;
+	readonly periods_to_owner: boolean;
 }
 
 export async function mailChoiceOf(database: Queryable, orderId: string): Promise<MailChoiceRow> {
 	const [row] = await database.query<MailChoiceRow>(
-		"SELECT to_owner, to_repairer, periods FROM mail_choice WHERE order_id = $1",
+		"SELECT to_owner, to_repairer, periods, periods_to_owner FROM mail_choice WHERE order_id = $1",
 		[orderId],
 	);
-	return row ?? { to_owner: true, to_repairer: true, periods: true };
+	return row ?? { to_owner: true, to_repairer: true, periods: true, periods_to_owner: true };
 }
 
 export async function saveMailChoice(database: Queryable, orderId: string, choice: MailChoiceRow): Promise<void> {
 	await database.query(
-		`INSERT INTO mail_choice (order_id, to_owner, to_repairer, periods) VALUES ($1, $2, $3, $4)
-		 ON CONFLICT (order_id) DO UPDATE SET to_owner = $2, to_repairer = $3, periods = $4`,
-		[orderId, choice.to_owner, choice.to_repairer, choice.periods],
+		`INSERT INTO mail_choice (order_id, to_owner, to_repairer, periods, periods_to_owner) VALUES ($1, $2, $3, $4, $5)
+		 ON CONFLICT (order_id) DO UPDATE SET to_owner = $2, to_repairer = $3, periods = $4, periods_to_owner = $5`,
+		[orderId, choice.to_owner, choice.to_repairer, choice.periods, choice.periods_to_owner],
 	);
 }
 

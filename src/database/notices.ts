@@ -11,6 +11,7 @@ export interface NoticeRow {
 	/** `YYYY-MM-DD`. */
 	readonly received_on: string | null;
 	readonly receipt_personal: unknown;
+	readonly receipt_sha256: string | null;
 	readonly noted_by: string;
 	readonly noted_at: Date;
 }
@@ -21,12 +22,13 @@ type Stored = Omit<NoticeRow, "personal" | "receipt_personal"> & {
 
 const noticePlace = (id: string) => `carrier_notice/${id}`;
 const receiptPlace = (id: string) => `carrier_notice/${id}/receipt`;
-const NOTICES = `SELECT id, consignment_id, order_id, party_id, plain, personal, received_on::text, receipt_personal, noted_by,
+const NOTICES = `SELECT id, consignment_id, order_id, party_id, plain, personal, received_on::text, receipt_personal, receipt_sha256,
+	noted_by,
 	noted_at FROM carrier_notice`;
 
 export async function insertNotice(
 	transaction: Queryable,
-	row: Omit<NoticeRow, "received_on" | "receipt_personal" | "noted_at">,
+	row: Omit<NoticeRow, "received_on" | "receipt_personal" | "receipt_sha256" | "noted_at">,
 ): Promise<void> {
 	await transaction.query(
 		`INSERT INTO carrier_notice (id, consignment_id, order_id, party_id, plain, personal, noted_by)
@@ -49,11 +51,13 @@ export async function noteReceived(
 	{ id, party_id }: Pick<NoticeRow, "id" | "party_id">,
 	receivedOn: string,
 	personal: unknown,
+	sha256: string | null,
 ): Promise<boolean> {
 	const sealed = personal === null ? null : transaction.vault.of(party_id).seal(receiptPlace(id), personal);
 	const rows = await transaction.query(
-		"UPDATE carrier_notice SET received_on = $2, receipt_personal = $3 WHERE id = $1 AND received_on IS NULL RETURNING id",
-		[id, receivedOn, sealed],
+		`UPDATE carrier_notice SET received_on = $2, receipt_personal = $3, receipt_sha256 = $4
+		 WHERE id = $1 AND received_on IS NULL RETURNING id`,
+		[id, receivedOn, sealed, sha256],
 	);
 	return rows.length === 1;
 }

@@ -10,6 +10,8 @@ export interface PartyRow {
 	readonly id: string;
 	readonly kind: "consumer" | "business";
 	readonly country: string;
+	/** In which it is written to; null where nobody said. */
+	readonly language: "en" | "de" | "fr" | null;
 	readonly name: string;
 	readonly email: string | null;
 	readonly address: string | null;
@@ -55,11 +57,12 @@ const orderPlace = (id: string) => `repair_order/${id}`;
 const consignmentPlace = (id: string) => `consignment/${id}`;
 
 export async function insertParty(database: Queryable, row: Omit<PartyRow, "erased_at">): Promise<void> {
-	const { id, kind, country, ...personal } = row;
-	await database.query("INSERT INTO party (id, kind, country, personal) VALUES ($1, $2, $3, $4)", [
+	const { id, kind, country, language, ...personal } = row;
+	await database.query("INSERT INTO party (id, kind, country, language, personal) VALUES ($1, $2, $3, $4, $5)", [
 		id,
 		kind,
 		country,
+		language,
 		database.vault.of(id).seal(partyPlace(id), personal),
 	]);
 }

@@ -17,6 +17,7 @@ import { enforceCallers } from "../http/enforce-callers.ts";
 import { registerExhibits } from "../http/exhibits.ts";
 import { registerHealth } from "../http/health.ts";
 import { registerImports } from "../http/imports.ts";
+import { registerLearningAnswer } from "../http/learning.ts";
 import { registerLegClaim } from "../http/leg-claim.ts";
 import { registerLog } from "../http/log.ts";
 import { registerMail } from "../http/mail.ts";
@@ -149,6 +150,7 @@ export async function buildApp(deps: Deps, options: AppOptions = {}): Promise<Fa
 	registerImports(app);
 	registerComparison(app, deps);
 	registerLegClaim(app, deps);
+	registerLearningAnswer(app, deps);
 	registerNotices(app, deps);
 	registerSettling(app, deps);
 	registerWarranty(app, deps);

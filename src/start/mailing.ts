@@ -1,9 +1,13 @@
 /** Looks again and again for mails to write while the service runs. */
+import { readFile } from "node:fs/promises";
 import { setTimeout as sleep } from "node:timers/promises";
+import { createSecureContext } from "node:tls";
 import type { Deps } from "../operations/deps.ts";
 import { queueNotices } from "../operations/mail/notice-mails.ts";
 import { queuePeriods } from "../operations/mail/period-mails.ts";
 import { type Mailing, sendDueMail } from "../operations/mail/send-due-mail.ts";
+import { sendBySmtp } from "../operations/mail/smtp-sender.ts";
+import type { Settings } from "./settings.ts";
 
 /** Our choice: a mail that is due goes out within this time, unless others are before it. */
 const LOOK_EVERY_S = 5;
@@ -36,4 +40,23 @@ export function startMailing(deps: Deps, mailing: Mailing, lookEveryS = LOOK_EVE
 		stopping.abort();
 		await ended;
 	};
+}
+
+/** @throws Error that names the setting, where the roots cannot be read */
+export async function mailingOf({ mail }: Settings): Promise<Mailing | null> {
+	if (mail === null) return null;
+	const { caPath, from } = mail;
+	const server = { ...mail.server, caPem: caPath === null ? null : await rootsIn(caPath) };
+	return { from, give: (envelope, bytes, stop) => sendBySmtp(server, envelope, bytes, stop) };
+}
+
+async function rootsIn(caPath: string): Promise<string> {
+	try {
+		const pem = await readFile(caPath, "utf8");
+		createSecureContext({ ca: pem });
+		if (!pem.includes("-----BEGIN CERTIFICATE-----")) throw new Error("it holds no certificate (PEM)");
+		return pem;
+	} catch (error) {
+		throw new Error(`setting SMTP_CA: ${caPath}: ${(error as Error).message}`);
+	}
 }

@@ -12,15 +12,13 @@ import { partiesNotErased } from "../database/orders.ts";
 import { openPool } from "../database/pool.ts";
 import type { Deps } from "../operations/deps.ts";
 import { openLog } from "../operations/log/open-log.ts";
-import type { Mailing } from "../operations/mail/send-due-mail.ts";
-import { sendBySmtp } from "../operations/mail/smtp-sender.ts";
 import { replayErasures } from "../operations/parties/erase-party.ts";
 import type { Authority } from "../operations/time-stamps/stamp-newest-checkpoint.ts";
 import { trustAnchors } from "../operations/time-stamps/trust-anchors.ts";
 import { cleanUploads } from "../operations/uploads/clean-uploads.ts";
 import { buildApp } from "./build-app.ts";
 import { makeDeps, vaultOf } from "./deps.ts";
-import { startMailing } from "./mailing.ts";
+import { mailingOf, startMailing } from "./mailing.ts";
 import { MIGRATIONS } from "./migrations.ts";
 import type { Settings } from "./settings.ts";
 import { startTimeStamping } from "./time-stamping.ts";
@@ -46,6 +44,7 @@ export async function startService(settings: Settings): Promise<Service> {
 	try {
 		const log = pino({ level: settings.logLevel, serializers: { req: loggedRequest } });
 		const authority = await authorityOf(settings);
+		const mailing = await mailingOf(settings);
 		const urls = await databaseUrls(settings, undo);
 		const owner = openPool(urls.owner, { maxConnections: 1 });
 		undo.push(() => owner.close());
@@ -76,7 +75,7 @@ export async function startService(settings: Settings): Promise<Service> {
 		undo.push(() => drain(app));
 		await listen(app, settings);
 		if (authority !== null) undo.push(startTimeStamping(deps, authority));
-		if (settings.mail !== null) undo.push(startMailing(deps, mailingOf(settings.mail)));
+		if (mailing !== null) undo.push(startMailing(deps, mailing));
 		undo.push(startCleaning(deps));
 		return { app, deps, stop };
 	} catch (error) {
@@ -141,10 +140,6 @@ async function authorityOf({ timeStamps }: Settings): Promise<Authority | null> 
 	} catch (error) {
 		throw new Error(`setting TIMESTAMP_CA: ${caPath}: ${(error as Error).message}`);
 	}
-}
-
-function mailingOf({ server, from }: NonNullable<Settings["mail"]>): Mailing {
-	return { from, give: (envelope, bytes, stop) => sendBySmtp(server, envelope, bytes, stop) };
 }
 
 async function databaseUrls(settings: Settings, undo: (() => Promise<void>)[]) {

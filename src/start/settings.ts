@@ -1,4 +1,5 @@
 /** The settings, read once from the environment, checked, with their defaults. Nothing else reads the environment. */
+import { isIP } from "node:net";
 import { homedir } from "node:os";
 import { join, resolve } from "node:path";
 import { z } from "zod";
@@ -25,7 +26,12 @@ export interface Settings {
 	/** Null: no independent time. */
 	readonly timeStamps: { readonly url: string; readonly caPath: string; readonly everyMin: number } | null;
 	/** Null: no mail is sent. */
-	readonly mail: { readonly server: MailServer; readonly from: Sender } | null;
+	readonly mail: {
+		readonly server: Omit<MailServer, "caPem">;
+		/** Null: the roots that come with Node.js. */
+		readonly caPath: string | null;
+		readonly from: Sender;
+	} | null;
 	/** The most bytes that the exhibits of one order take. */
 	readonly exhibitQuotaBytes: number;
 	readonly logLevel: (typeof LOG_LEVELS)[number];
@@ -38,7 +44,8 @@ const httpUrl = z.url({ protocol: /^https?$/, error: "must be an http:// or http
 /** Ports of RFC 8314, 3: submission with TLS from the first byte, and with STARTTLS. */
 const SUBMISSION = { smtps: 465, smtp: 587 };
 
-function serverOf(value: string, context: z.RefinementCtx): MailServer {
+/** An address of a mail server; `tls` as its scheme has it. */
+function serverOf(value: string, context: z.RefinementCtx): Omit<MailServer, "caPem"> {
 	const url = URL.canParse(value) ? new URL(value) : null;
 	const scheme = url?.protocol.slice(0, -1) ?? "";
 	if (url === null || url.hostname === "" || (scheme !== "smtp" && scheme !== "smtps")) {
@@ -58,7 +65,7 @@ function serverOf(value: string, context: z.RefinementCtx): MailServer {
 		return {
 			host: url.hostname.replace(/^\[|\]$/g, ""),
 			port: url.port === "" ? SUBMISSION[scheme] : Number(url.port),
-			secure: scheme === "smtps",
+			tls: scheme === "smtps" ? "from-start" : "starttls",
 			credentials: user === "" ? null : { user, pass },
 		};
 	} catch {
@@ -100,6 +107,8 @@ const environment = z.object({
 		.transform(Number)
 		.default(60),
 	SMTP_URL: z.string().transform(serverOf).optional(),
+	SMTP_TLS: z.enum(["required", "none"], "must be required or none").optional(),
+	SMTP_CA: z.string().optional(),
 	MAIL_FROM: z.string().transform(senderOf).optional(),
 	EXHIBIT_QUOTA_GIB: z
 		.string()
@@ -141,6 +150,10 @@ export function readSettings(variables: Readonly<Record<string, string | undefin
 	if ((read.SMTP_URL === undefined) !== (read.MAIL_FROM === undefined)) {
 		throw new Error("settings SMTP_URL and MAIL_FROM come together: set both, or neither to send no mail");
 	}
+	for (const name of ["SMTP_TLS", "SMTP_CA"] as const) {
+		if (read[name] !== undefined && read.SMTP_URL === undefined)
+			throw new Error(`setting ${name} goes with SMTP_URL: set both, or leave it out to send no mail`);
+	}
 	return {
 		host: read.HOST,
 		port: read.PORT,
@@ -159,10 +172,34 @@ export function readSettings(variables: Readonly<Record<string, string | undefin
 		mail:
 			read.SMTP_URL === undefined || read.MAIL_FROM === undefined
 				? null
-				: { server: read.SMTP_URL, from: read.MAIL_FROM },
+				: {
+						server: protectedServer(read.SMTP_URL, read.SMTP_TLS),
+						caPath: read.SMTP_CA === undefined ? null : resolve(read.SMTP_CA),
+						from: read.MAIL_FROM,
+					},
 		exhibitQuotaBytes: read.EXHIBIT_QUOTA_GIB * GIB,
 		logLevel: read.LOG_LEVEL,
 	};
+}
+
+/**
+ * The server with what protects the line to it: TLS unless the shop says otherwise. A mail holds links, so this is never left to
+ * what the server offers. On this machine there is no line.
+ */
+function protectedServer(server: Omit<MailServer, "caPem">, said: "required" | "none" | undefined) {
+	if (server.tls === "from-start") {
+		if (said === "none") throw new Error("setting SMTP_TLS cannot be none with smtps:// in SMTP_URL: set one of them");
+		return server;
+	}
+	const isHere = isThisMachine(server.host);
+	if (said === "none" && server.credentials !== null && !isHere) {
+		throw new Error("setting SMTP_TLS cannot be none where SMTP_URL holds a password: it would go in plain");
+	}
+	return { ...server, tls: (said ?? (isHere ? "none" : "required")) === "none" ? ("none" as const) : server.tls };
+}
+
+function isThisMachine(host: string): boolean {
+	return host === "localhost" || host === "::1" || (isIP(host) === 4 && host.startsWith("127."));
 }
 
 /** `handover-risk` in the user's data directory; for root a folder of the system, since the database does not run as root. */

@@ -22,6 +22,7 @@ import { learning } from "./english/learning.ts";
 import { link } from "./english/link.ts";
 import { log } from "./english/log.ts";
 import { mail } from "./english/mail.ts";
+import { mailText } from "./english/mail-text.ts";
 import { notice } from "./english/notice.ts";
 import { origin } from "./english/origin.ts";
 import { pack } from "./english/pack.ts";
@@ -35,6 +36,7 @@ import { recording } from "./english/recording.ts";
 import { report } from "./english/report.ts";
 import { retired } from "./english/retired.ts";
 import { risk } from "./english/risk.ts";
+import { rules } from "./english/rules.ts";
 import { search } from "./english/search.ts";
 import { settling } from "./english/settling.ts";
 import { shock } from "./english/shock.ts";
@@ -68,6 +70,7 @@ export const english = {
 	...layout,
 	...log,
 	...mail,
+	...mailText,
 	...link,
 	...slip,
 	...shop,
@@ -93,6 +96,7 @@ export const english = {
 	...settling,
 	...shock,
 	...risk,
+	...rules,
 	...units,
 	...upload,
 	...verify,

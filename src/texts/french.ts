@@ -1,4 +1,4 @@
-/** What a report can say, in French. One file per room of the English texts. */
+/** What a report or a mail can say, in French. One file per room of the English texts. */
 import { arrival } from "./french/arrival.ts";
 import { checks } from "./french/checks.ts";
 import { checksByClass } from "./french/checks-by-class.ts";
@@ -12,6 +12,7 @@ import { foams } from "./french/foams.ts";
 import { general } from "./french/general.ts";
 import { link } from "./french/link.ts";
 import { log } from "./french/log.ts";
+import { mailText } from "./french/mail-text.ts";
 import { notice } from "./french/notice.ts";
 import { origin } from "./french/origin.ts";
 import { pack } from "./french/pack.ts";
@@ -51,6 +52,7 @@ export const french: Readonly<Record<ReportKey, string>> = {
 	...strength,
 	...claims,
 	...log,
+	...mailText,
 	...periods,
 	...recording,
 	...settling,

@@ -1,4 +1,4 @@
-/** What a report can say, in German. One file per room of the English texts. */
+/** What a report or a mail can say, in German. One file per room of the English texts. */
 import { arrival } from "./german/arrival.ts";
 import { checks } from "./german/checks.ts";
 import { checksByClass } from "./german/checks-by-class.ts";
@@ -12,6 +12,7 @@ import { foams } from "./german/foams.ts";
 import { general } from "./german/general.ts";
 import { link } from "./german/link.ts";
 import { log } from "./german/log.ts";
+import { mailText } from "./german/mail-text.ts";
 import { notice } from "./german/notice.ts";
 import { origin } from "./german/origin.ts";
 import { pack } from "./german/pack.ts";
@@ -51,6 +52,7 @@ export const german: Readonly<Record<ReportKey, string>> = {
 	...strength,
 	...claims,
 	...log,
+	...mailText,
 	...periods,
 	...recording,
 	...settling,

@@ -1,6 +1,6 @@
 /**
- * What a report can say, room by room of the English texts: every other language has exactly these, held by the
- * compiler. A report says nothing else, since whoever writes one is handed a `Speaker`.
+ * What a report or a mail can say, room by room of the English texts: every other language has exactly these, held by the
+ * compiler. They say nothing else, since whoever writes one is handed a `Speaker`.
  */
 import type { arrival } from "./english/arrival.ts";
 import type { checks } from "./english/checks.ts";
@@ -15,6 +15,7 @@ import type { foams } from "./english/foams.ts";
 import type { general } from "./english/general.ts";
 import type { link } from "./english/link.ts";
 import type { log } from "./english/log.ts";
+import type { mailText } from "./english/mail-text.ts";
 import type { notice } from "./english/notice.ts";
 import type { origin } from "./english/origin.ts";
 import type { pack } from "./english/pack.ts";
@@ -191,8 +192,10 @@ type NoticeKey =
 	| "notice.kept"
 	| "notice.outer-seen"
 	| "notice.received"
+	| "notice.received-file"
 	| "notice.received-not"
 	| "notice.received-proof"
+	| "notice.sent-file"
 	| "notice.sent-proof"
 	| "notice.signed"
 	| "notice.subject"
@@ -205,6 +208,9 @@ type PeriodsKey =
 	| "periods.damage"
 	| "periods.damage-suggested"
 	| "periods.ends"
+	| "periods.left"
+	| "periods.left-none"
+	| "periods.left-one"
 	| "periods.missing"
 	| "periods.no-date"
 	| "periods.not-read"
@@ -315,6 +321,7 @@ export interface ReportTexts {
 	readonly general: Room<keyof typeof general>;
 	readonly link: Room<keyof typeof link>;
 	readonly log: Room<Extract<keyof typeof log, `log.party-${string}`>>;
+	readonly mailText: Room<keyof typeof mailText>;
 	readonly notice: Room<Extract<keyof typeof notice, NoticeKey>>;
 	readonly origin: Room<keyof typeof origin>;
 	readonly pack: Room<Extract<keyof typeof pack, PackKey>>;

@@ -2,7 +2,7 @@
  * A mail server as a process of its own (`smtp-server`), for tests: it writes what it takes into a folder, one file per mail
  * with the envelope on its first line, and does with each mail what the file `how.json` in that folder says at the moment.
  */
-import { readFileSync, writeFileSync } from "node:fs";
+import { appendFileSync, readFileSync, writeFileSync } from "node:fs";
 import { setTimeout as sleep } from "node:timers/promises";
 import { SMTPServer, type SMTPServerOptions } from "smtp-server";
 
@@ -20,7 +20,7 @@ interface How {
 	readonly round?: number;
 }
 
-const [folder = "", port = "0", user = "", pass = "", tlsFolder = ""] = process.argv.slice(2);
+const [folder = "", port = "0", user = "", pass = "", tlsFolder = "", tlsFrom = ""] = process.argv.slice(2);
 let taken = 0;
 let met = 0;
 let round = 0;
@@ -37,21 +37,35 @@ function refusal(answer: How["text"], { times }: How): Error | null {
 	return Object.assign(new Error(answer.text), { responseCode: answer.code });
 }
 
+/** Notes that something of a mail, or of the way in, came over the line. */
+function heard(what: string, isSecure: boolean): void {
+	appendFileSync(`${folder}/heard.txt`, `${what} ${isSecure ? "over TLS" : "in plain"}\n`);
+}
+
 const options: SMTPServerOptions = {
 	authOptional: user === "",
 	disabledCommands: tlsFolder === "" ? ["STARTTLS"] : [],
 	...(tlsFolder === ""
 		? {}
 		: { key: readFileSync(`${tlsFolder}/key.pem`), cert: readFileSync(`${tlsFolder}/cert.pem`) }),
+	secure: tlsFrom === "start",
 	allowInsecureAuth: true,
 	onConnect: (_session, callback) => {
 		sleep((how().greetAfterS ?? 0) * 1000).then(() => callback());
 	},
-	onAuth: (auth, _session, callback) => {
+	onAuth: (auth, session, callback) => {
+		heard("password", session.secure);
 		if (auth.username === user && auth.password === pass) return callback(null, { user });
 		return callback(Object.assign(new Error("no such user"), { responseCode: 535 }));
 	},
-	onRcptTo: (_address, _session, callback) => callback(refusal(how().recipient, how())),
+	onMailFrom: (_address, session, callback) => {
+		heard("sender", session.secure);
+		callback();
+	},
+	onRcptTo: (_address, session, callback) => {
+		heard("recipient", session.secure);
+		callback(refusal(how().recipient, how()));
+	},
 	onData: (stream, session, callback) => {
 		const parts: Buffer[] = [];
 		stream.on("data", (part: Buffer) => parts.push(part));

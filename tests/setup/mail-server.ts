@@ -1,7 +1,7 @@
 /** Starts a mail server process for tests, and reads what it took with a parser that is not ours: Python's `email`. */
 import { execFileSync, spawn } from "node:child_process";
 import { once } from "node:events";
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createInterface } from "node:readline";
@@ -35,6 +35,8 @@ export interface MailServerProcess {
 	answer(how: object): void;
 	/** Everything taken so far, by this and earlier processes of the folder. */
 	taken(): TakenMail[];
+	/** What of mails, and of the way in, came over the line, and how; mails that were taken or not. */
+	heard(): string[];
 	/** Forgets what was taken, and takes everything from here on. */
 	clear(): void;
 	stop(): Promise<void>;
@@ -44,7 +46,12 @@ export interface MailServerProcess {
 }
 
 export async function mailServer(
-	options: { readonly user?: string; readonly pass?: string; readonly tlsFolder?: string } = {},
+	options: {
+		readonly user?: string;
+		readonly pass?: string;
+		readonly tlsFolder?: string;
+		readonly fromStart?: boolean;
+	} = {},
 ): Promise<MailServerProcess> {
 	await build({
 		entryPoints: [SOURCE],
@@ -62,11 +69,15 @@ export async function mailServer(
 		writeFileSync(join(folder, "how.json"), JSON.stringify({ ...how, round }));
 	};
 	answer({});
-	const { user = "", pass = "", tlsFolder = "" } = options;
+	const { user = "", pass = "", tlsFolder = "", fromStart = false } = options;
 	const begin = async (port: number) => {
-		const child = spawn(process.execPath, [ARTEFACT, folder, String(port), user, pass, tlsFolder], {
-			stdio: ["ignore", "pipe", "inherit"],
-		});
+		const child = spawn(
+			process.execPath,
+			[ARTEFACT, folder, String(port), user, pass, tlsFolder, fromStart ? "start" : ""],
+			{
+				stdio: ["ignore", "pipe", "inherit"],
+			},
+		);
 		const [line] = (await once(createInterface({ input: child.stdout }), "line")) as [string];
 		return { child, port: Number(line.split(" ").at(-1)) };
 	};
@@ -87,6 +98,10 @@ export async function mailServer(
 				...(mails[place] as ReadMail),
 				envelope: JSON.parse(readFileSync(join(folder, file.replace(".eml", ".json")), "utf8")),
 			}));
+		},
+		heard() {
+			const file = join(folder, "heard.txt");
+			return existsSync(file) ? readFileSync(file, "utf8").trimEnd().split("\n") : [];
 		},
 		clear() {
 			for (const file of readdirSync(folder)) rmSync(join(folder, file));

@@ -90,7 +90,23 @@ it("sends what was asked for; one whose service was killed between text and answ
 	expect(logged.filter((line) => /invented|quist/.test(line))).toEqual([]);
 }, 90_000);
 
+it("the line to another machine is encrypted unless the shop says otherwise; on this one there is none", () => {
+	const tlsOf = (SMTP_URL: string, SMTP_TLS?: string) =>
+		readSettings({ SMTP_URL, SMTP_TLS, MAIL_FROM: "a@b.example" }).mail?.server.tls;
+	expect(tlsOf("smtps://mail.example")).toBe("from-start");
+	expect(tlsOf("smtp://mail.example")).toBe("starttls");
+	expect(tlsOf("smtp://mail.example", "none")).toBe("none");
+	// Written so, it is this machine, but not known as such.
+	for (const host of ["127.1.example", "localhost.example"]) expect(tlsOf(`smtp://${host}`)).toBe("starttls");
+	for (const host of ["127.0.0.1", "localhost", "[::1]"]) {
+		expect(tlsOf(`smtp://${host}`)).toBe("none");
+		expect(tlsOf(`smtp://u:p@${host}`)).toBe("none");
+		expect(tlsOf(`smtp://${host}`, "required")).toBe("starttls");
+	}
+});
+
 it("a wrong setting stops the start with one line that names it, and never shows a password", () => {
+	const some = { SMTP_URL: "smtp://x", MAIL_FROM: "a@b.example" };
 	for (const [variables, line] of [
 		[{ SMTP_URL: "smtp://127.0.0.1" }, "settings SMTP_URL and MAIL_FROM come together"],
 		[
@@ -100,6 +116,11 @@ it("a wrong setting stops the start with one line that names it, and never shows
 		[{ SMTP_URL: "smtp://hidden@x" }, "setting SMTP_URL must hold both a user and a password, or neither"],
 		[{ SMTP_URL: "smtp://u:hidden%@x" }, "setting SMTP_URL must have a % in its user or password written as %25"],
 		[{ SMTP_URL: "smtp://u:hidden@x/y" }, "setting SMTP_URL must end after the host and its port"],
+		[{ SMTP_TLS: "none" }, "setting SMTP_TLS goes with SMTP_URL"],
+		[{ SMTP_CA: "roots.pem" }, "setting SMTP_CA goes with SMTP_URL"],
+		[{ ...some, SMTP_URL: "smtps://x", SMTP_TLS: "none" }, "setting SMTP_TLS cannot be none with smtps://"],
+		[{ ...some, SMTP_TLS: "maybe" }, "setting SMTP_TLS must be required or none"],
+		[{ ...some, SMTP_URL: "smtp://u:hidden@x", SMTP_TLS: "none" }, "it would go in plain"],
 		[{ SMTP_URL: "smtp://x", MAIL_FROM: "bench" }, "setting MAIL_FROM must be an address such as bench@example.org"],
 	] as const) {
 		const read = () => readSettings({ ...variables });
@@ -108,11 +129,13 @@ it("a wrong setting stops the start with one line that names it, and never shows
 	}
 	const { mail } = readSettings({ SMTP_URL: "smtps://a%40b:c%3Ad@[::1]", MAIL_FROM: '"Bench" <bench@bücher.example>' });
 	expect(mail).toEqual({
-		server: { host: "::1", port: 465, secure: true, credentials: { user: "a@b", pass: "c:d" } },
+		server: { host: "::1", port: 465, tls: "from-start", credentials: { user: "a@b", pass: "c:d" } },
+		caPath: null,
 		from: { name: "Bench", address: "bench@xn--bcher-kva.example" },
 	});
 	expect(readSettings({ SMTP_URL: "smtp://mail.example:2525", MAIL_FROM: "a@b.example" }).mail).toEqual({
-		server: { host: "mail.example", port: 2525, secure: false, credentials: null },
+		server: { host: "mail.example", port: 2525, tls: "starttls", credentials: null },
+		caPath: null,
 		from: { name: "", address: "a@b.example" },
 	});
 });

@@ -2,6 +2,8 @@
 import { assessed, type Judged, notAssessed, sentence } from "../judged.ts";
 import { type Money, minorUnits, moneyOf } from "../money.ts";
 import { cite } from "../sources.ts";
+import { type Aversion, equivalentLoss } from "./equivalent-loss.ts";
+import { highestPremium } from "./highest-premium.ts";
 
 export interface InsuranceInput {
 	readonly value: Money;
@@ -15,8 +17,12 @@ export interface InsuranceInput {
 	readonly capAmount?: Money | undefined;
 	/** Chance that the carrier pays, given damage. */
 	readonly recoveryProbability?: number | undefined;
-	/** Absolute aversion to risk, per major unit of the currency; risk-neutral where nothing is said. */
+	/** Constant absolute aversion to risk, per major unit of the currency; risk-neutral where neither aversion is said. */
 	readonly riskAversion?: number | undefined;
+	/** Constant relative aversion to risk, a number: 0.5 for a utility that is the square root of wealth, 1 for its logarithm. */
+	readonly relativeRiskAversion?: number | undefined;
+	/** All that whoever would insure has, the whole item in it; given together with `relativeRiskAversion`. */
+	readonly wealth?: Money | undefined;
 	/** Legs of the trip, each with this probability; 1 where nothing is said. */
 	readonly legs?: number | undefined;
 }
@@ -27,37 +33,45 @@ export interface Insurance {
 	/** Of any damage on the trip, from which on the premium is worth it for the risk-neutral; null without a premium. */
 	readonly breakEvenProbability: number | null;
 	readonly maximumPremium: Money;
+	/** The certain wealth that is worth as much as the trip without insurance; null where no wealth is given. */
+	readonly certaintyEquivalent: Money | null;
 	/** On all legs: 1 − (1 − p)^n. */
 	readonly anyDamageProbability: number;
 }
 
-const THEORY = cite("insurance-theory", "expected loss; constant absolute aversion to risk", "published");
+const THEORY = cite("insurance-theory", "expected loss; constant absolute and relative aversion to risk", "published");
 const RATES = cite("parcel-damage-study", "16 of 3,234; Wilson interval computed", "published");
 const USER = cite("user", "probabilities and amounts", "user");
 
-/** e^x is a number up to here; beyond, an aversion so great has no meaning. */
-const MOST_EXPONENT = 700;
-
 export function insurance(input: InsuranceInput): Judged<Insurance> {
 	const sources = [USER, THEORY, RATES];
-	const { recoveryProbability: q = 0, riskAversion: a = 0, legs = 1, premium } = input;
+	const { recoveryProbability: q = 0, legs = 1, premium, wealth } = input;
 	const { currency } = input.value;
+	const money = (amount: number) => moneyOf(minorUnits(amount), currency);
 	const loss = Math.max(0, input.value.amount - (input.residualValue?.amount ?? 0));
 	const recovered = Math.min(loss, input.capAmount?.amount ?? 0);
 	const deductible = Math.min(loss, input.deductible?.amount ?? 0);
-	if (a * loss > MOST_EXPONENT) return notAssessed("aversion-too-great", sentence("insurance.aversion"), { sources });
+	const aversion: Aversion =
+		input.relativeRiskAversion !== undefined && wealth !== undefined
+			? { relative: input.relativeRiskAversion, wealth: wealth.amount }
+			: { absolute: input.riskAversion ?? 0 };
 	// Without cancellation for small probabilities.
 	const p = -Math.expm1(legs * Math.log1p(-input.damageProbability));
+	const uninsured = [
+		{ probability: p * (1 - q), loss },
+		{ probability: p * q, loss: loss - recovered },
+	];
+	const worth = equivalentLoss(aversion, uninsured);
+	if (worth === null) return notAssessed("aversion-too-great", sentence("insurance.aversion"), { sources });
 	// What insurance takes over on average, given damage.
 	const exposure = loss - deductible - q * recovered;
+	const isNeutral = ("absolute" in aversion ? aversion.absolute : aversion.relative) === 0;
 	return assessed(
 		{
-			expectedLoss: moneyOf(minorUnits(p * (loss - q * recovered)), currency),
+			expectedLoss: money(p * (loss - q * recovered)),
 			breakEvenProbability: premium === undefined || !(exposure > 0) ? null : premium.amount / exposure,
-			maximumPremium: moneyOf(
-				minorUnits(Math.max(0, highestPremium({ p, q, a, loss, recovered, deductible }))),
-				currency,
-			),
+			maximumPremium: money(highestPremium(aversion, worth, { probability: p, loss: deductible })),
+			certaintyEquivalent: wealth === undefined ? null : money(wealth.amount - worth),
 			anyDamageProbability: p,
 		},
 		{
@@ -65,27 +79,9 @@ export function insurance(input: InsuranceInput): Judged<Insurance> {
 				sentence("insurance.rates"),
 				...(legs > 1 ? [sentence("insurance.per-leg")] : []),
 				...(exposure > 0 ? [] : [sentence("insurance.no-exposure")]),
-				...(a === 0 ? [sentence("insurance.neutral")] : []),
+				...(isNeutral ? [sentence("insurance.neutral")] : []),
 			],
 			sources,
 		},
 	);
-}
-
-/**
- * The premium at which being insured (losing the deductible at most) is worth as much as not being insured (losing all, or what
- * the carrier leaves). With u = −e^(−aW): P = (1/a)·ln(E[e^(aX)] without / E[e^(aX)] with insurance); its limit for a → 0 is
- * p·(L − d − q·c). Without recovery and deductible it is (1/a)·ln(1 + p(e^(aL) − 1)).
- */
-function highestPremium({
-	p,
-	q,
-	a,
-	loss,
-	recovered,
-	deductible,
-}: Readonly<Record<"p" | "q" | "a" | "loss" | "recovered" | "deductible", number>>): number {
-	if (a === 0) return p * (loss - deductible - q * recovered);
-	const without = p * ((1 - q) * Math.expm1(a * loss) + q * Math.expm1(a * (loss - recovered)));
-	return (Math.log1p(without) - Math.log1p(p * Math.expm1(a * deductible))) / a;
 }

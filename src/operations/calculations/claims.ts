@@ -111,7 +111,8 @@ export const claimCap = calculation({
 
 export const insurance = calculation({
 	name: "insurance",
-	summary: "Expected loss by damage on a trip, and the premium up to which insuring it pays.",
+	summary:
+		"Expected loss by damage on a trip, and the premium up to which insuring it pays, by an absolute aversion to risk or one relative to a wealth.",
 	request: insuranceRequest,
 	result: insuranceResult,
 	example: {

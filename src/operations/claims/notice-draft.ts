@@ -16,6 +16,7 @@ import { readConsignment } from "../orders/consignments.ts";
 import { readOrder } from "../orders/read-orders.ts";
 import { readAssessments } from "../packaging/assessments.ts";
 import { sealedRecordsOfOrder } from "../records/record-views.ts";
+import { type NumberedExhibit, numberedExhibits } from "../report/numbered-exhibits.ts";
 import { readLegClaim } from "./leg-claim.ts";
 import { readNotices } from "./notices.ts";
 
@@ -52,6 +53,8 @@ export interface NoticeDraft {
 	readonly period: LegClaimView["periods"][number] | null;
 	readonly text: string;
 	readonly language: Language;
+	/** Files of the order's sealed records, which can show that a notice was sent or received. */
+	readonly files: readonly NumberedExhibit[];
 	/** Those that were sent. */
 	readonly notices: readonly NoticeView[];
 	/** Held here, in part or not: what the records of the order hold of it; and what of it the report's carrier edition tells. */
@@ -87,6 +90,7 @@ export async function draftNotice(
 		period,
 		language,
 		notices,
+		files: numberedExhibits(records),
 		text: textOf(order, leg, claim, period, arrival, language),
 		papers: CLAIM_PAPERS.map((id) => {
 			const held = heldOf(id, order, leg, departure, arrival, {

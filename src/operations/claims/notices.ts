@@ -3,6 +3,7 @@ import type { Caller } from "../../access/caller.ts";
 import type { NoticeInput, NoticeReceipt, NoticeView } from "../../contract/notices.ts";
 import { insertNotice, type NoticeRow, noteReceived, noticeById, noticesOf } from "../../database/notices.ts";
 import { orderById, ownerOfOrder } from "../../database/orders.ts";
+import { pictureUsesOfOrder } from "../../database/pictures.ts";
 import { fault, invalid } from "../../faults.ts";
 import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
@@ -14,9 +15,9 @@ interface Typed {
 	readonly text: string;
 	readonly proofOfSending?: string;
 }
-type Plain = Pick<NoticeInput, "language" | "sentOn" | "sentBy">;
+type Plain = Pick<NoticeInput, "language" | "sentOn" | "sentBy" | "sendingFile">;
 
-/** @throws forbidden for a caller that speaks for no side */
+/** @throws forbidden for a caller that speaks for no side; bad-input for a file that no sealed record of the order names */
 export async function noteNotice(
 	deps: Deps,
 	caller: Caller,
@@ -26,6 +27,7 @@ export async function noteNotice(
 ): Promise<NoticeView> {
 	const leg = await readConsignment(deps, caller, consignmentId);
 	await mustBeSide(deps, caller, leg.orderId);
+	await mustBeSealed(deps, leg.orderId, input.sendingFile, "/sendingFile");
 	const { text, proofOfSending, ...plain } = input;
 	const id = await createOnce(deps, caller, idempotencyKey, { consignmentId, ...input }, async (transaction) => {
 		const partyId = await ownerOfOrder(transaction, leg.orderId);
@@ -50,15 +52,16 @@ export async function noteNoticeReceived(
 	deps: Deps,
 	caller: Caller,
 	noticeId: string,
-	{ receivedOn, proofOfReceipt }: NoticeReceipt,
+	{ receivedOn, proofOfReceipt, receiptFile }: NoticeReceipt,
 ): Promise<NoticeView> {
 	const row = await noticeById(deps.database, noticeId);
 	if (row === null) throw fault("not-found");
 	await mustBeSide(deps, caller, row.order_id);
 	if (receivedOn < (row.plain as Plain).sentOn) throw invalid([{ path: "/receivedOn", code: "before-sending" }]);
+	await mustBeSealed(deps, row.order_id, receiptFile, "/receiptFile");
 	const isFirst = await deps.database.transaction(async (transaction) => {
 		await ownerOfOrder(transaction, row.order_id);
-		return noteReceived(transaction, row, receivedOn, proofOfReceipt ?? null);
+		return noteReceived(transaction, row, receivedOn, proofOfReceipt ?? null, receiptFile ?? null);
 	});
 	if (!isFirst) throw fault("already-noted");
 	return viewOf((await noticeById(deps.database, noticeId)) as NoticeRow);
@@ -76,8 +79,15 @@ async function mustBeSide(deps: Deps, caller: Caller, orderId: string): Promise<
 	sideOf(caller, order);
 }
 
+/** A file can be handed on with a notice only where it is in the order, and so in its dossier: by a record that was sealed. */
+async function mustBeSealed(deps: Deps, orderId: string, sha256: string | undefined, path: string): Promise<void> {
+	if (sha256 === undefined) return;
+	const uses = await pictureUsesOfOrder(deps.database, orderId, [sha256]);
+	if (!uses.some(({ record_state }) => record_state === "sealed")) throw invalid([{ path, code: "no-sealed-file" }]);
+}
+
 function viewOf(row: NoticeRow): NoticeView {
-	const { language, sentOn, sentBy } = row.plain as Plain;
+	const { language, sentOn, sentBy, sendingFile } = row.plain as Plain;
 	const { text, proofOfSending } = row.personal as Typed;
 	return {
 		id: row.id,
@@ -88,8 +98,10 @@ function viewOf(row: NoticeRow): NoticeView {
 		sentOn,
 		sentBy,
 		proofOfSending: proofOfSending ?? null,
+		sendingFile: sendingFile ?? null,
 		receivedOn: row.received_on,
 		proofOfReceipt: row.receipt_personal as string | null,
+		receiptFile: row.receipt_sha256,
 		notedBy: row.noted_by,
 		notedAt: row.noted_at.toISOString(),
 	};

@@ -4,7 +4,7 @@ import { ORDER_FILE_FORMAT } from "../../contract/order-file.ts";
 import type { OrderView, PartyView } from "../../contract/orders.ts";
 import { canonicalBytes, type JsonValue } from "../../records/canonical.ts";
 
-/** Without addresses: who hands a dossier on decides about those. */
+/** Without how the parties are written to: who hands a dossier on decides about addresses. */
 export function orderFile({ readIn: _, owner, repairer, ...order }: OrderView): Buffer {
 	return canonicalBytes({
 		$format: ORDER_FILE_FORMAT,
@@ -12,6 +12,6 @@ export function orderFile({ readIn: _, owner, repairer, ...order }: OrderView): 
 	} as unknown as JsonValue);
 }
 
-function named({ email: _, address: __, ...party }: PartyView): PartyView {
+function named({ language: _, email: __, address: ___, ...party }: PartyView): PartyView {
 	return party;
 }

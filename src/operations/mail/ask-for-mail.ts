@@ -17,17 +17,15 @@ import { ownerOfOrder } from "../../database/orders.ts";
 import { recordById } from "../../database/records.ts";
 import { lockOrder } from "../../database/settling.ts";
 import { fault, invalid } from "../../faults.ts";
+import { speakerOf } from "../../texts/speaker.ts";
 import type { Deps } from "../deps.ts";
 import { callerId, mustBeShop } from "../may.ts";
 import { orderViewById } from "../orders/order-view.ts";
 import { composeMail } from "./compose-mail.ts";
 import { type DropReason, factsOf, mailFacts } from "./mail-facts.ts";
-import { recipientOf } from "./recipient.ts";
+import { languageFor, recipientOf } from "./recipient.ts";
 
-/** The one language that there is; a party's own once there are more. */
-const LANGUAGE = "en";
-
-type Matter = Omit<NewMail, "id" | "asked_by" | "order_id" | "language">;
+type Matter = Omit<NewMail, "id" | "asked_by" | "order_id">;
 
 /**
  * Queues a mail.
@@ -85,7 +83,11 @@ export async function newLinkText(
 	const purpose = record?.stage ?? (row.scope as "settle" | "reader");
 	const party_id = row.party_id ?? order.owner.id;
 	const about = { kind: "link", for: purpose, url: link.url, until: row.expires_at } as const;
-	const { subject, text } = composeMail(await factsOf(deps, order, { kind: "link", party_id }, about), LANGUAGE, true);
+	const { subject, text } = composeMail(
+		await factsOf(deps, order, { kind: "link", party_id }, about),
+		speakerOf(languageFor(order, party_id, row.scope === "reader")),
+		true,
+	);
 	return { to: row.scope === "reader" ? null : recipientOf(order, party_id, undefined), subject, text };
 }
 
@@ -93,19 +95,24 @@ export async function readMails(deps: Deps, caller: Caller, orderId: string): Pr
 	mustBeShop(caller);
 	const order = await orderViewById(deps.database, orderId);
 	const rows = await mailsOfOrder(deps.database, orderId);
-	const { to_owner, to_repairer, periods } = await mailChoiceOf(deps.database, orderId);
+	const { to_owner, to_repairer, periods, periods_to_owner } = await mailChoiceOf(deps.database, orderId);
 	return {
 		canSend: deps.canMail,
 		mails: rows.map((row) => mailViewOf(row, order)),
-		choice: { toOwner: to_owner, toRepairer: to_repairer, periods },
+		choice: { toOwner: to_owner, toRepairer: to_repairer, periods, periodsToOwner: periods_to_owner },
 	};
 }
 
 export async function chooseMails(deps: Deps, caller: Caller, orderId: string, choice: MailChoice): Promise<void> {
 	mustBeShop(caller);
 	await orderViewById(deps.database, orderId);
-	const { toOwner, toRepairer, periods } = choice;
-	await saveMailChoice(deps.database, orderId, { to_owner: toOwner, to_repairer: toRepairer, periods });
+	const { toOwner, toRepairer, periods, periodsToOwner } = choice;
+	await saveMailChoice(deps.database, orderId, {
+		to_owner: toOwner,
+		to_repairer: toRepairer,
+		periods,
+		periods_to_owner: periodsToOwner,
+	});
 }
 
 async function queue(deps: Deps, caller: Caller, order: OrderView, matter: Matter): Promise<MailView> {
@@ -122,7 +129,6 @@ async function queue(deps: Deps, caller: Caller, order: OrderView, matter: Matte
 			...matter,
 			id,
 			order_id: order.id,
-			language: LANGUAGE,
 			asked_by: callerId(caller),
 		});
 	});
@@ -142,14 +148,15 @@ async function textOf(deps: Deps, caller: Caller, order: OrderView, matter: Matt
 	});
 	if ("drop" in found && found.drop === "erased") throw fault("erased");
 	if ("drop" in found) throw invalid([{ path: `/${pathOf(matter.kind)}`, code: codeOf(found.drop) }]);
-	const { subject, text } = composeMail(found.facts, LANGUAGE, true);
+	const { subject, text } = composeMail(found.facts, speakerOf(matter.language), true);
 	return { to: recipientOf(order, matter.party_id, matter.to), subject, text };
 }
 
 /** What a mail was about, to be written once more. */
-function matterOfRow({ kind, party_id, subject, rule_id, personal }: MailRow): Matter {
+function matterOfRow({ kind, party_id, subject, rule_id, language, personal }: MailRow): Matter {
 	return {
 		kind,
+		language,
 		party_id,
 		subject,
 		once_key: null,
@@ -165,7 +172,15 @@ async function matterOf(deps: Deps, order: OrderView, input: MailInput): Promise
 		if (record?.order_id !== order.id || record.state !== "sealed") {
 			throw invalid([{ path: "/recordId", code: "no-such-record" }]);
 		}
-		return { kind: "receipt", party_id: order.owner.id, subject: record.id, once_key: null, ...to };
+		const party_id = order.owner.id;
+		return {
+			kind: "receipt",
+			party_id,
+			language: languageFor(order, party_id),
+			subject: record.id,
+			once_key: null,
+			...to,
+		};
 	}
 	const link = await linkById(deps.database, input.linkId);
 	if (link?.order_id !== order.id) throw invalid([{ path: "/linkId", code: "unknown-id" }]);
@@ -176,6 +191,7 @@ async function matterOf(deps: Deps, order: OrderView, input: MailInput): Promise
 	return {
 		kind: input.kind,
 		party_id,
+		language: languageFor(order, party_id, link.scope === "reader"),
 		subject: link.id,
 		once_key: afterDays === undefined ? null : `reminder/${link.id}`,
 		...to,

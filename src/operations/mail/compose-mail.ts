@@ -1,6 +1,8 @@
 /** What a mail says, from what is known: plain text, a line of subject, attachments. Pure. */
-import { say, type TextKey } from "../../texts/say.ts";
-import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
+import type { LegClaimView } from "../../contract/leg-claim.ts";
+import type { ReportKey } from "../../texts/say.ts";
+import { groupsOfFour } from "../../texts/shown-time.ts";
+import type { Speaker } from "../../texts/speaker.ts";
 import type { CheckpointFacts } from "../log/read-log.ts";
 
 type Stage = "departure" | "arrival" | "bench";
@@ -51,7 +53,14 @@ export type MailAbout =
 			/** Whether somebody read the rule in its text. */
 			readonly isRead: boolean;
 			readonly isSuggested: boolean;
+			readonly form: LegClaimView["periods"][number]["form"];
+			/** Who can do it by the text of the regime; null where none was read. */
+			readonly claimants: LegClaimView["claimants"];
+			/** What the reader is on this leg. */
+			readonly role: "sender" | "consignee";
 			readonly page: string;
+			/** Whether the reader gets in by a link alone: the owner. */
+			readonly byLink: boolean;
 	  };
 
 export interface Attachment {
@@ -66,17 +75,18 @@ export interface MailText {
 	readonly attachments: readonly Attachment[];
 }
 
-/** The mail; in English, the one language that mails have words in. `byHand`: someone copies the text, so nothing is attached by itself. */
-export function composeMail(facts: MailFacts, language: "en", byHand = false): MailText {
+/** The mail, in its reader's language. `byHand`: someone copies the text, so nothing is attached by itself. */
+export function composeMail(facts: MailFacts, speaker: Speaker, byHand = false): MailText {
 	const { about } = facts;
+	const { showTime } = speaker;
 	const values = { shop: oneLine(facts.shop), item: oneLine(facts.item) };
-	const words = (key: TextKey, more: Readonly<Record<string, string>> = {}) =>
-		say(key, { ...values, ...more }, language);
+	const words = (key: ReportKey, more: Readonly<Record<string, string>> = {}) =>
+		speaker.say(key, { ...values, ...more });
 	const paragraphs = [
 		facts.reader === null ? words("mail.hello-nobody") : words("mail.hello", { name: oneLine(facts.reader) }),
-		...bodyOf(about, words, byHand),
+		...bodyOf(about, words, showTime, byHand),
 		`${words("mail.answer-shop")}\n${words("mail.order", { order: facts.orderId })}`,
-		...checkpointOf(facts, words),
+		...checkpointOf(facts, words, showTime),
 	];
 	return {
 		subject: oneLine(words(subjectKey(about), about.kind === "period" ? { date: about.date } : {})),
@@ -85,15 +95,15 @@ export function composeMail(facts: MailFacts, language: "en", byHand = false): M
 	};
 }
 
-type Words = (key: TextKey, more?: Readonly<Record<string, string>>) => string;
+type Words = (key: ReportKey, more?: Readonly<Record<string, string>>) => string;
 
 const FEW_DAYS = ["periods.left-none", "periods.left-one"] as const;
 
-function subjectKey(about: MailAbout): TextKey {
+function subjectKey(about: MailAbout): ReportKey {
 	return about.kind === "link" ? `mail.subject.link-${about.for}` : `mail.subject.${about.kind}`;
 }
 
-function bodyOf(about: MailAbout, words: Words, byHand: boolean): string[] {
+function bodyOf(about: MailAbout, words: Words, showTime: Speaker["showTime"], byHand: boolean): string[] {
 	switch (about.kind) {
 		case "link":
 			return [
@@ -125,20 +135,25 @@ function bodyOf(about: MailAbout, words: Words, byHand: boolean): string[] {
 				...(about.byLink ? [words("mail.sealed-how")] : []),
 			];
 		case "period": {
-			const { what, date, leftDays, article } = about;
+			const { what, date, leftDays, article, claimants } = about;
+			const who = claimants?.who ?? "not-read";
 			const left =
 				leftDays > 1 ? words("periods.left", { days: String(leftDays) }) : words(FEW_DAYS[leftDays] ?? FEW_DAYS[0]);
 			return [
 				words("mail.period", { leg: String(about.leg), what, date, left, article }),
+				words("mail.period-form", { form: words(`periods.form.${about.form}`) }),
+				`${words(`mail.period-you-${about.role}`)} ${words(`mail.period-who-${who}`, { document: claimants?.document ?? "" })}`,
+				...(about.byLink ? [words("mail.period-agree")] : []),
 				...(about.isRead ? [] : [words("mail.period-from-memory")]),
 				...(about.isSuggested ? [words("mail.period-suggested")] : []),
 				`${words("mail.period-where")}\n${about.page}`,
+				...(about.byLink ? [words("mail.sealed-how")] : []),
 			];
 		}
 	}
 }
 
-function checkpointOf({ checkpoint, now }: MailFacts, words: Words): string[] {
+function checkpointOf({ checkpoint, now }: MailFacts, words: Words, showTime: Speaker["showTime"]): string[] {
 	if (checkpoint === null) return [];
 	const { origin, size, rootSha256 } = checkpoint;
 	const at = { time: showTime(now), origin, size: String(size) };

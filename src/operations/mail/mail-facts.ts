@@ -8,19 +8,23 @@ import { recordById } from "../../database/records.ts";
 import { entriesOfOrder } from "../../database/sealed.ts";
 import { receiptBytes } from "../../records/receipt.ts";
 import { itemName } from "../../texts/item-name.ts";
+import { speakerOf } from "../../texts/speaker.ts";
 import { freshLinkCode, freshLinkUrl } from "../access/fresh-secrets.ts";
 import type { Deps } from "../deps.ts";
 import { readCheckpointFacts } from "../log/read-log.ts";
 import { orderViewById } from "../orders/order-view.ts";
 import { readReceipt } from "../records/read-receipt.ts";
 import type { LinkFor, MailAbout, MailFacts } from "./compose-mail.ts";
-import { claimInQuestion, isStillOpen } from "./period-mails.ts";
+import { claimInQuestion, concernsOwner, isSettled, isStillOpen } from "./period-mails.ts";
 
 /** Why a mail is not written; the words are `mail.drop.<reason>`. */
 export type DropReason = "no-address" | "link-used" | "link-over" | "answered" | "erased" | "passed" | "not-there";
 
 /** The part of a row that says what the mail is about. */
-export type MailMatter = Pick<MailRow, "kind" | "order_id" | "party_id" | "subject" | "rule_id" | "asked_by">;
+export type MailMatter = Pick<
+	MailRow,
+	"kind" | "order_id" | "party_id" | "subject" | "rule_id" | "language" | "asked_by"
+>;
 
 export type FoundFacts = { readonly facts: MailFacts } | { readonly drop: DropReason };
 
@@ -157,11 +161,13 @@ async function sealedThing(database: Queryable, subject: string, orderPage: stri
 
 async function aboutPeriod(deps: Deps, mail: MailMatter, order: OrderView): Promise<MailAbout | DropReason> {
 	const leg = order.consignments.find(({ id }) => id === mail.subject);
-	const claim = await claimInQuestion(deps, order, mail.subject);
+	const claim = await claimInQuestion(deps, order, mail.subject, speakerOf(mail.language));
 	const period = claim?.periods.find(({ ruleId }) => ruleId === mail.rule_id);
 	if (leg === undefined || claim === null || period?.safeDate == null || !((period.leftDays ?? -1) >= 0))
 		return "passed";
 	if (!isStillOpen(claim, period)) return "passed";
+	const byLink = mail.party_id === order.owner.id;
+	if (byLink && (!concernsOwner(order, claim, period) || (await isSettled(deps, order.id)))) return "passed";
 	return {
 		kind: "period",
 		leg: leg.leg,
@@ -171,6 +177,10 @@ async function aboutPeriod(deps: Deps, mail: MailMatter, order: OrderView): Prom
 		article: period.article,
 		isRead: period.standing === "published",
 		isSuggested: claim.regimeBasis === "suggested",
+		form: period.form,
+		claimants: claim.claimants,
+		role: claim.consignorId === mail.party_id ? "sender" : "consignee",
+		byLink,
 		page: `${deps.publicUrl}/orders/${order.id}/consignments/${leg.id}/claim`,
 	};
 }

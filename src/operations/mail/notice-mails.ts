@@ -6,7 +6,7 @@ import { hasNewSeals, insertMail, mailChoiceOf, type SealedNotice, takeNewSeals 
 import { orderOfSealed } from "../../database/sealed.ts";
 import type { Deps } from "../deps.ts";
 import { orderViewById } from "../orders/order-view.ts";
-import { recipientOf } from "./recipient.ts";
+import { languageFor, recipientOf } from "./recipient.ts";
 
 /** Entries that the other side should hear of. A sealed pack stands in the record's comparison and is not told apart. */
 const TOLD = ["record-sealed", "position-sealed", "settlement-sealed"];
@@ -36,7 +36,7 @@ async function queueNotice(deps: Deps, transaction: Queryable, seal: SealedNotic
 		order_id: orderId,
 		party_id: reader.id,
 		subject: seal.subject,
-		language: "en",
+		language: languageFor(order, reader.id),
 		asked_by: seal.by_id,
 		once_key: `sealed/${seal.index}`,
 	});

@@ -1,15 +1,20 @@
-/** Mails about dates of a claim that come near: to the shop, once for each date, where a claim is in question. */
+/**
+ * Mails about dates of a claim that come near: to the shop, and to the owner where the date is the owner's too, once for each
+ * date, where a claim is in question.
+ */
 import type { LegClaimView } from "../../contract/leg-claim.ts";
 import type { OrderView } from "../../contract/orders.ts";
 import { legsWithClaims } from "../../database/claim-cases.ts";
 import { insertMail, mailChoiceOf } from "../../database/mail.ts";
+import { ENGLISH } from "../../texts/speaker.ts";
 import { legClaim } from "../claims/leg-claim.ts";
 import type { Deps } from "../deps.ts";
 import { orderViewById } from "../orders/order-view.ts";
 import { sealedRecordsOfOrder } from "../records/record-views.ts";
-import { recipientOf } from "./recipient.ts";
+import { readSettlement } from "../settling/settlement.ts";
+import { languageFor, recipientOf } from "./recipient.ts";
 
-/** Days before a safe date at which the shop hears of it. Our choice: over a weekend, and one day to write. */
+/** Days before a safe date at which both hear of it. Our choice: over a weekend, and one day to write. */
 const NEAR_DAYS = 3;
 
 /** Queues what comes near. */
@@ -23,38 +28,87 @@ export async function queuePeriods(deps: Deps): Promise<void> {
 
 async function queueOfLeg(deps: Deps, leg: { readonly id: string; readonly orderId: string }): Promise<void> {
 	const order = await orderViewById(deps.database, leg.orderId);
+	const { repairer, owner } = order;
+	if (repairer.erasedAt !== undefined || owner.erasedAt !== undefined) return;
 	const choice = await mailChoiceOf(deps.database, order.id);
-	const { repairer } = order;
-	if (!choice.periods || repairer.erasedAt !== undefined || recipientOf(order, repairer.id, undefined) === null) return;
+	const hears = (partyId: string, isChosen: boolean) => isChosen && recipientOf(order, partyId, undefined) !== null;
+	const shopHears = hears(repairer.id, choice.periods);
+	const ownerHears = hears(owner.id, choice.periods_to_owner);
+	if (!shopHears && !ownerHears) return;
 	const claim = await claimInQuestion(deps, order, leg.id);
 	if (claim === null) return;
-	const near = claim.periods.filter(({ leftDays }) => leftDays !== null && leftDays >= 0 && leftDays <= NEAR_DAYS);
-	for (const { ruleId, safeDate } of near.filter((period) => isStillOpen(claim, period))) {
-		await deps.database.transaction((transaction) =>
-			insertMail(transaction, {
-				id: deps.newId("mal"),
-				kind: "period",
-				order_id: order.id,
-				party_id: repairer.id,
-				subject: leg.id,
-				rule_id: ruleId,
-				language: "en",
-				asked_by: "service",
-				once_key: `period/${leg.id}/${ruleId}/${safeDate}`,
-			}),
-		);
-	}
+	const open = claim.periods.filter((period) => isNear(period) && isStillOpen(claim, period));
+	if (shopHears) for (const period of open) await queuePeriod(deps, order, leg.id, period, repairer.id);
+	if (!ownerHears || (await isSettled(deps, order.id))) return;
+	const owners = open.filter((period) => concernsOwner(order, claim, period));
+	for (const period of owners) await queuePeriod(deps, order, leg.id, period, owner.id);
+}
+
+type Period = LegClaimView["periods"][number];
+
+function isNear({ leftDays }: Period): boolean {
+	return leftDays !== null && leftDays >= 0 && leftDays <= NEAR_DAYS;
+}
+
+async function queuePeriod(
+	deps: Deps,
+	order: OrderView,
+	legId: string,
+	{ ruleId, safeDate }: Period,
+	partyId: string,
+): Promise<void> {
+	const once = `period/${legId}/${ruleId}/${safeDate}`;
+	await deps.database.transaction((transaction) =>
+		insertMail(transaction, {
+			id: deps.newId("mal"),
+			kind: "period",
+			order_id: order.id,
+			party_id: partyId,
+			subject: legId,
+			rule_id: ruleId,
+			language: languageFor(order, partyId),
+			asked_by: "service",
+			once_key: partyId === order.owner.id ? `${once}/owner` : once,
+		}),
+	);
+}
+
+/**
+ * Whether a date is the owner's too: who receives gives notice of what is found, and sender and consignee can claim, unless the
+ * text that was read gives the claim, or the inquiry, to the sender alone.
+ */
+export function concernsOwner(order: OrderView, claim: LegClaimView, { form, consequence }: Period): boolean {
+	if (claim.consignorId === order.owner.id) return true;
+	if (form === "inquiry") return false;
+	const isClaim = form === "court-action" || form === "written-claim-with-amount" || consequence === "time-bar";
+	return !isClaim || claim.claimants?.who !== "sender-unless-waived";
+}
+
+/**
+ * Whether the two sides have agreed, on something else than to claim from the carrier. The shop is told of a date all the same:
+ * what they agreed between them ends no claim against the carrier.
+ */
+export async function isSettled(deps: Deps, orderId: string): Promise<boolean> {
+	const shop = { kind: "account", accountId: "service", via: "token" } as const;
+	const { agreedId, steps } = await readSettlement(deps, shop, orderId);
+	const agreed = steps.find(({ id }) => id === agreedId);
+	return agreed !== undefined && agreed.outcome !== "claim-against-carrier";
 }
 
 /**
  * The dates of a leg, where something was noted for a claim, or the arrival shows outer damage or an item that is not well;
  * null where nothing is in question.
  */
-export async function claimInQuestion(deps: Deps, order: OrderView, legId: string): Promise<LegClaimView | null> {
+export async function claimInQuestion(
+	deps: Deps,
+	order: OrderView,
+	legId: string,
+	speaker = ENGLISH,
+): Promise<LegClaimView | null> {
 	const leg = order.consignments.find(({ id }) => id === legId);
 	if (leg === undefined) return null;
 	const records = await sealedRecordsOfOrder(deps.database, order.id);
-	const claim = await legClaim(deps, order, leg, records);
+	const claim = await legClaim(deps, order, leg, records, speaker);
 	const arrivals = records.filter(({ view }) => view.consignmentId === legId && view.stage === "arrival");
 	const isUnwell = arrivals.some(
 		({ view, statement }) => view.supersededBy === null && !["good", "not-tested"].includes(statement.state),
@@ -63,7 +117,7 @@ export async function claimInQuestion(deps: Deps, order: OrderView, legId: strin
 }
 
 /** Whether someone still has something to do by it: a notice ends when it is sent, a claim when it is made, an action never by either. */
-export function isStillOpen({ events }: LegClaimView, { consequence, form }: LegClaimView["periods"][number]): boolean {
+export function isStillOpen({ events }: LegClaimView, { consequence, form }: Period): boolean {
 	if (consequence === "carrier-duty" || consequence === "deemed-lost") return false;
 	if (form === "court-action" || consequence === "time-bar") return true;
 	if (events.claimed !== undefined) return false;

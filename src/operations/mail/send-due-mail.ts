@@ -13,6 +13,7 @@ import {
 	markUnclear,
 	noteMailOutcome,
 } from "../../database/mail.ts";
+import { speakerOf } from "../../texts/speaker.ts";
 import type { Deps } from "../deps.ts";
 import { orderViewById } from "../orders/order-view.ts";
 import { composeMail } from "./compose-mail.ts";
@@ -87,7 +88,7 @@ async function claim(
 	if (to === null) return drop("no-address");
 	const found = await mailFacts(deps, transaction, row);
 	if ("drop" in found) return drop(found.drop);
-	const mail = composeMail(found.facts, row.language as "en");
+	const mail = composeMail(found.facts, speakerOf(row.language));
 	const bytes = await mailBytes(mail, { id: row.id, from, to, date: deps.now() });
 	return { row, attempt: await beginSending(transaction, row.id, leaseS), to, bytes };
 }

@@ -2,15 +2,20 @@
  * Gives one mail to the shop's mail server: SMTP, RFC 5321. What matters is what is known afterwards: taken, refused, not
  * taken, or not clear. From the moment at which the text was begun until the server's answer to it, nothing is known.
  */
-import { isIP } from "node:net";
 import { Readable } from "node:stream";
 import SMTPConnection from "nodemailer/lib/smtp-connection";
+import { tlsFailure } from "./tls-failure.ts";
 
 export interface MailServer {
 	readonly host: string;
 	readonly port: number;
-	/** TLS from the first byte on (RFC 8314); otherwise STARTTLS where the server has it. */
-	readonly secure: boolean;
+	/**
+	 * TLS from the first byte on (RFC 8314), by STARTTLS (RFC 3207), or none. Never "where the server has it": whoever can
+	 * change what the server says would take that away.
+	 */
+	readonly tls: "from-start" | "starttls" | "none";
+	/** Roots that are trusted in place of those that come with Node.js. */
+	readonly caPem: string | null;
 	readonly credentials: { readonly user: string; readonly pass: string } | null;
 }
 
@@ -41,13 +46,14 @@ export async function sendBySmtp(
 	stop: AbortSignal,
 	waitS = WAIT_S,
 ): Promise<SendOutcome> {
-	const { host, port, secure, credentials } = server;
+	const { host, port, tls, caPem, credentials } = server;
 	const connection = new SMTPConnection({
 		host,
 		port,
-		secure,
-		// A password goes over no line that others can read; on this machine there is none.
-		requireTLS: !secure && credentials !== null && !isThisMachine(host),
+		secure: tls === "from-start",
+		requireTLS: tls === "starttls",
+		ignoreTLS: tls === "none",
+		tls: caPem === null ? {} : { ca: caPem },
 		logger: false,
 	});
 	let begun = false;
@@ -109,6 +115,9 @@ async function giveTo(
 
 function outcomeOf(error: SMTPConnection.SMTPError, begun: boolean): SendOutcome {
 	const { responseCode, command = "", response, message } = error;
+	const failure = begun ? null : tlsFailure(error);
+	// Worth another try: a shop mends its server's certificate, or its settings.
+	if (failure !== null) return { state: "again", answer: oneLineOf(`${failure} (${message})`) };
 	if (responseCode === undefined) return { state: begun ? "unclear" : "again", answer: oneLineOf(message) };
 	// A refusal of this mail, not of the shop's way in: RFC 5321, 4.2.1, 5yz is permanent.
 	if (["MAIL FROM", "RCPT TO", "DATA"].includes(command) && responseCode >= 500) {
@@ -119,9 +128,4 @@ function outcomeOf(error: SMTPConnection.SMTPError, begun: boolean): SendOutcome
 
 function oneLineOf(text: string): string {
 	return text.replace(/\s+/g, " ").trim().slice(0, ANSWER_MOST);
-}
-
-function isThisMachine(host: string): boolean {
-	const bare = host.replace(/^\[|\]$/g, "");
-	return bare === "localhost" || bare === "::1" || (isIP(bare) === 4 && bare.startsWith("127."));
 }

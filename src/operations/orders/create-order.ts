@@ -74,6 +74,7 @@ async function partyIdOf(
 		id,
 		kind: party.kind,
 		country: party.country,
+		language: party.language ?? null,
 		name: party.name,
 		email: party.email ?? null,
 		address: party.address ?? null,

@@ -77,6 +77,7 @@ export function partyViewOf(row: PartyRow): PartyView {
 		id: row.id,
 		kind: row.kind,
 		country: row.country,
+		...(row.language === null ? {} : { language: row.language }),
 		name: row.name,
 		...(row.email === null ? {} : { email: row.email }),
 		...(row.address === null ? {} : { address: row.address }),

@@ -78,7 +78,7 @@ async function readIn(deps: ReadInDeps, source: ByteSource, given: Partial<Given
 			// Reading took a while, and no erasure runs from here on.
 			await partiesToMake(deps, transaction, order, origin);
 			for (const { id, kind, country, name } of newParties) {
-				await insertParty(transaction, { id, kind, country, name, email: null, address: null });
+				await insertParty(transaction, { id, kind, country, language: null, name, email: null, address: null });
 			}
 			await insertNoted(transaction, order);
 			await insertRecords(transaction, content, files, copies);

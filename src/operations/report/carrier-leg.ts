@@ -1,4 +1,4 @@
-/** What a carrier is told of: one leg, its records, and the exhibits that these name, under their numbers in the other editions. */
+/** What a carrier is told of: one leg, its records, and the exhibits that these or its notices name, under their numbers in the other editions. */
 import { invalid } from "../../faults.ts";
 import { numberedExhibits } from "./numbered-exhibits.ts";
 import type { ReportFacts, ReportLeg } from "./report-facts.ts";
@@ -13,9 +13,12 @@ export function carrierLeg(report: ReportFacts, number: number | undefined): Rep
 	const records = report.records.filter(({ view }) => view.consignmentId === leg.leg.id);
 	// As this leg's records tell of a file, which another record may name with other words.
 	const own = new Map(numberedExhibits(records).map((exhibit) => [exhibit.sha256, exhibit]));
-	const exhibits = report.exhibits.flatMap(({ number, sha256 }) => {
-		const exhibit = own.get(sha256);
-		return exhibit === undefined ? [] : [{ ...exhibit, number }];
+	// What shows that a notice was sent or received may stand in a record of another leg, or of the bench.
+	const shown = new Set(leg.notices.flatMap(({ sendingFile, receiptFile }) => [sendingFile, receiptFile]));
+	const exhibits = report.exhibits.flatMap((exhibit) => {
+		const ofRecords = own.get(exhibit.sha256);
+		if (ofRecords !== undefined) return [{ ...ofRecords, number: exhibit.number }];
+		return shown.has(exhibit.sha256) ? [exhibit] : [];
 	});
 	return { ...report, legs: [leg], records, exhibits };
 }

@@ -23,7 +23,7 @@ export interface Keeping {
 }
 
 export function NoticePage({ draft, keeping }: { readonly draft: NoticeDraft; readonly keeping: Keeping | null }) {
-	const { order, leg, period, papers, notices } = draft;
+	const { order, leg, period, papers, notices, files } = draft;
 	// One at a time, since fields of one name stand once on a page.
 	const waiting = notices.find(({ receivedOn }) => receivedOn === null);
 	const base = `/orders/${order.id}/consignments/${leg.id}`;
@@ -63,6 +63,7 @@ export function NoticePage({ draft, keeping }: { readonly draft: NoticeDraft; re
 				<SentNotice
 					key={notice.id}
 					notice={notice}
+					files={files}
 					path={`${base}/notice`}
 					keeping={notice === waiting ? keeping : null}
 				/>
@@ -86,20 +87,49 @@ function Languages({ draft, path }: { readonly draft: NoticeDraft; readonly path
 	);
 }
 
-function SentNotice(props: { readonly notice: NoticeView; readonly path: string; readonly keeping: Keeping | null }) {
-	const { notice, keeping } = props;
+/** Files to choose from, by the numbers that reports give them. */
+function fileChoices(files: NoticeDraft["files"]) {
+	return files.map(({ number, sha256, fileName, view }) => ({
+		value: sha256,
+		label: say("notice.file-of", { number, name: fileName ?? view }),
+	}));
+}
+
+function SentNotice(props: {
+	readonly notice: NoticeView;
+	readonly files: NoticeDraft["files"];
+	readonly path: string;
+	readonly keeping: Keeping | null;
+}) {
+	const { notice, files, keeping } = props;
+	const shown = (sha256: string) => {
+		const number = files.find((file) => file.sha256 === sha256)?.number ?? say("notice.file-none");
+		return <a href={`/api/v1/exhibits/${sha256}`}>{say("notice.file-shown", { number, sha256 })}</a>;
+	};
 	return (
 		<section class="leg">
 			<h3>{say("notice.sent-on", { date: notice.sentOn, way: say(`notice.way.${notice.sentBy}`) })}</h3>
 			<dl class="facts">
 				<dt>{say("notice.sent-proof")}</dt>
 				<dd>{notice.proofOfSending ?? say("cover.none-noted")}</dd>
+				{notice.sendingFile !== null && (
+					<>
+						<dt>{say("notice.sent-file")}</dt>
+						<dd>{shown(notice.sendingFile)}</dd>
+					</>
+				)}
 				<dt>{say("notice.received")}</dt>
 				<dd>{notice.receivedOn ?? say("notice.received-not")}</dd>
 				{notice.receivedOn !== null && (
 					<>
 						<dt>{say("notice.received-proof")}</dt>
 						<dd>{notice.proofOfReceipt ?? say("cover.none-noted")}</dd>
+					</>
+				)}
+				{notice.receiptFile !== null && (
+					<>
+						<dt>{say("notice.received-file")}</dt>
+						<dd>{shown(notice.receiptFile)}</dd>
 					</>
 				)}
 			</dl>
@@ -123,6 +153,17 @@ function SentNotice(props: { readonly notice: NoticeView; readonly path: string;
 						name="proofOfReceipt"
 						label={say("notice.received-proof")}
 					/>
+					{files.length > 0 && (
+						<SelectField
+							values={keeping.values}
+							errors={keeping.errors}
+							name="receiptFile"
+							label={say("notice.received-file")}
+							hint={say("notice.file-hint")}
+							empty={say("notice.file-none")}
+							choices={fileChoices(files)}
+						/>
+					)}
 					<Submit kind="quiet" label={say("notice.receipt-save")} />
 				</Form>
 			)}
@@ -157,6 +198,16 @@ function KeepForm(props: { readonly draft: NoticeDraft; readonly path: string; r
 				/>
 			</div>
 			<TextField {...field} name="proofOfSending" label={say("notice.keep-proof")} />
+			{draft.files.length > 0 && (
+				<SelectField
+					{...field}
+					name="sendingFile"
+					label={say("notice.sent-file")}
+					hint={say("notice.file-hint")}
+					empty={say("notice.file-none")}
+					choices={fileChoices(draft.files)}
+				/>
+			)}
 			<TextArea {...field} name="text" label={say("notice.keep-text")} rows={16} />
 			<Submit label={say("notice.keep-save")} />
 		</Form>

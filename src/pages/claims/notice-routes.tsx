@@ -40,8 +40,8 @@ export function registerNotice(app: FastifyInstance, deps: Deps): void {
 		const id = (request.params as { notice: string }).notice;
 		if (!notices.some((notice) => notice.id === id)) throw fault("not-found");
 		try {
-			const { receivedOn, proofOfReceipt } = filledIn(form);
-			const receipt = JSON.parse(JSON.stringify({ receivedOn, proofOfReceipt }));
+			const { receivedOn, proofOfReceipt, receiptFile } = filledIn(form);
+			const receipt = JSON.parse(JSON.stringify({ receivedOn, proofOfReceipt, receiptFile }));
 			await noteNoticeReceived(deps, callerOf(request), id, validate(noticeReceipt, receipt));
 			return reply.redirect(`/orders/${order.id}/consignments/${leg.id}/notice#sent`, 303);
 		} catch (error) {

@@ -58,6 +58,9 @@ export function PeriodsPage({ order, leg, claim, editing, mayDraft }: PeriodsPag
 					<a href={`${path}.ics`}>{say("periods.calendar")}</a>. {say("periods.calendar-hint")}
 				</p>
 			)}
+			<p>
+				<a href="/claim-rules">{say("rules.link")}</a>
+			</p>
 			{mayDraft && (
 				<p>
 					<a href={`/orders/${order.id}/consignments/${leg.id}/notice`}>{say("notice.link")}</a>

@@ -3,6 +3,7 @@ import type { FastifyInstance } from "fastify";
 import type { Deps } from "../../operations/deps.ts";
 import { registerNotice } from "../claims/notice-routes.tsx";
 import { registerPeriods } from "../claims/periods-routes.tsx";
+import { registerRules } from "../claims/rules-page.tsx";
 import { registerComparison } from "../comparison/comparison-routes.tsx";
 import { registerSealedPacks } from "../packaging/sealed-packs-routes.tsx";
 import { registerPapers } from "../papers/papers-routes.tsx";
@@ -24,6 +25,7 @@ export function registerCustomerPages(app: FastifyInstance, deps: Deps): void {
 		registerGuidedRecord(pages, deps);
 		registerComparison(pages, deps);
 		registerPeriods(pages, deps);
+		registerRules(pages, deps);
 		registerNotice(pages, deps);
 		registerPositions(pages, deps);
 		registerSettlement(pages, deps);

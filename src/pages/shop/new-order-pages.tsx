@@ -8,6 +8,7 @@ import type { Deps } from "../../operations/deps.ts";
 import { createOrder } from "../../operations/orders/create-order.ts";
 import { readOwnCatalogue } from "../../operations/own-catalogue/own-catalogue.ts";
 import { validate } from "../../operations/validate.ts";
+import { LANGUAGES } from "../../texts/language.ts";
 import { say } from "../../texts/say.ts";
 import {
 	ErrorSummary,
@@ -65,6 +66,7 @@ function orderOf(form: Readonly<Record<string, string>>, own: OwnCatalogue["clas
 			kind: filled[`${side}.kind`],
 			name: filled[`${side}.name`],
 			country: filled[`${side}.country`]?.toUpperCase(),
+			language: filled[`${side}.language`],
 			email: filled[`${side}.email`],
 			address: filled[`${side}.address`],
 		});
@@ -244,6 +246,12 @@ function PartyFields({
 					label={label("country")}
 					hint={label("country-hint")}
 					width="short"
+				/>
+				<SelectField
+					{...field}
+					name={`${side}.language`}
+					label={label("language")}
+					choices={LANGUAGES.map((value) => ({ value, label: say(`papers.language.${value}`) }))}
 				/>
 			</div>
 			<div class="row">

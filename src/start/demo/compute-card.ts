@@ -39,7 +39,7 @@ export async function playComputeCard(shop: Shop): Promise<PlayedOrder> {
 	const { client } = shop;
 	const order = await takeIn(
 		shop,
-		{ kind: "consumer", country: "DE", name: "Ada Muster", email: "ada.muster@example.org" },
+		{ kind: "consumer", country: "DE", language: "de", name: "Ada Muster", email: "ada.muster@example.org" },
 		{
 			class: "graphics-card",
 			maker: "Borealis",

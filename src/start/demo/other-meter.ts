@@ -5,7 +5,7 @@ export async function playOtherMeter(shop: Shop): Promise<PlayedOrder> {
 	const { client } = shop;
 	const order = await takeIn(
 		shop,
-		{ kind: "consumer", country: "FR", name: "Chloé Exemple", email: "chloe@example.net" },
+		{ kind: "consumer", country: "FR", language: "fr", name: "Chloé Exemple", email: "chloe@example.net" },
 		{
 			class: "graphics-card",
 			maker: "Tarn",

@@ -113,6 +113,6 @@ export const claims = {
 		"Measured in one study: 16 of 3,234 parcels arrived with a damaged product, 0.5 % (0.3 to 0.8), any goods, in 2013. For electronics no rate per parcel was found.",
 	"insurance.no-exposure": "What is left to insure is nothing: deductible and recovery cover the loss.",
 	"insurance.aversion":
-		"So great an aversion to a loss of this size cannot be computed: give it per unit of the currency.",
+		"So great an aversion to a loss of this size cannot be computed: give an absolute one per unit of the currency, and with a relative one of 1 or more a wealth that is greater than the loss.",
 	"insurance.neutral": "Without an aversion to risk the highest premium is the expected loss: insurers ask for more.",
 } as const;

@@ -139,6 +139,8 @@ export const faults = {
 	"bad.null-character.mend": "Remove it.",
 	"bad.lone-surrogate": "The text holds half of a character.",
 	"bad.lone-surrogate.mend": "Type it again.",
+	"bad.no-sealed-file": "No sealed record of the order names a file with this SHA-256.",
+	"bad.no-sealed-file.mend": "Bring the file to a record of the order and seal it first.",
 	"bad.no-such-record": "The order has no sealed record with this id.",
 	"bad.no-such-record.mend": "Choose one of the records that the answer lists.",
 	"bad.before-from": "This record was seen before the one that it is compared with.",

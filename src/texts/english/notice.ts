@@ -15,6 +15,13 @@ export const notice = {
 	"notice.sent": "Notices that were sent",
 	"notice.sent-none": "None is kept yet.",
 	"notice.sent-on": "Sent {date}, {way}",
+	"notice.sent-file": "File that shows the sending",
+	"notice.received-file": "File that shows the receipt",
+	"notice.file-hint":
+		"Bring the photo or file to a record of the order, seal it, and choose it here. Others get it as they get every file: pictures without metadata, documents where their taker agreed.",
+	"notice.file-none": "no file",
+	"notice.file-of": "{number}: {name}",
+	"notice.file-shown": "{number}, SHA-256 {sha256}",
 	"notice.sent-proof": "What shows the sending",
 	"notice.received": "Received",
 	"notice.received-not": "not known yet",

@@ -59,6 +59,7 @@ export const shop = {
 	"shop.party.business": "Business",
 	"shop.party.country": "Country",
 	"shop.party.country-hint": "Two letters, such as DE",
+	"shop.party.language": "Language of mails",
 	"shop.party.email": "E-mail",
 	"shop.party.address": "Address",
 	"shop.terms": "What was agreed",

@@ -37,6 +37,8 @@ export const notice: ReportTexts["notice"] = {
 	"notice.kept": "La marchandise et tout l’emballage sont gardés tels qu’ils ont été trouvés.",
 	"notice.inspection": "Vous pouvez les examiner, si vous le souhaitez par une personne neutre, le : {blank}.",
 	"notice.signed": "{name}",
+	"notice.sent-file": "Fichier qui montre l’envoi",
+	"notice.received-file": "Fichier qui montre la réception",
 	"notice.sent-proof": "Ce qui montre l’envoi",
 	"notice.received": "Reçu",
 	"notice.received-not": "pas encore connu",

@@ -37,6 +37,8 @@ export const notice: ReportTexts["notice"] = {
 	"notice.kept": "Das Gut und die gesamte Verpackung werden aufbewahrt, wie sie vorgefunden wurden.",
 	"notice.inspection": "Sie können sie besichtigen, auf Wunsch durch eine neutrale Person, am: {blank}.",
 	"notice.signed": "{name}",
+	"notice.sent-file": "Datei, die das Absenden zeigt",
+	"notice.received-file": "Datei, die den Empfang zeigt",
 	"notice.sent-proof": "Was die Absendung zeigt",
 	"notice.received": "Eingegangen",
 	"notice.received-not": "noch nicht bekannt",

@@ -15,6 +15,19 @@ describe("worked cases", () => {
 	it("E1: a loss of 100 with a probability of 0.25 costs 25 on average", () => {
 		expect(of({ value: eur(100), damageProbability: 0.25 }).expectedLoss).toEqual(eur(25));
 	});
+	it("E1: of a wealth of 120 that leaves 95 on average", () => {
+		expect(of({ value: eur(100), damageProbability: 0.25, wealth: eur(120) }).certaintyEquivalent).toEqual(eur(95));
+	});
+	it("E2: the same with the square root as utility: worth 87.121 for certain, insured for at most 32.879 (to the cent)", () => {
+		const offer = { value: eur(100), damageProbability: 0.25, wealth: eur(120), relativeRiskAversion: 0.5 };
+		expect(of(offer)).toMatchObject({ certaintyEquivalent: eur(87.12), maximumPremium: eur(32.88) });
+		// The same loss of a part of a dearer item, which is all that there is.
+		expect(of({ ...offer, value: eur(120), residualValue: eur(20) }).maximumPremium).toEqual(eur(32.88));
+		// To the page's third decimal, in a currency a thousand times as small.
+		const fine = of({ ...offer, value: eur(100_000), wealth: eur(120_000) });
+		expect(fine.certaintyEquivalent?.amount).toBeCloseTo(87_121, -0.31);
+		expect(fine.maximumPremium.amount).toBeCloseTo(32_879, -0.31);
+	});
 	it("E3: 16 of 3234 parcels, 1200: 5.94", () => {
 		expect(of({ value: eur(1200), damageProbability: MEASURED }).expectedLoss).toEqual(eur(5.94));
 	});
@@ -37,6 +50,44 @@ describe("worked cases", () => {
 		const { breakEvenProbability } = of({ ...offer, damageProbability: 0.01 });
 		expect(breakEvenProbability).toBeCloseTo(10 / (1150 - 12), 12);
 		expect(of({ ...offer, damageProbability: breakEvenProbability ?? 0 }).maximumPremium).toEqual(eur(10));
+	});
+});
+
+describe("a relative aversion, against its utility written out", () => {
+	const utilities: readonly (readonly [number, (wealth: number) => number])[] = [
+		[0, (wealth) => wealth],
+		[0.5, Math.sqrt],
+		[1, Math.log],
+		[2, (wealth) => -1 / wealth],
+		[5, (wealth) => -(wealth ** -4)],
+	];
+	it.each(utilities)(
+		"of %s makes insured and not insured worth the same (to what half a cent of premium changes)",
+		(relativeRiskAversion, utility) => {
+			const offer = {
+				value: eur(1200),
+				damageProbability: 0.3,
+				capAmount: eur(400),
+				recoveryProbability: 0.5,
+				deductible: eur(100),
+				wealth: eur(1500),
+				relativeRiskAversion,
+			};
+			const { maximumPremium, certaintyEquivalent } = of(offer);
+			const without = 0.7 * utility(1500) + 0.15 * utility(300) + 0.15 * utility(700);
+			const insured = (premium: number) => 0.7 * utility(1500 - premium) + 0.3 * utility(1400 - premium);
+			expect(insured(maximumPremium.amount - 0.0051)).toBeGreaterThan(without);
+			expect(insured(maximumPremium.amount + 0.0051)).toBeLessThan(without);
+			expect(utility((certaintyEquivalent?.amount ?? 0) - 0.0051)).toBeLessThan(without);
+			expect(utility((certaintyEquivalent?.amount ?? 0) + 0.0051)).toBeGreaterThan(without);
+		},
+	);
+	it("of 1 or more finds no premium where all that there is may be lost; below 1 it does", () => {
+		const all = { value: eur(1200), damageProbability: 0.01, wealth: eur(1200) };
+		for (const relativeRiskAversion of [1, 2])
+			expect(insurance({ ...all, relativeRiskAversion })).toMatchObject({ reason: { code: "aversion-too-great" } });
+		// W·(1 − 0.99²) by hand.
+		expect(of({ ...all, relativeRiskAversion: 0.5 }).maximumPremium).toEqual(eur(23.88));
 	});
 });
 

@@ -187,6 +187,14 @@ describe("refused, with the member named", () => {
 		["a regime without a rule on amounts", "claim-cap", { ...cap, regime: "de-sale" }, ["/regime"]],
 		["a probability over 1", "insurance", { ...offer, damageProbability: 1.1 }, ["/damageProbability"]],
 		["half a leg", "insurance", { ...offer, legs: 0.5 }, ["/legs"]],
+		[
+			"an aversion of both kinds",
+			"insurance",
+			{ ...offer, riskAversion: 0.001, relativeRiskAversion: 0.5, wealth: eur(9000) },
+			["/relativeRiskAversion"],
+		],
+		["a relative aversion without a wealth", "insurance", { ...offer, relativeRiskAversion: 0.5 }, ["/wealth"]],
+		["a wealth without the item", "insurance", { ...offer, wealth: eur(1) }, ["/wealth"]],
 		["two currencies in an offer", "insurance", { ...offer, premium: { amount: 1, currency: "USD" } }, ["/value"]],
 	] as const)("%s (%s)", (_, name, request, paths) => {
 		expect(wrongIn(name, request)).toEqual(paths);

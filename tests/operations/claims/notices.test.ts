@@ -1,4 +1,5 @@
 /** Notices that were sent: kept as they went out, with what shows it; who may; and where they are told. Own regression cases. */
+import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type TestApp, testApp } from "../../setup/test-app.ts";
 import { type Sides, sidesOf, WHO, type Who } from "../settling/sides.ts";
@@ -14,6 +15,7 @@ beforeAll(async () => {
 });
 afterAll(async () => shop?.close());
 
+const PHOTO = readFileSync(new URL("../../../demo-data/pictures/parcel-closed.png", import.meta.url));
 const NOTICE = {
 	language: "de",
 	text: "Schadensanzeige: Die Sendung kam beschädigt an.",
@@ -91,6 +93,50 @@ describe("a notice", () => {
 		expect(refused.statusCode).toBe(400);
 		expect(refused.body).toContain(NOTICE.text);
 		expect((await post(NOTICE)).statusCode).toBe(303);
+	});
+	it("names files that show its sending and receipt: of a sealed record of the order, and of no other", async () => {
+		const { orderId } = sides.scene;
+		const draft = await shop.ask("POST", `/api/v1/orders/${orderId}/records`, { stage: "bench" });
+		const { id } = draft.json();
+		const brought = await shop.app.inject({
+			method: "POST",
+			url: `/api/v1/records/${id}/exhibits?fileName=slip.png`,
+			headers: { authorization: `Bearer ${shop.token}`, "content-type": "image/png" },
+			payload: Buffer.concat([PHOTO, Buffer.from("slip")]),
+		});
+		const { sha256 } = brought.json();
+		for (const sendingFile of [sha256, "0".repeat(64)]) {
+			const refused = await ask("repairer", "POST", path(), { ...NOTICE, sendingFile });
+			expect(refused.json().errors).toMatchObject([{ path: "/sendingFile", code: "no-sealed-file" }]);
+		}
+		const content = {
+			observedAt: "2026-03-10T10:00:00+01:00",
+			state: "good",
+			identity: { serialNumber: "OW24-7731-C" },
+			exhibits: [{ sha256, view: "other" }],
+		};
+		const saved = await shop.ask("PUT", `/api/v1/records/${id}`, content, { "if-match": '"v1"' });
+		expect(saved.statusCode, saved.body).toBe(200);
+		const edition = `/api/v1/orders/${orderId}/carrier-photos`;
+		await shop.ask("POST", `/api/v1/records/${id}/seal`, undefined, { "if-match": String(saved.headers.etag) });
+		const before = (await shop.ask("GET", edition)).json();
+		expect(JSON.stringify(before)).not.toContain(sha256);
+		const kept = await keep({ ...NOTICE, sendingFile: sha256 });
+		expect(kept).toMatchObject({ sendingFile: sha256, receiptFile: null });
+		const receipt = { receivedOn: "2026-03-11", receiptFile: sha256 };
+		expect((await ask("owner", "POST", `/api/v1/notices/${kept.id}/receipt`, receipt)).json()).toMatchObject(receipt);
+		// A record of the bench is of no leg; the carrier gets the file since the notice of its leg names it: a copy.
+		const { photos } = (await shop.ask("GET", edition)).json();
+		const photo = photos.find((one: { sha256: string }) => one.sha256 === sha256) ?? expect.fail("the file");
+		expect(photo.file.sha256).not.toBe(sha256);
+		const lines = (await shop.ask("GET", `/api/v1/orders/${orderId}/carrier-text`)).body;
+		const text = lines.replace(/\s+/g, " ");
+		expect(text).toContain("File that shows the sending");
+		expect(text).toContain(`[${photo.number}] SHA-256 ${sha256}`);
+		const url = `/orders/${orderId}/consignments/${sides.scene.legId}/notice`;
+		const page = await shop.app.inject({ url, headers: { cookie: shop.sessionCookie } });
+		expect(page.body).toContain(`href="/api/v1/exhibits/${sha256}"`);
+		expect(page.body).toContain(`>${photo.number}: slip.png</option>`);
 	});
 	it("goes into the draft with the days of an inspection", async () => {
 		const claim = `/api/v1/consignments/${sides.scene.legId}/claim`;

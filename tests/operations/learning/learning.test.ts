@@ -90,6 +90,44 @@ describe("the table", () => {
 	});
 });
 
+describe("the answer", () => {
+	it("has the figures of the table, and as many rows", async () => {
+		const answer = await shop.ask("GET", "/api/v1/learning");
+		expect(answer.statusCode, answer.body).toBe(200);
+		const { status, result, cautions } = answer.json();
+		expect(status).toBe("assessed");
+		expect(cautions.join(" ")).toContain("names no cause");
+		const groups: [string, Record<string, unknown> & { shares: Record<string, Record<string, unknown>> }][] = [
+			["all", result.all],
+			...["carrier", "pack", "foam", "soak"].flatMap((factor) => result.by[factor].map((one: object) => [factor, one])),
+		];
+		const rows = await table();
+		expect(groups).toHaveLength(rows.length);
+		const asText = (value: unknown) => (value === null || value === undefined ? "" : String(value));
+		for (const [place, [factor, { legs, outcomes, shares }]] of groups.entries()) {
+			const row = rows[place] ?? {};
+			expect([factor, asText(legs)]).toEqual([row.factor, row.legs]);
+			for (const [outcome, count] of Object.entries(outcomes as object)) expect(asText(count)).toBe(row[outcome]);
+			for (const [event, share] of Object.entries(shares)) {
+				const [low, high] = (share.interval as number[] | null) ?? [];
+				expect(["seen", "known", "unknown", "share"].map((name) => asText(share[name]))).toEqual(
+					["seen", "known", "unknown", "share"].map((name) => row[`${event} ${name}`]),
+				);
+				expect([low, high, share.allGood, share.allBad].map(asText)).toEqual(
+					["low", "high", "all-others-good", "all-others-bad"].map((name) => row[`${event} ${name}`]),
+				);
+			}
+		}
+	});
+	it("is the shop's alone, and says why where nothing has left", async () => {
+		expect((await shop.app.inject({ url: "/api/v1/learning" })).statusCode).toBe(401);
+		const empty = await testApp();
+		const answer = await empty.ask("GET", "/api/v1/learning");
+		expect(answer.json()).toMatchObject({ status: "not-assessed", result: null, reason: { code: "no-legs" } });
+		await empty.close();
+	});
+});
+
 describe("the page", () => {
 	it("shows shares with their bounds, marks few, and names no cause", async () => {
 		const page = await get("/learning");

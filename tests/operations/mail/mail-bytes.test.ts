@@ -8,6 +8,7 @@ import { describe, expect, it } from "vitest";
 import { sendableAddress } from "../../../src/contract/mail-address.ts";
 import { composeMail, type MailFacts, oneLine } from "../../../src/operations/mail/compose-mail.ts";
 import { mailBytes } from "../../../src/operations/mail/mail-bytes.ts";
+import { ENGLISH } from "../../../src/texts/speaker.ts";
 import { readMailBytes } from "../../setup/mail-server.ts";
 
 const HEADERS = [
@@ -32,7 +33,7 @@ const facts = (over: Partial<MailFacts>): MailFacts => ({
 	...over,
 });
 const bytesOf = (over: Partial<MailFacts>, name = "Post") =>
-	mailBytes(composeMail(facts(over), "en"), {
+	mailBytes(composeMail(facts(over), ENGLISH), {
 		id: "mal_00000000000000000000",
 		from: { name: oneLine(name), address: "post@nord.example" },
 		to: "mara@quist.example",

@@ -7,6 +7,7 @@ import type { Envelope } from "../../../src/operations/mail/smtp-sender.ts";
 import { verifyReceipt } from "../../../src/records/verify/verify-receipt.ts";
 import { type ReadMail, readMailBytes } from "../../setup/mail-server.ts";
 import { type TestApp, testApp } from "../../setup/test-app.ts";
+import { ENGLISH_WORDS } from "../../texts/english-words.ts";
 import { type MailScene, mailScene, OWNER_MAIL, SHOP_MAIL, urlIn } from "./mail-scene.ts";
 
 const FROM = { name: "", address: "post@lindental.example" };
@@ -34,6 +35,8 @@ const send = async (deps = shop.deps) => {
 	while ((await sendDueMail(deps, { from: FROM, give }, never)) !== "nothing-due");
 	return readMailBytes(taken.map(({ bytes }) => bytes));
 };
+/** Without those of orders of the tests before, whose dates are as near. */
+const ofOrder = (mails: readonly ReadMail[]) => mails.filter(({ text }) => text.includes(scene.orderId));
 const ask = async (path: string, body: object) => shop.ask("POST", `/api/v1/orders/${scene.orderId}/${path}`, body);
 const states = async () => (await scene.mails()).mails.map(({ state, reason }) => reason ?? state);
 
@@ -139,33 +142,39 @@ describe("what the other side sealed", () => {
 	});
 });
 
-it("a date of a claim is told to the shop three days before, once; a notice ends with its sending, an action does not", async () => {
+/** A leg of the owner's card with dates by the HGB, of which the notice of hidden damage comes first. */
+async function legWithDates() {
 	const put = (path: string, body: object, version: string) =>
 		shop.ask("PUT", `/api/v1/consignments/${scene.legId}${path}`, body, { "if-match": version });
 	const facts = { mode: "road", bookedBy: "consignor", deliveredAt: "2026-03-02T10:00:00+01:00" };
 	expect((await put("", facts, '"v1"')).statusCode).toBe(200);
 	const claim = (await put("/claim", { regime: "de-hgb", damage: "not-apparent" }, '"v0"')).json();
-	const ruleOf = (id: string) => claim.periods.find(({ ruleId }: { ruleId: string }) => ruleId === id);
-	const next = ruleOf("DE-HGB438-2");
+	const next = claim.periods.find(({ ruleId }: { ruleId: string }) => ruleId === "DE-HGB438-2");
 	const at = (days: number) => ({
 		...shop.deps,
 		now: () => new Date(Date.parse(`${next.safeDate}T09:00:00Z`) - days * 86_400_000),
 	});
+	return { put, claim, next, at };
+}
+
+it("a date of a claim is told to both sides three days before, once; a notice ends with its sending, an action does not", async () => {
+	const { put, claim, next, at } = await legWithDates();
 	await queuePeriods(at(4));
 	expect(await send(at(4))).toEqual([]);
 	for (let look = 0; look < 2; look += 1) await queuePeriods(at(3));
-	const [mail, second] = await send(at(3));
-	expect(second).toBeUndefined();
-	expect(mail).toMatchObject({ to: SHOP_MAIL });
-	expect(mail?.text).toContain(`by ${next.safeDate} (3 days left)`);
-	expect(mail?.text).toContain("not legal advice");
+	const mails = await send(at(3));
+	expect(mails.map(({ to }) => to).sort()).toEqual([SHOP_MAIL, OWNER_MAIL].sort());
+	for (const { text } of mails) {
+		expect(text).toContain(`By ${next.safeDate} (3 days left)`);
+		expect(text).toContain("not legal advice");
+	}
 	// What was queued is dropped where the carrier was told meanwhile.
 	await shop.db.database.query("DELETE FROM mail");
 	await queuePeriods(at(1));
 	const noted = { regime: "de-hgb", damage: "not-apparent", dates: { noticeSent: "2026-03-04" } };
 	expect((await put("/claim", noted, '"v1"')).statusCode).toBe(200);
 	await send(at(1));
-	expect(await states()).toEqual(["passed"]);
+	expect(await states()).toEqual(["passed", "passed"]);
 	await shop.db.database.query("DELETE FROM mail");
 	await queuePeriods(at(1));
 	expect(await states()).toEqual([]);
@@ -173,7 +182,107 @@ it("a date of a claim is told to the shop three days before, once; a notice ends
 	const action = claim.periods.find(({ form }: { form: string }) => form === "court-action");
 	const before = new Date(Date.parse(`${action.safeDate}T09:00:00Z`) - 3 * 86_400_000);
 	await queuePeriods({ ...shop.deps, now: () => before });
-	expect(await states()).toHaveLength(1);
+	expect(await states()).toHaveLength(2);
+});
+
+describe("a date of a claim, told to the owner,", () => {
+	const toOwner = (mails: readonly ReadMail[]) => ofOrder(mails).filter(({ to }) => to === OWNER_MAIL);
+	const addresses = (mails: readonly ReadMail[]) => ofOrder(mails).map(({ to }) => to);
+	it("says who can do it, in which form, what the owner is on the leg, and where it stands; no link's secret", async () => {
+		const { at } = await legWithDates();
+		await queuePeriods(at(2));
+		const [mail, second] = toOwner(await send(at(2)));
+		expect(second).toBeUndefined();
+		for (const part of [
+			"On this leg you are the consignee",
+			"sender and consignee can each do it",
+			"Form: Text that names its sender on a lasting medium; an e-mail is enough.",
+			"Agree with Werkbank Lindental which of you does it",
+			"not legal advice",
+			`http://localhost/orders/${scene.orderId}/consignments/${scene.legId}/claim`,
+			"A device on which you opened our link shows it. Without one, ask Werkbank Lindental for a link.",
+		])
+			expect(mail?.text).toContain(part);
+		expect(urlIn(mail?.text ?? "")).toBe("");
+	});
+	it("is not told where the shop chose so, nor where no address is known; the shop still hears of it", async () => {
+		const { at } = await legWithDates();
+		const choice = { toOwner: true, toRepairer: true, periods: true, periodsToOwner: false };
+		await shop.ask("PUT", `/api/v1/orders/${scene.orderId}/mail-choice`, choice);
+		await queuePeriods(at(2));
+		expect(addresses(await send(at(2)))).toEqual([SHOP_MAIL]);
+		scene = await mailScene(shop, { owner: { email: undefined } });
+		const other = await legWithDates();
+		await queuePeriods(other.at(2));
+		expect(addresses(await send(other.at(2)))).toEqual([SHOP_MAIL]);
+	});
+	it("is not told once both sides agreed, before or after it was queued; told again once that is reopened", async () => {
+		const { at } = await legWithDates();
+		const link = (await shop.ask("POST", "/api/v1/links", { scope: "settle", orderId: scene.orderId })).json();
+		const { cookie } = await scene.enter(link.url, link.code);
+		const path = `/api/v1/orders/${scene.orderId}/settlement`;
+		const step = async (payload: object, headers: object) => {
+			const answer = await shop.app.inject({ method: "POST", url: path, payload, headers: { ...headers } });
+			expect(answer.statusCode, answer.body).toBe(201);
+			return answer.json();
+		};
+		const shopSays = { authorization: `Bearer ${shop.token}` };
+		await queuePeriods(at(2));
+		const proposal = { act: "proposes", itemNext: "stays" };
+		const agree = async (outcome: string) => {
+			const { steps } = await step({ ...proposal, outcome }, shopSays);
+			const proposalId = steps.at(-1).id;
+			await step({ act: "assents", proposalId }, { cookie });
+			return proposalId;
+		};
+		const proposalId = await agree("refund");
+		expect(addresses(await send(at(2)))).toEqual([SHOP_MAIL]);
+		await shop.db.database.query("DELETE FROM mail");
+		await queuePeriods(at(2));
+		expect(toOwner(await send(at(2)))).toEqual([]);
+		await step({ act: "reopens", proposalId }, shopSays);
+		await queuePeriods(at(2));
+		expect(toOwner(await send(at(2)))).toHaveLength(1);
+		// To claim from the carrier is what the date is for.
+		await shop.db.database.query("DELETE FROM mail");
+		taken = [];
+		await agree("claim-against-carrier");
+		await queuePeriods(at(2));
+		expect(toOwner(await send(at(2)))).toHaveLength(1);
+	});
+});
+
+describe("the owner's language", () => {
+	it.each([
+		["de", "Bitte halten Sie den Zustand bei der Ankunft fest", "Guten Tag Mara Quist,", "Spätestens"],
+		["fr", "veuillez noter l’état à l’arrivée", "Bonjour Mara Quist,", "Au plus tard le"],
+	])("%s is that of every mail to the owner; the shop's are in English", async (language, subject, hello, by) => {
+		scene = await mailScene(shop, { owner: { language } });
+		const link = await scene.makeLink();
+		await scene.queue({ kind: "receipt", recordId: scene.departureId });
+		await scene.queue({ kind: "reminder", linkId: link.id });
+		await scene.queue({ kind: "link", linkId: link.id });
+		await scene.queue({ kind: "code", linkId: link.id, to: "other@quist.example" });
+		const { at } = await legWithDates();
+		await queuePeriods(at(2));
+		const mails = ofOrder(await send(at(2)));
+		const toShop = mails.filter(({ to }) => to === SHOP_MAIL);
+		const toOwner = mails.filter(({ to }) => to !== SHOP_MAIL);
+		expect(toOwner).toHaveLength(5);
+		expect(toShop).toHaveLength(1);
+		for (const { text, subject: said, defects } of toOwner) {
+			expect(text).toContain(hello);
+			expect(
+				ENGLISH_WORDS.exec(`${said}\n${text}`.replace(/https?:\S+|\(German Commercial Code[^)]*\)/g, "")),
+			).toBeNull();
+			expect(defects).toEqual([]);
+		}
+		expect(toOwner.map((mail) => mail.subject).join("\n")).toContain(subject);
+		expect(toOwner.map(({ text }) => text).join("\n")).toContain(by);
+		expect(toShop[0]?.text).toContain("Hello Werkbank Lindental,");
+		const order = (await shop.ask("GET", `/api/v1/orders/${scene.orderId}`)).json();
+		expect(order.owner.language).toBe(language);
+	});
 });
 
 it("an erasure drops what waits, and takes addresses and the server's answers away", async () => {

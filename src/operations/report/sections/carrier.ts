@@ -51,7 +51,7 @@ export function carrierSections(report: ReportFacts): Section[] {
 				: packs.map(({ statement }) => facts(packFacts((statement as unknown as PackagingRequest).pack, speaker))),
 		),
 		ofLegs(report, "report.carrier-outer", (leg) => outside(leg, speaker)),
-		ofLegs(report, "report.carrier-notice", (leg) => noticeBlocks(leg, speaker)),
+		ofLegs(report, "report.carrier-notice", (leg) => noticeBlocks(report, leg)),
 		{ title: say("report.carrier-entitled"), blocks: [paragraph(say("report.carrier-entitled-text"))] },
 	];
 }
@@ -98,8 +98,13 @@ function handOver({ order, records, speaker }: ReportFacts, { leg, found }: Repo
 }
 
 /** As it was sent to the carrier, who has it. */
-function noticeBlocks({ notices }: ReportLeg, speaker: Speaker): Block[] {
+function noticeBlocks({ exhibits, speaker }: ReportFacts, { notices }: ReportLeg): Block[] {
 	const { say } = speaker;
+	const fileOf = (sha256: string | null) => {
+		if (sha256 === null) return null;
+		const number = exhibits.find((exhibit) => exhibit.sha256 === sha256)?.number;
+		return `${number === undefined ? "" : `[${number}] `}SHA-256 ${sha256}`;
+	};
 	if (notices.length === 0) return [paragraph(say("report.carrier-notice-none"))];
 	return notices.flatMap((notice) => [
 		facts(
@@ -107,8 +112,10 @@ function noticeBlocks({ notices }: ReportLeg, speaker: Speaker): Block[] {
 				speaker,
 				["report.carrier-notice-sent", `${notice.sentOn}, ${say(`notice.way.${notice.sentBy}`)}`],
 				["notice.sent-proof", notice.proofOfSending],
+				["notice.sent-file", fileOf(notice.sendingFile)],
 				["notice.received", notice.receivedOn ?? say("notice.received-not")],
 				["notice.received-proof", notice.proofOfReceipt],
+				["notice.received-file", fileOf(notice.receiptFile)],
 			),
 		),
 		paragraph(notice.text, "quote"),

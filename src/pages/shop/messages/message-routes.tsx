@@ -70,6 +70,7 @@ export function registerMessages(app: FastifyInstance, deps: Deps): void {
 			toOwner: form.toOwner === "yes",
 			toRepairer: form.toRepairer === "yes",
 			periods: form.periods === "yes",
+			periodsToOwner: form.periodsToOwner === "yes",
 		});
 		return back(request, reply);
 	});

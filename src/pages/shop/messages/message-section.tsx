@@ -173,7 +173,7 @@ function MailChoices({ found, messages, formToken }: MessageProps) {
 		<Form action={`/orders/${found.order.id}/mail-choice`} formToken={formToken}>
 			<fieldset class="field choices">
 				<legend>{say("mail.choice")}</legend>
-				{(["toOwner", "toRepairer", "periods"] as const).map((name) => (
+				{(["toOwner", "toRepairer", "periods", "periodsToOwner"] as const).map((name) => (
 					<label key={name} class="choice">
 						<input type="checkbox" name={name} value="yes" checked={messages.choice[name]} />{" "}
 						{say(`mail.choice.${name}`)}

@@ -1,0 +1,16 @@
+/** The page of the rules on claims and of how old their texts are. */
+export const rules = {
+	"rules.title": "Rules on claims, and how old their texts are",
+	"rules.lead":
+		"Every rule from which this service computes dates and limits of claims, what was only recalled first, then by the state of the text it was taken from. Laws change: look a rule up before you rely on it. General information, not legal advice.",
+	"rules.oldest": "The oldest text with a date: {document}, in the state of {date}.",
+	"rules.rests.recalled": "Recalled, not read ({count})",
+	"rules.rests.undated": "Quoted by others, or read without a date ({count})",
+	"rules.rests.old": "Read in a state of more than three years ago ({count})",
+	"rules.rests.read": "Read in a later state ({count})",
+	"rules.rule": "Rule",
+	"rules.limit": "Limit of what is paid",
+	"rules.state": "State of the copy",
+	"rules.no-date": "no date",
+	"rules.link": "All rules, and how old their texts are",
+} as const;
