@@ -36,8 +36,8 @@ export async function readBag(source: ByteSource, tell: (percent: number) => voi
 		if (!path.startsWith("data/") && path !== TAG_MANIFEST && !TAG_FILES.includes(path)) {
 			refuse(path, why("verify.bag-name"));
 		}
-		files.set(path, { ...file, path, sha256: await hashOf(source, file) });
-		tell(Math.min(100, Math.round((100 * (file.start + file.size)) / source.size)));
+		const readTo = (place: number) => tell(Math.min(100, Math.round((100 * place) / source.size)));
+		files.set(path, { ...file, path, sha256: await hashOf(source, file, readTo) });
 	}
 	const bytesOf = async (path: string) => {
 		const file = files.get(path);
@@ -58,10 +58,17 @@ export async function readBag(source: ByteSource, tell: (percent: number) => voi
 	return { files, bytesOf, read };
 }
 
-async function hashOf(source: ByteSource, { start, size }: StoredFile): Promise<string> {
+/** @param readTo told after each slice up to where the archive was read */
+async function hashOf(
+	source: ByteSource,
+	{ start, size }: StoredFile,
+	readTo: (place: number) => void,
+): Promise<string> {
 	const hash = runningHash();
 	for (let at = 0; at < size; at += SLICE_BYTES) {
-		hash.update(await source.read(start + at, Math.min(SLICE_BYTES, size - at)));
+		const slice = await source.read(start + at, Math.min(SLICE_BYTES, size - at));
+		hash.update(slice);
+		readTo(start + at + slice.length);
 	}
 	return hash.hex();
 }
