@@ -1,5 +1,6 @@
 /** Keeping a notice to the carrier as it was sent, and what shows its sending and receipt. Kept, not sealed: it is no statement to the other side. */
 import type { Caller } from "../../access/caller.ts";
+import type { CivilDate } from "../../calculations/civil-date.ts";
 import type { NoticeInput, NoticeReceipt, NoticeView } from "../../contract/notices.ts";
 import { insertNotice, type NoticeRow, noteReceived, noticeById, noticesOf } from "../../database/notices.ts";
 import { orderById, ownerOfOrder } from "../../database/orders.ts";
@@ -10,6 +11,7 @@ import type { Deps } from "../deps.ts";
 import { callerId } from "../may.ts";
 import { readConsignment } from "../orders/consignments.ts";
 import { sideOf } from "../settling/side-of.ts";
+import { localDate } from "./local-date.ts";
 
 interface Typed {
 	readonly text: string;
@@ -17,7 +19,7 @@ interface Typed {
 }
 type Plain = Pick<NoticeInput, "language" | "sentOn" | "sentBy" | "sendingFile">;
 
-/** @throws forbidden for a caller that speaks for no side; bad-input for a file that no sealed record of the order names */
+/** @throws forbidden for a caller that speaks for no side; bad-input for a day that has not come, or a file that no sealed record of the order names */
 export async function noteNotice(
 	deps: Deps,
 	caller: Caller,
@@ -27,6 +29,7 @@ export async function noteNotice(
 ): Promise<NoticeView> {
 	const leg = await readConsignment(deps, caller, consignmentId);
 	await mustBeSide(deps, caller, leg.orderId);
+	mustHaveCome(deps, input.sentOn, "/sentOn");
 	await mustBeSealed(deps, leg.orderId, input.sendingFile, "/sendingFile");
 	const { text, proofOfSending, ...plain } = input;
 	const id = await createOnce(deps, caller, idempotencyKey, { consignmentId, ...input }, async (transaction) => {
@@ -47,7 +50,7 @@ export async function noteNotice(
 	return viewOf((await noticeById(deps.database, id)) as NoticeRow);
 }
 
-/** @throws not-found; bad-input before the day of sending; already-noted a second time */
+/** @throws not-found; bad-input before the day of sending, or for one that has not come; already-noted a second time */
 export async function noteNoticeReceived(
 	deps: Deps,
 	caller: Caller,
@@ -58,6 +61,7 @@ export async function noteNoticeReceived(
 	if (row === null) throw fault("not-found");
 	await mustBeSide(deps, caller, row.order_id);
 	if (receivedOn < (row.plain as Plain).sentOn) throw invalid([{ path: "/receivedOn", code: "before-sending" }]);
+	mustHaveCome(deps, receivedOn, "/receivedOn");
 	await mustBeSealed(deps, row.order_id, receiptFile, "/receiptFile");
 	const isFirst = await deps.database.transaction(async (transaction) => {
 		await ownerOfOrder(transaction, row.order_id);
@@ -71,6 +75,11 @@ export async function noteNoticeReceived(
 export async function readNotices(deps: Deps, caller: Caller, consignmentId: string): Promise<NoticeView[]> {
 	const leg = await readConsignment(deps, caller, consignmentId);
 	return (await noticesOf(deps.database, leg.id)).map(viewOf);
+}
+
+/** The day has begun wherever on earth it begins first, 14 hours before UTC. */
+function mustHaveCome(deps: Deps, day: CivilDate, path: string): void {
+	if (day > localDate(deps.now(), 14 * 60)) throw invalid([{ path, code: "day-to-come" }]);
 }
 
 async function mustBeSide(deps: Deps, caller: Caller, orderId: string): Promise<void> {

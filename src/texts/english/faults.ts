@@ -147,6 +147,8 @@ export const faults = {
 	"bad.before-from.mend": "Swap the two, or choose a later record.",
 	"bad.in-the-future": "This time has not come yet.",
 	"bad.in-the-future.mend": "Give the time at which it was seen.",
+	"bad.day-to-come": "This day has not come yet.",
+	"bad.day-to-come.mend": "Give the day on which it was done.",
 	"bad.no-identity": "Nothing says which item this is.",
 	"bad.no-identity.mend": "Give the serial number, or describe a mark that can be seen.",
 	"bad.not-a-report": "Words that were reported belong into a record of what was reported.",

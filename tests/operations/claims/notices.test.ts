@@ -63,6 +63,15 @@ describe("a notice", () => {
 		expect(noted.json()).toMatchObject({ id, ...NOTICE, ...receipt });
 		expect((await ask("owner", "POST", `/api/v1/notices/${id}/receipt`, receipt)).statusCode).toBe(409);
 	});
+	it("cannot have been sent, or received, on a day that has not come anywhere", async () => {
+		const day = (hours: number) => new Date(Date.now() + hours * 3_600_000).toISOString().slice(0, 10);
+		const [sentOn, receivedOn] = [day(72), day(72)];
+		const refused = await ask("repairer", "POST", path(), { ...NOTICE, sentOn });
+		expect(refused.json().errors).toMatchObject([{ path: "/sentOn", code: "day-to-come" }]);
+		const { id } = await keep({ ...NOTICE, sentOn: day(0) });
+		const receipt = await ask("repairer", "POST", `/api/v1/notices/${id}/receipt`, { receivedOn });
+		expect(receipt.json().errors).toMatchObject([{ path: "/receivedOn", code: "day-to-come" }]);
+	});
 	it("that was sent first gives the day of sending to the dates of the claim", async () => {
 		await keep({ ...NOTICE, sentOn: "2026-03-07" });
 		const claim = (await shop.ask("GET", `/api/v1/consignments/${sides.scene.legId}/claim`)).json();
