@@ -27,15 +27,19 @@ export function CoverSection({
 					<>
 						<dt>{say("cover.limit")}</dt>
 						<dd>
-							{cover.capAmount !== null && <strong>{money(cover.capAmount)} </strong>}
-							{cover.capSdr !== null && `${say("cover.sdr", { sdr: cover.capSdr })} `}
-							{cover.shareOfValue !== null &&
-								value !== null &&
-								say("cover.share", {
-									percent: percentOf(cover.shareOfValue),
-									amount: value.amount.toFixed(2),
-									currency: value.currency,
-								})}
+							{cover.capAmount !== null && <strong>{money(cover.capAmount)}</strong>}
+							{[
+								cover.capSdr === null ? null : say("cover.sdr", { sdr: cover.capSdr }),
+								cover.shareOfValue === null || value === null
+									? null
+									: say("cover.share", {
+											percent: percentOf(cover.shareOfValue),
+											amount: value.amount.toFixed(2),
+											currency: value.currency,
+										}),
+							]
+								.filter((part) => part !== null)
+								.map((part, index) => (index === 0 && cover.capAmount === null ? part : `, ${part}`))}
 						</dd>
 					</>
 				)}
