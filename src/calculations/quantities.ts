@@ -124,6 +124,8 @@ export const DIMENSIONLESS = [
 	"eventsFound",
 	"rowIndex",
 	"axesSeen",
+	"impactNumber",
+	"recordingNumber",
 	"samplesInPulse",
 	"baselineSamples",
 	"velocityRatio",
