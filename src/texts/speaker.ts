@@ -11,6 +11,8 @@ export interface Speaker {
 	readonly writeNumber: (value: number) => string;
 	/** Digits that stand already, with the decimal sign of the language. */
 	readonly writeDigits: (digits: string) => string;
+	/** Between the parts of a list that may hold commas. */
+	readonly between: string;
 	readonly showTime: (time: string | Date, offset?: string) => string;
 }
 
@@ -21,6 +23,7 @@ export function speakerOf(language: Language): Speaker {
 		speak: (answer) => speak(answer, language),
 		writeNumber: (value) => writeNumber(value, language),
 		writeDigits: (digits) => digits.replace(/^(-?\d+)[.,](?=\d)/, `$1${decimalSign(language)}`),
+		between: language === "fr" ? "\u202f; " : "; ",
 		showTime: (time, offset) => showTime(time, offset, language),
 	};
 }

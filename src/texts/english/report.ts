@@ -18,9 +18,15 @@ export const report = {
 	"report.summary-as-of": "As of",
 	"report.summary-leg": "Leg {leg}, {from} to {to}",
 	"report.summary-open": "Not both ends of this leg are recorded and sealed, so nothing is compared.",
-	"report.summary-more": "And {count} more, in the comparison further on.",
+	"report.summary-more": "And {count} more, further on.",
+	"report.summary-agreed": "Both sides have agreed: {outcome}. Amounts: {amounts}.",
+	"report.summary-way": "The pack, and what a recorder says of the way",
+	"report.summary-pack": "The pack as shipped was judged: {verdict}.",
+	"report.summary-pack-drop":
+		"The pack as shipped was judged: {verdict}. It protects to a drop of {dropM} m; the design drop is {designM} m.",
 	"report.summary-left-out": "What this edition leaves out, and why",
-	"report.summary-not": "This report decides nothing between the parties. Its first sections say how to read it.",
+	"report.summary-not":
+		"This report decides nothing between the parties. Its first sections say how to read it, and what it leaves out.",
 
 	"report.left-out.planning":
 		"Plans of packs that were tried and not shipped: nobody sealed them, and they are not kept.",
@@ -102,6 +108,8 @@ export const report = {
 	"report.record-seal-of": "log entry {index}, {time}, {how}",
 	"report.record-by-link": "through a link",
 	"report.record-by-account": "by an account of the service",
+	"report.record-late": "Between seeing and sealing",
+	"report.record-late-of": "{late}: the seal proves the words from then on, not what was seen earlier",
 	"report.record-fingerprint": "Fingerprint (SHA-256)",
 	"report.record-state": "State of the item",
 	"report.record-amended": "A later record amends this one. It stays, since what was sealed is not taken back.",
@@ -171,6 +179,7 @@ export const report = {
 		"Each check with what both ends say, the difference with its interval, and the verdict. Computed from the sealed records.",
 	"report.comparison-certain": "Certain",
 	"report.comparison-uncertain": "Not certain",
+	"report.comparison-elsewhere": "Between and outside these legs",
 	"report.comparison-placed": "Where the changes lie",
 	"report.comparison-first": "How good the first test on arrival was",
 	"report.comparison-interval": "{of} between {low} and {high}",

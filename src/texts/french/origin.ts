@@ -122,7 +122,7 @@ export const origin: ReportTexts["origin"] = {
 	"origin.recorder-silent-clock":
 		"On ne sait pas si un choc au-delà de la conception a été relevé en chemin : personne n’a noté l’horloge de l’enregistrement {recording}, ou de combien elle peut s’écarter.",
 	"origin.recorder-silent-no-line":
-		"On ne sait pas si un choc au-delà de la conception a été relevé en chemin : les relevés ne disent pas quand le trajet de l’enregistrement {recording} a commencé et fini.",
+		"On ne sait pas si un choc au-delà de la conception a été relevé en chemin : les constats ne disent pas quand le trajet de l’enregistrement {recording} a commencé et fini.",
 	"origin.recorder-silent-elsewhere":
 		"L’enregistrement {recording} contient un choc au-delà de la conception, mais d’après son horloge il peut aussi bien se situer avant ou après le trajet.",
 	"origin.recorder-silent-open":

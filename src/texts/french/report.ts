@@ -20,9 +20,15 @@ export const report: ReportTexts["report"] = {
 	"report.summary-leg": "Trajet {leg}, de {from} à {to}",
 	"report.summary-open":
 		"Les deux bouts de ce trajet ne sont pas tous deux consignés et scellés ; rien n’est donc comparé.",
-	"report.summary-more": "Et {count} de plus, dans la comparaison plus loin.",
+	"report.summary-more": "Et {count} de plus, plus loin.",
+	"report.summary-agreed": "Les deux côtés se sont accordés : {outcome}. Montants : {amounts}.",
+	"report.summary-way": "L’emballage, et ce qu’un enregistreur dit du trajet",
+	"report.summary-pack": "L’emballage a été évalué ainsi : {verdict}.",
+	"report.summary-pack-drop":
+		"L’emballage a été évalué ainsi : {verdict}. Il protège jusqu’à une chute de {dropM} m ; la chute de calcul est de {designM} m.",
 	"report.summary-left-out": "Ce que cette édition omet, et pourquoi",
-	"report.summary-not": "Ce rapport ne tranche rien entre les parties. Ses premières sections disent comment le lire.",
+	"report.summary-not":
+		"Ce rapport ne tranche rien entre les parties. Ses premières sections disent comment le lire et ce qu’il omet.",
 	"report.left-out.planning":
 		"Les projets d’emballage essayés et non expédiés : personne ne les a scellés, et ils ne sont pas conservés.",
 	"report.left-out.damage-probability":
@@ -98,6 +104,8 @@ export const report: ReportTexts["report"] = {
 	"report.record-seal-of": "entrée {index} du journal, {time}, {how}",
 	"report.record-by-link": "par un lien",
 	"report.record-by-account": "par un compte du service",
+	"report.record-late": "Entre l’observation et le sceau",
+	"report.record-late-of": "{late} : le sceau prouve les mots à partir de là, non ce qui a été vu auparavant",
 	"report.record-fingerprint": "Empreinte (SHA-256)",
 	"report.record-state": "État de l’objet",
 	"report.record-amended":
@@ -140,6 +148,7 @@ export const report: ReportTexts["report"] = {
 		"Chaque contrôle avec ce que disent les deux bouts, la différence avec son intervalle, et le résultat. Calculé à partir des constats scellés.",
 	"report.comparison-certain": "Certain",
 	"report.comparison-uncertain": "Pas certain",
+	"report.comparison-elsewhere": "Entre ces trajets et en dehors",
 	"report.comparison-placed": "Où se situent les changements",
 	"report.comparison-first": "Qualité du premier contrôle à l’arrivée",
 	"report.comparison-interval": "{of} entre {low} et {high}",

@@ -20,10 +20,15 @@ export const report: ReportTexts["report"] = {
 	"report.summary-leg": "Teilstrecke {leg}, {from} an {to}",
 	"report.summary-open":
 		"Nicht beide Enden dieser Teilstrecke sind festgehalten und versiegelt, daher wird nichts verglichen.",
-	"report.summary-more": "Und {count} weitere, im Vergleich weiter hinten.",
+	"report.summary-more": "Und {count} weitere, weiter hinten.",
+	"report.summary-agreed": "Beide Seiten haben zugestimmt: {outcome}. Beträge: {amounts}.",
+	"report.summary-way": "Die Verpackung, und was ein Stoßschreiber vom Weg sagt",
+	"report.summary-pack": "Die Verpackung wurde so bewertet: {verdict}.",
+	"report.summary-pack-drop":
+		"Die Verpackung wurde so bewertet: {verdict}. Sie schützt bis zu einem Fall aus {dropM} m; die Bemessungsfallhöhe ist {designM} m.",
 	"report.summary-left-out": "Was diese Ausgabe weglässt, und warum",
 	"report.summary-not":
-		"Dieser Bericht entscheidet nichts zwischen den Parteien. Seine ersten Abschnitte sagen, wie er zu lesen ist.",
+		"Dieser Bericht entscheidet nichts zwischen den Parteien. Seine ersten Abschnitte sagen, wie er zu lesen ist und was er weglässt.",
 	"report.left-out.planning":
 		"Pläne von Verpackungen, die erwogen und nicht versandt wurden: Niemand hat sie versiegelt, und sie werden nicht aufbewahrt.",
 	"report.left-out.damage-probability":
@@ -99,6 +104,8 @@ export const report: ReportTexts["report"] = {
 	"report.record-seal-of": "Eintrag {index} des Logbuchs, {time}, {how}",
 	"report.record-by-link": "über einen Link",
 	"report.record-by-account": "durch ein Konto des Dienstes",
+	"report.record-late": "Zwischen Beobachtung und Siegel",
+	"report.record-late-of": "{late}: Das Siegel belegt die Worte von da an, nicht, was vorher gesehen wurde",
 	"report.record-fingerprint": "Fingerabdruck (SHA-256)",
 	"report.record-state": "Zustand des Gegenstands",
 	"report.record-amended":
@@ -141,6 +148,7 @@ export const report: ReportTexts["report"] = {
 		"Jede Prüfung mit dem, was beide Enden sagen, der Differenz mit ihrem Intervall und dem Ergebnis. Berechnet aus den versiegelten Protokollen.",
 	"report.comparison-certain": "Sicher",
 	"report.comparison-uncertain": "Nicht sicher",
+	"report.comparison-elsewhere": "Zwischen diesen Teilstrecken und außerhalb",
 	"report.comparison-placed": "Wo die Veränderungen liegen",
 	"report.comparison-first": "Wie gut die erste Prüfung nach der Ankunft war",
 	"report.comparison-interval": "{of} zwischen {low} und {high}",

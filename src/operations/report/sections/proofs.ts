@@ -69,7 +69,7 @@ export function method(report: ReportFacts): Section {
 }
 
 function methodRows({ found }: ReportLeg, speaker: Speaker): string[][] {
-	const { say, writeNumber } = speaker;
+	const { say, writeNumber, between } = speaker;
 	return found.comparison.rows.flatMap((row) => {
 		const { comparison, check } = row;
 		if (comparison.status !== "assessed" || (!isTested(row.departure) && !isTested(row.arrival))) return [];
@@ -85,7 +85,7 @@ function methodRows({ found }: ReportLeg, speaker: Speaker): string[][] {
 			comparability: say(`report.method-comparability.${comparability}` as ReportKey),
 			better: say(`report.method-better.${betterIs}` as ReportKey),
 		});
-		return [[rowName(row, speaker), rule, numbers.join("; ") || "–"]];
+		return [[rowName(row, speaker), rule, numbers.join(between) || "–"]];
 	});
 }
 

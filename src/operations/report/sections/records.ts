@@ -8,6 +8,7 @@ import { quantityWords, readingWords } from "../../../texts/reading-words.ts";
 import { isReportKey, type ReportKey } from "../../../texts/say.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
 import type { SealedRecord } from "../../records/record-views.ts";
+import { sealedLateWords } from "../../records/sealed-late.ts";
 import { numbersOf } from "../numbered-exhibits.ts";
 import type { ReportFacts } from "../report-facts.ts";
 import {
@@ -54,6 +55,7 @@ function sealFacts({ order, entries, speaker }: ReportFacts, { statement, view, 
 	const { say, showTime } = speaker;
 	const how = throughWhat(entry.byId, speaker);
 	const names = [statement.recordedBy, nameOfParty(order, view.holderId)].filter((name) => name !== undefined);
+	const late = sealedLateWords({ seenAt: statement.observed.at, sealedAt: entry.time }, speaker);
 	const isByLink = entry.byId.startsWith("lnk_");
 	return known(
 		speaker,
@@ -64,6 +66,7 @@ function sealFacts({ order, entries, speaker }: ReportFacts, { statement, view, 
 			"report.record-seal",
 			say("report.record-seal-of", { index: String(entry.index), time: showTime(entry.time), how }),
 		],
+		["report.record-late", late === null ? null : say("report.record-late-of", { late })],
 		["report.record-fingerprint", entry.statementSha256],
 		[
 			"log.party-signature",
@@ -93,8 +96,8 @@ function stateFacts({ exhibits, speaker }: ReportFacts, record: SealedRecord) {
 		speaker,
 		["report.record-state", stateOf(record, speaker)],
 		["arrival.serial-number", identity.serialNumber === undefined ? null : told(identity.serialNumber, speaker)],
-		["report.record-marks", typed(identity.marks ?? [], "; ")],
-		["report.record-set-up", typed(setUpWords, "; ")],
+		["report.record-marks", typed(identity.marks ?? [], speaker.between)],
+		["report.record-set-up", typed(setUpWords, speaker.between)],
 		["report.record-parcel", parcelWords(record.statement, speaker) || null],
 		["report.record-exhibits", numbersOf(record, exhibits) || null],
 	);
@@ -102,7 +105,7 @@ function stateFacts({ exhibits, speaker }: ReportFacts, record: SealedRecord) {
 
 /** What was noted of the parcel. */
 export function parcelWords({ parcel }: OpenedStatement, speaker: Speaker): string {
-	const { say } = speaker;
+	const { say, between } = speaker;
 	if (parcel === undefined) return "";
 	const { mass, outerDamage, sealsIntact, indicatorTripped, remark } = parcel;
 	return [
@@ -113,7 +116,7 @@ export function parcelWords({ parcel }: OpenedStatement, speaker: Speaker): stri
 			? []
 			: [say(indicatorTripped ? "report.record-indicator" : "report.record-indicator-not")]),
 		...(remark === undefined ? [] : [told(remark, speaker)]),
-	].join("; ");
+	].join(between);
 }
 
 /** Someone's own words, in their own language. */
@@ -138,7 +141,7 @@ function quotes({ reported, statement }: OpenedStatement, speaker: Speaker): Blo
 }
 
 function readings(statement: OpenedStatement, speaker: Speaker): Block[] {
-	const { say } = speaker;
+	const { say, between } = speaker;
 	const checks = checksOf(statement.itemClass);
 	const isSilent = ({ notTested }: StatementReading<unknown>) => notTested?.reason === "not-recorded";
 	const told = statement.readings.filter((reading) => !isSilent(reading));
@@ -151,7 +154,9 @@ function readings(statement: OpenedStatement, speaker: Speaker): Block[] {
 	]);
 	return [
 		...(rows.length === 0 ? [] : [table(head, [5, 4, 3], rows)]),
-		...(silent.length === 0 ? [] : [paragraph(say("report.record-untested", { checks: silent.join("; ") }), "small")]),
+		...(silent.length === 0
+			? []
+			: [paragraph(say("report.record-untested", { checks: silent.join(between) }), "small")]),
 	];
 }
 
