@@ -1,7 +1,8 @@
 /** Sections that say what is asked, how to read the answer, who ran the server, and what the item is. */
-import { facts, list, paragraph, type Section, type Words } from "../../../reports/report.ts";
+import { facts, list, paragraph, type Section, subheading, type Words } from "../../../reports/report.ts";
 import { inMillimetres } from "../../../texts/millimetres.ts";
 import type { ReportKey } from "../../../texts/say.ts";
+import { leftOut } from "../left-out.ts";
 import type { ReportFacts } from "../report-facts.ts";
 import { ageWords, itemTitle, known, money, typedText } from "../report-words.ts";
 
@@ -9,7 +10,8 @@ export function question({ speaker: { say } }: ReportFacts): Section {
 	return { title: say("report.question"), blocks: [paragraph(say("report.question-text"))] };
 }
 
-export function howToRead({ speaker: { say } }: ReportFacts): Section {
+export function howToRead({ edition, speaker }: ReportFacts): Section {
+	const { say } = speaker;
 	return {
 		title: say("report.reading"),
 		blocks: [
@@ -17,6 +19,8 @@ export function howToRead({ speaker: { say } }: ReportFacts): Section {
 			paragraph(say("report.reading-intervals")),
 			paragraph(say("report.reading-numbers")),
 			paragraph(say("report.reading-not"), "note"),
+			subheading(say("report.summary-left-out")),
+			list(leftOut(edition, speaker)),
 		],
 	};
 }
