@@ -79,6 +79,7 @@ export const report = {
 	"report.item-value": "Value, as the order says",
 	"report.item-age": "Age",
 	"report.item-age-none": "not recorded",
+	"report.item-age-handed": "new on {boughtOn}, so {months} months old on {on}, when leg {leg} was handed over",
 	"report.item-age-of": "new on {boughtOn}, so {months} months old on {on}",
 	"report.item-mass": "Mass and size",
 	"report.repairer": "Repairer",
@@ -124,6 +125,7 @@ export const report = {
 	"report.record-exhibits": "Exhibits",
 	"report.record-words": "Told on {time} by {channel}:",
 	"report.record-statement": "Statement:",
+	"report.record-untested-count": "Not tested, without a reason given: {count} checks, listed under “{section}”.",
 	"report.record-untested": "Not tested, without a reason given: {checks}.",
 	"report.outer-damage.none-seen": "looked at from outside, no damage seen",
 	"report.outer-damage.seen": "damage seen from outside",
@@ -200,6 +202,7 @@ export const report = {
 	"report.periods": "Periods",
 	"report.periods-text":
 		"Which law holds depends on the contract, the route and where a claim is brought. Below, for each leg, are the dates on which periods begin and the periods of the law that someone chose or that is suggested. They are as noted on the order; they are not sealed.",
+	"report.periods-suggested": "Suggested: {regime}. It follows from what is noted of the leg; nobody has chosen it.",
 	"report.periods-safe": "Whoever may have a claim gives notice at once, and keeps the proof of sending.",
 	"report.periods-general":
 		"General information computed from the dates entered, not legal advice. The contract, mandatory local law and the competent court prevail. The earliest date of any reading stands first. A rule that is called recalled was not read: look it up before you rely on it.",

@@ -121,6 +121,7 @@ export const report: ReportTexts["report"] = {
 	"report.record-exhibits": "Pièces",
 	"report.record-words": "Dit le {time} ; voie : {channel}",
 	"report.record-statement": "Déclaration :",
+	"report.record-untested-count": "Non contrôlés, sans raison donnée : {count} contrôles, énumérés sous « {section} ».",
 	"report.record-untested": "Non contrôlé, sans raison donnée : {checks}.",
 	"report.column-check": "Contrôle",
 	"report.column-result": "Résultat, tel que saisi",
@@ -164,6 +165,7 @@ export const report: ReportTexts["report"] = {
 		"Ce qui n’a pas été contrôlé ne montre rien, ni dans un sens ni dans l’autre. C’est énuméré de la même façon pour les deux bouts, avec ce qui pourrait encore être établi.",
 	"report.missing-side": "Constatations que personne n’a faites : {side}",
 	"report.periods": "Délais",
+	"report.periods-suggested": "Proposé : {regime}. Cela découle de ce qui est noté du trajet ; personne ne l’a choisi.",
 	"report.periods-safe": "Qui peut avoir une réclamation avise aussitôt, et garde la preuve de l’envoi.",
 	"report.exhibits": "Pièces",
 	"report.exhibits-text":
@@ -285,6 +287,7 @@ export const report: ReportTexts["report"] = {
 	"report.settlement-text":
 		"Chaque pas des deux côtés, dans l’ordre du journal. Une proposition contient le consentement de son auteur ; elle est un accord dès le consentement de l’autre côté, jusqu’à ce qu’elle soit rouverte.",
 	"report.settlement-state": "Ce qu’il en est advenu",
+	"report.item-age-handed": "neuf le {boughtOn}, donc {months} mois le {on}, à la remise du trajet {leg}",
 	"report.item-age-of": "neuf le {boughtOn}, donc {months} mois le {on}",
 	"report.carrier-notice-none":
 		"Aucun avis au transporteur n’est conservé pour ce trajet. Qui en a envoyé un ajoute ici sa date et la preuve de l’envoi.",

@@ -121,6 +121,8 @@ export const report: ReportTexts["report"] = {
 	"report.record-exhibits": "Belege",
 	"report.record-words": "Mitgeteilt am {time}, Weg: {channel}",
 	"report.record-statement": "Erklärung:",
+	"report.record-untested-count":
+		"Ohne Angabe eines Grundes nicht geprüft: {count} Prüfungen, aufgeführt unter „{section}“.",
 	"report.record-untested": "Nicht geprüft, ohne Angabe eines Grundes: {checks}.",
 	"report.column-check": "Prüfung",
 	"report.column-result": "Ergebnis, wie eingegeben",
@@ -164,6 +166,8 @@ export const report: ReportTexts["report"] = {
 		"Was nicht geprüft wurde, zeigt weder das eine noch das andere. Es ist für beide Enden gleich aufgeführt, und was noch herauszufinden wäre, steht dabei.",
 	"report.missing-side": "Befunde, die niemand erhoben hat: {side}",
 	"report.periods": "Fristen",
+	"report.periods-suggested":
+		"Vorgeschlagen: {regime}. Das folgt aus dem, was zur Teilstrecke vermerkt ist; niemand hat es gewählt.",
 	"report.periods-safe": "Wer einen Anspruch haben kann, zeigt sofort an und bewahrt den Nachweis der Absendung auf.",
 	"report.exhibits": "Belege",
 	"report.exhibits-text":
@@ -284,6 +288,8 @@ export const report: ReportTexts["report"] = {
 	"report.settlement-text":
 		"Jeder Schritt beider Seiten, in der Reihenfolge des Logbuchs. Ein Vorschlag enthält die Zustimmung dessen, der ihn macht; mit der Zustimmung der anderen Seite ist er eine Einigung, bis sie wieder geöffnet wird.",
 	"report.settlement-state": "Was daraus wurde",
+	"report.item-age-handed":
+		"neu am {boughtOn}, also {months} Monate alt am {on}, als Teilstrecke {leg} übergeben wurde",
 	"report.item-age-of": "neu am {boughtOn}, also {months} Monate alt am {on}",
 	"report.carrier-notice-none":
 		"Für diese Teilstrecke ist keine Schadensanzeige an den Frachtführer aufbewahrt. Wer eine gesandt hat, fügt hier ihr Datum und den Nachweis der Absendung hinzu.",

@@ -47,7 +47,7 @@ function recordBlocks(report: ReportFacts, record: SealedRecord, n: number): Blo
 		facts([...sealFacts(report, record), ...stateFacts(report, record)]),
 		...(view.supersededBy === null ? [] : [paragraph(say("report.record-amended"), "note")]),
 		...quotes(statement, speaker),
-		...readings(statement, speaker),
+		...readings(report, record),
 	];
 }
 
@@ -140,13 +140,20 @@ function quotes({ reported, statement }: OpenedStatement, speaker: Speaker): Blo
 	];
 }
 
-function readings(statement: OpenedStatement, speaker: Speaker): Block[] {
+function readings({ legs, speaker }: ReportFacts, { view, statement }: SealedRecord): Block[] {
 	const { say, between } = speaker;
 	const checks = checksOf(statement.itemClass);
 	const isSilent = ({ notTested }: StatementReading<unknown>) => notTested?.reason === "not-recorded";
 	const told = statement.readings.filter((reading) => !isSilent(reading));
 	const silent = statement.readings.filter(isSilent).map((reading) => nameOfReading(reading, checks, speaker));
 	const head = [say("report.column-check"), say("report.column-result"), say("report.column-how")];
+	// The ends of a compared leg are listed once, with what nobody tested there.
+	const isListed = legs.some(
+		({ found: { departure, arrival } }) =>
+			departure !== null && arrival !== null && [departure, arrival].some((end) => end.view.id === view.id),
+	);
+	const untested = say("report.record-untested", { checks: silent.join(between) });
+	const listed = say("report.record-untested-count", { count: silent.length, section: say("report.missing") });
 	const rows = told.map((reading) => [
 		nameOfReading(reading, checks, speaker),
 		readingWords(reading, checks.find(({ id }) => id === reading.check)?.kind, speaker),
@@ -154,9 +161,7 @@ function readings(statement: OpenedStatement, speaker: Speaker): Block[] {
 	]);
 	return [
 		...(rows.length === 0 ? [] : [table(head, [5, 4, 3], rows)]),
-		...(silent.length === 0
-			? []
-			: [paragraph(say("report.record-untested", { checks: silent.join(between) }), "small")]),
+		...(silent.length === 0 ? [] : [paragraph(isListed ? listed : untested, "small")]),
 	];
 }
 

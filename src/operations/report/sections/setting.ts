@@ -74,7 +74,8 @@ export function item(report: ReportFacts): Section {
 }
 
 /** What the order says of the item itself. */
-export function itemFacts({ order, asOf, speaker }: ReportFacts): (readonly [string, Words])[] {
+export function itemFacts(report: ReportFacts): (readonly [string, Words])[] {
+	const { order, speaker } = report;
 	const { say, writeNumber, writeDigits } = speaker;
 	const { item: of } = order;
 	const sides = [of.lengthM, of.widthM, of.heightM];
@@ -88,7 +89,7 @@ export function itemFacts({ order, asOf, speaker }: ReportFacts): (readonly [str
 		["report.item-class", say(`shop.class.${of.class}` as ReportKey)],
 		["report.item-serial", of.serialNumber ?? say("report.transit-not-noted")],
 		["report.item-value", money(of.value, speaker) ?? say("report.transit-not-noted")],
-		["report.item-age", ageWords(of.boughtOn, asOf, speaker)],
+		["report.item-age", ageWords(report)],
 		["report.item-mass", [mass, size].filter((part) => part !== null).join(", ") || null],
 	);
 }
