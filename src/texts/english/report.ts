@@ -228,6 +228,7 @@ export const report = {
 	"report.exhibits-others.blacked-out":
 		"Others get a copy with parts blacked out; the original, sealed, is with {who}. SHA-256 of the copy:",
 	"report.exhibits-others.nothing": "Not handed out; the original, sealed, is with {who}.",
+	"report.exhibits-with.several": "each of those who brought it",
 	"report.exhibits-with.shop": "the shop",
 	"report.exhibits-with.party": "the party who recorded it",
 	"report.exhibits-none": "No sealed record names a photo or file.",
@@ -236,6 +237,7 @@ export const report = {
 	"report.exhibits-file": "Kind and size",
 	"report.exhibits-hash": "SHA-256",
 	"report.exhibits-size": "{type}, {size}",
+	"report.exhibits-same": "The same file, byte for byte, is in {count} records.",
 	"report.exhibits-of": "{view}. {record}",
 
 	"report.method": "Method",

@@ -176,6 +176,7 @@ export const report: ReportTexts["report"] = {
 	"report.exhibits-file": "Type et taille",
 	"report.exhibits-hash": "SHA-256",
 	"report.exhibits-size": "{type}, {size}",
+	"report.exhibits-same": "Le même fichier, octet pour octet, figure dans {count} constats.",
 	"report.exhibits-of": "{view}. {record}",
 	"report.method": "Méthode",
 	"report.method-text":
@@ -301,6 +302,7 @@ export const report: ReportTexts["report"] = {
 	"report.exhibits-others.blacked-out":
 		"Les autres reçoivent une copie aux parties noircies ; l’original scellé se trouve chez : {who}. SHA-256 de la copie :",
 	"report.exhibits-others.nothing": "Non remis ; l’original scellé se trouve chez : {who}.",
+	"report.exhibits-with.several": "chacun de ceux qui l’ont apporté",
 	"report.exhibits-with.shop": "le réparateur",
 	"report.exhibits-with.party": "la partie qui l’a consigné",
 };

@@ -178,6 +178,7 @@ export const report: ReportTexts["report"] = {
 	"report.exhibits-file": "Art und Größe",
 	"report.exhibits-hash": "SHA-256",
 	"report.exhibits-size": "{type}, {size}",
+	"report.exhibits-same": "Dieselbe Datei, Byte für Byte, steht in {count} Protokollen.",
 	"report.exhibits-of": "{view}. {record}",
 	"report.method": "Verfahren",
 	"report.method-text":
@@ -303,6 +304,7 @@ export const report: ReportTexts["report"] = {
 	"report.exhibits-others.blacked-out":
 		"Andere erhalten eine Kopie mit geschwärzten Teilen; das versiegelte Original liegt bei: {who}. SHA-256 der Kopie:",
 	"report.exhibits-others.nothing": "Nicht ausgehändigt; das versiegelte Original liegt bei: {who}.",
+	"report.exhibits-with.several": "jedem, der es einreichte",
 	"report.exhibits-with.shop": "dem Reparaturbetrieb",
 	"report.exhibits-with.party": "der Partei, die es festhielt",
 };
