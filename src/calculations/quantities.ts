@@ -125,6 +125,8 @@ export const DIMENSIONLESS = [
 	"eventsFound",
 	"rowIndex",
 	"axesSeen",
+	"impactNumber",
+	"recordingNumber",
 	"samplesInPulse",
 	"baselineSamples",
 	"velocityRatio",

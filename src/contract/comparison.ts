@@ -65,6 +65,8 @@ const origin = z.strictObject({
 			...said.shape,
 			state: z.enum(["present", "absent", "unknown"]),
 			recordIds: z.array(id("rec")),
+			/** Recordings that it was read from. They are not sealed. */
+			recordingIds: z.array(id("trc")),
 			/** Said in the request, kept nowhere. */
 			given: z.boolean(),
 		}),

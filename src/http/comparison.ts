@@ -2,8 +2,8 @@
 import type { FastifyInstance } from "fastify";
 import { callerOf } from "../access/callers.ts";
 import { comparisonQuery, comparisonView, idsIn } from "../contract/comparison.ts";
-import { compareConsignment } from "../operations/comparison/compare-consignment.ts";
 import { comparisonViewOf } from "../operations/comparison/comparison-view.ts";
+import { readComparison } from "../operations/comparison/read-comparison.ts";
 import type { Deps } from "../operations/deps.ts";
 import { validate } from "../operations/validate.ts";
 import { SHOP_AND_LINKS } from "./orders.ts";
@@ -23,8 +23,8 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 		async (request) => {
 			const id = pathId(request, "con");
 			const { from, to, present, absent } = validate(comparisonQuery, request.query);
-			const found = await compareConsignment(deps, callerOf(request), id, { from, to });
-			return comparisonViewOf(found, { present: idsIn(present), absent: idsIn(absent) });
+			const { found, shock } = await readComparison(deps, callerOf(request), id, { from, to });
+			return comparisonViewOf(found, shock, { present: idsIn(present), absent: idsIn(absent) });
 		},
 	);
 }

@@ -25,13 +25,13 @@ export interface ToldReading {
  * at once: found well, or not.
  */
 export function readingWords(reading: ToldReading, kind?: string, speaker: Speaker = ENGLISH): string {
-	const { say, writeNumber } = speaker;
+	const { say, writeNumber, between } = speaker;
 	const written = (quantity: Quantity) => quantityWords(quantity, speaker);
 	if (reading.notTested !== undefined) {
 		const key = `arrival.not-tested.${reading.notTested.reason}`;
 		return say("arrival.reading.not-tested", { why: isReportKey(key) ? say(key) : reading.notTested.reason });
 	}
-	if (reading.values !== undefined) return reading.values.map(written).join("; ");
+	if (reading.values !== undefined) return reading.values.map(written).join(between);
 	if (reading.count !== undefined) {
 		const over = reading.exposure === undefined ? "–" : written(reading.exposure);
 		return say("arrival.reading.count", { count: writeNumber(reading.count), over });

@@ -302,6 +302,7 @@ type ShopKey =
 	| "spine.bench"
 	| "spine.departure"
 	| "spine.reported"
+	| `spine.late-${string}`
 	| `spine.span-${string}`
 	| Under<
 			"record.channel" | "record.provenance" | "shop.cell-kind" | "shop.class" | "shop.contract" | "shop.mode-kind"

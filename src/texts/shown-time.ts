@@ -21,6 +21,13 @@ export function showTime(time: string | Date, offset = "+00:00", language: Langu
 	return `${named}, ${clock.slice(0, 5)} (${zone})`;
 }
 
+/** A civil date, `YYYY-MM-DD`, as a person writes it. */
+export function showDay(date: string, language: Language = "en"): string {
+	const [year, month, day] = date.split("-");
+	const name = MONTHS[language][Number(month) - 1];
+	return name === undefined ? date : `${dayOf(Number(day), language)} ${name} ${year}`;
+}
+
 function dayOf(day: number, language: Language): string {
 	if (language === "de") return `${day}.`;
 	return language === "fr" && day === 1 ? "1er" : String(day);

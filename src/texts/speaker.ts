@@ -2,7 +2,7 @@
 import { decimalSign } from "./fill.ts";
 import type { Language } from "./language.ts";
 import { type ReportKey, type Spoken, say, speak, type TextValues, writeNumber } from "./say.ts";
-import { showTime } from "./shown-time.ts";
+import { showDay, showTime } from "./shown-time.ts";
 
 export interface Speaker {
 	readonly language: Language;
@@ -11,6 +11,10 @@ export interface Speaker {
 	readonly writeNumber: (value: number) => string;
 	/** Digits that stand already, with the decimal sign of the language. */
 	readonly writeDigits: (digits: string) => string;
+	/** Between the parts of a list that may hold commas. */
+	readonly between: string;
+	/** Of a civil date, `YYYY-MM-DD`. */
+	readonly showDay: (date: string) => string;
 	readonly showTime: (time: string | Date, offset?: string) => string;
 }
 
@@ -21,6 +25,8 @@ export function speakerOf(language: Language): Speaker {
 		speak: (answer) => speak(answer, language),
 		writeNumber: (value) => writeNumber(value, language),
 		writeDigits: (digits) => digits.replace(/^(-?\d+)[.,](?=\d)/, `$1${decimalSign(language)}`),
+		between: language === "fr" ? "\u202f; " : "; ",
+		showDay: (date) => showDay(date, language),
 		showTime: (time, offset) => showTime(time, offset, language),
 	};
 }

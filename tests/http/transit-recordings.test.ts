@@ -1,5 +1,6 @@
 /** Recorders' files over the API, on the real database: brought, confirmed, placed, set against the sealed pack, and refused. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { ComparisonView } from "../../src/contract/comparison.ts";
 import { CARD_PACK } from "../operations/packaging/pack-request.ts";
 import { inventedTable, MAPPING, READING } from "../operations/transit-recordings/invented-trip.ts";
 import { customerScene, type Scene } from "../pages/customer-scene.ts";
@@ -184,6 +185,24 @@ describe("an event of a recording", () => {
 		expect((await event({ clockUncertaintyS: undefined })).place.status).toBe("cannot-be-placed");
 		expect((await event({ startsAt: undefined })).place.status).toBe("cannot-be-placed");
 		expect((await event({ startsAt: "2025-03-03T08:00:00Z" })).place.status).toBe("outside");
+	});
+
+	it("is a finding of the comparison, in its own figures; findings that nobody made no longer name it", async () => {
+		await event({});
+		const answer = await shop.ask("GET", `/api/v1/consignments/${legId}/comparison?present=parcel-damaged`);
+		const { origin } = answer.json() as ComparisonView;
+		const found = origin?.findings.find(({ id }) => id === "shock-beyond-design");
+		expect(found).toMatchObject({ state: "present", given: false, recordIds: [] });
+		expect(found?.recordingIds).toHaveLength(1);
+		expect(found?.says).toMatch(/impact 1\) logged .* gₙ on the way.*Recordings are not sealed/);
+		const shock = origin?.origins.find(({ id }) => id === "transit-shock");
+		expect(shock?.for.map(({ says }) => says)).toContain(found?.says);
+		const missing = origin?.origins.flatMap(({ missing: { transit } }) => transit.map(({ id }) => id));
+		expect(missing).not.toContain("shock-beyond-design");
+		expect(missing).not.toContain("no-shock-recorded");
+		const url = `/orders/${scene.orderId}/consignments/${legId}/comparison?present=parcel-damaged`;
+		const page = await shop.app.inject({ method: "GET", url, headers: { cookie: shop.sessionCookie } });
+		expect(page.body).toContain(found?.says);
 	});
 
 	it("says of the item's peak only what its place carries", async () => {

@@ -6,6 +6,7 @@ import { FINDING_RULES } from "../../catalogue/origins/findings.ts";
 import type { ComparisonView } from "../../contract/comparison.ts";
 import { isTextKey } from "../../texts/say.ts";
 import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
+import type { ShockOnLeg } from "../transit-recordings/shock-on-leg.ts";
 import { nameOf } from "./check-name.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 import { firstStateOf } from "./first-state-of.ts";
@@ -14,6 +15,7 @@ import { type GivenFindings, type OriginOf, originOf } from "./origin-of.ts";
 
 export function comparisonViewOf(
 	found: ConsignmentComparison,
+	shock: ShockOnLeg | null,
 	given: GivenFindings,
 	speaker: Speaker = ENGLISH,
 ): ComparisonView {
@@ -49,7 +51,7 @@ export function comparisonViewOf(
 			sealedAt: view.sealed?.at ?? "",
 			state: statement.state,
 		})),
-		origin: originView(originOf(found, given)),
+		origin: originView(originOf(found, shock, given)),
 		disclaimer: { sentence: "comparison-page.disclaimer" },
 	}) as unknown as ComparisonView;
 }
@@ -78,7 +80,9 @@ function originView(origin: OriginOf | null) {
 	const { judged, findings } = origin;
 	const absent = new Set(findings.filter(({ state }) => state === "absent").map(({ id }) => id));
 	// What was looked for and not found says so wherever it counts; where something is missing, it is named plainly.
-	const named = (id: string) => ({ id, says: { sentence: `origin.finding-${id}` } });
+	// A recorder says what it saw, or why it does not tell.
+	const own = (id: string) => findings.find((finding) => finding.id === id)?.says ?? null;
+	const named = (id: string) => ({ id, says: own(id) ?? { sentence: `origin.finding-${id}` } });
 	const words = (id: string) => {
 		const key = `origin.absent-${id}`;
 		return absent.has(id) && isTextKey(key) ? { id, says: { sentence: key } } : named(id);
@@ -90,6 +94,7 @@ function originView(origin: OriginOf | null) {
 			...words(finding.id),
 			state: finding.state,
 			recordIds: finding.recordIds,
+			recordingIds: finding.recordingIds,
 			given: finding.given,
 		})),
 		origins: (judged.result?.origins ?? []).map((one) => ({

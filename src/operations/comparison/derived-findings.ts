@@ -1,14 +1,20 @@
 /** Findings that the records themselves hold, each with the records it was read from. What they do not tell is unknown. */
 import { goodnessFrom } from "../../calculations/comparison/goodness.ts";
 import type { ComparisonRow } from "../../calculations/comparison/types.ts";
+import type { Sentence } from "../../calculations/judged.ts";
 import type { Finding, FindingState } from "../../calculations/origin/types.ts";
 import type { SealedRecord } from "../records/record-views.ts";
 import { soakSoFar } from "../records/soak-so-far.ts";
+import type { ShockOnLeg } from "../transit-recordings/shock-on-leg.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 import { contradictions } from "./contradictions.ts";
 
 export interface DerivedFinding extends Finding {
 	readonly recordIds: readonly string[];
+	/** Recordings that it was read from. They are not sealed. */
+	readonly recordingIds: readonly string[];
+	/** What was found in particular, or why it is not known; else the finding's own words. */
+	readonly says: Sentence | null;
 	/** Said by whoever asks, for this answer only, and kept nowhere. */
 	readonly given: boolean;
 }
@@ -23,8 +29,8 @@ const LONG_SOAK_H = 2;
 const SOON_AFTER_H = 24;
 const GREW_AFTER_H = 7 * 24;
 
-/** All findings that the records decide, present or absent. */
-export function derivedFindings(found: ConsignmentComparison): DerivedFinding[] {
+/** All findings that records and recordings decide, present or absent; and one that a recorder left open, with the reason. */
+export function derivedFindings(found: ConsignmentComparison, shock: ShockOnLeg | null): DerivedFinding[] {
 	const { departure, arrival } = found;
 	const ends = [departure, arrival].flatMap((record) => record?.view.id ?? []);
 	const told: [id: string, state: FindingState, recordIds: readonly string[]][] = [
@@ -36,9 +42,30 @@ export function derivedFindings(found: ConsignmentComparison): DerivedFinding[] 
 	if (found.comparison.outcome === "state-conflict") told.push(["better-on-arrival", "present", ends]);
 	const contradicting = contradictions(found);
 	if (contradicting.length > 0) told.push(["record-contradicts-itself", "present", contradicting]);
-	return told
+	const ofRecords = told
 		.filter(([, state]) => state !== "unknown")
-		.map(([id, state, recordIds]) => ({ id, state, recordIds, given: false }));
+		.map(([id, state, recordIds]) => ({ id, state, recordIds, recordingIds: [], says: null, given: false }));
+	return [...ofRecords, ...recorderFindings(shock)];
+}
+
+/** One recorder answers both: a shock beyond the design, and a whole way without one. */
+function recorderFindings(shock: ShockOnLeg | null): DerivedFinding[] {
+	if (shock === null) return [];
+	const { state, says, recordingId } = shock;
+	const finding = (id: string, state: FindingState, says: Sentence | null): DerivedFinding => ({
+		id,
+		state,
+		recordIds: [],
+		recordingIds: [recordingId],
+		says,
+		given: false,
+	});
+	if (state === "unknown") return [finding("shock-beyond-design", "unknown", says)];
+	const isNone = state === "absent";
+	return [
+		finding("shock-beyond-design", state, isNone ? null : says),
+		finding("no-shock-recorded", isNone ? "present" : "absent", isNone ? says : null),
+	];
 }
 
 function identityFindings({ comparison }: ConsignmentComparison): string[] {

@@ -33,7 +33,7 @@ export function leadScreen(
 		(change.kind === "first-seen" && change.beforeRecordId === found.arrival?.view.id);
 	const comparable = isComparable(found);
 	return {
-		certain: [...certainOfRecords(found, speaker), ...(comparable ? certainOfRows(rows, speaker) : [])],
+		certain: certainOf(found, comparable ? rows : [], speaker),
 		uncertain: [...outcomeWords(found, speaker), ...(comparable ? uncertainOf(rows, speaker) : [])],
 		placed: comparable ? found.line.changes.filter(isOnLeg).map(placeOf) : [],
 		elsewhere: found.line.changes.filter((change) => !isOnLeg(change)).map(placeOf),
@@ -86,8 +86,14 @@ const isGood = (verdict: string | undefined) => verdict === "proven-good" || ver
 const isBadAtAnEnd = (judged: ReadingComparison) =>
 	judged.conformity.departure?.verdict === "proven-bad" || judged.conformity.arrival?.verdict === "proven-bad";
 
-function certainOfRecords({ comparison, departure, arrival }: ConsignmentComparison, speaker: Speaker): string[] {
-	const { say } = speaker;
+/** The weightiest first: the item as a whole, signs to stop, what changed; then what is as it was. */
+function certainOf(
+	{ comparison, departure, arrival }: ConsignmentComparison,
+	rows: readonly NamedRow[],
+	speaker: Speaker,
+): string[] {
+	const { say, between } = speaker;
+	const { changed, unchanged } = certainOfRows(rows, speaker);
 	const { parcel, firstPowerOn } = arrival?.statement ?? {};
 	const signs = (firstPowerOn?.stopSigns ?? []).map((sign) => say(`arrival.stop-sign.${sign}` as ReportKey));
 	return [
@@ -99,10 +105,12 @@ function certainOfRecords({ comparison, departure, arrival }: ConsignmentCompari
 					}),
 				]
 			: []),
-		...(comparison.identity.agree.includes("serial-number") ? [say("comparison-page.certain.same-board")] : []),
-		...(parcel?.outerDamage === "seen" ? [say("comparison-page.certain.parcel-damage")] : []),
-		...(signs.length > 0 ? [say("comparison-page.certain.stop", { signs: signs.join("; ") })] : []),
+		...(signs.length > 0 ? [say("comparison-page.certain.stop", { signs: signs.join(between) })] : []),
 		...(firstPowerOn?.wetnessSeen === true ? [say("comparison-page.certain.wet")] : []),
+		...changed,
+		...(parcel?.outerDamage === "seen" ? [say("comparison-page.certain.parcel-damage")] : []),
+		...(comparison.identity.agree.includes("serial-number") ? [say("comparison-page.certain.same-board")] : []),
+		...unchanged,
 	];
 }
 
@@ -110,31 +118,49 @@ function stateWords(state: string, { say }: Speaker): string {
 	return say(`arrival.state.${state}` as ReportKey);
 }
 
-function certainOfRows(rows: readonly NamedRow[], { say }: Speaker): string[] {
-	const sentences: string[] = [];
+/**
+ * Whether the readings of two ends may not be held against each other while one of them tells by itself: each end is held to the
+ * check's limits alone, and only a difference needs the same means at both.
+ */
+export function isHeldApart({ verdict, conformity }: ReadingComparison): boolean {
+	const tells = ["proven-good", "held-as-tested", "proven-bad"];
+	return (
+		verdict === "not-comparable" &&
+		[conformity.departure, conformity.arrival].some((end) => tells.includes(end?.verdict ?? "none"))
+	);
+}
+
+function certainOfRows(
+	rows: readonly NamedRow[],
+	{ say }: Speaker,
+): { readonly changed: readonly string[]; readonly unchanged: readonly string[] } {
+	const changed: string[] = [];
+	const unchanged: string[] = [];
 	const same: string[] = [];
 	const goodAtBoth: string[] = [];
 	for (const { name: check, judged } of rows) {
 		if (judged === null) continue;
 		const departure = judged.conformity.departure?.verdict;
 		const arrival = judged.conformity.arrival?.verdict;
+		const apart = isHeldApart(judged) ? ` ${say("comparison-page.certain.apart")}` : "";
 		if (arrival === "proven-bad" && departure === "proven-bad") {
-			sentences.push(say("comparison-page.certain.bad-both", { check }));
+			changed.push(`${say("comparison-page.certain.bad-both", { check })}${apart}`);
 		} else if (arrival === "proven-bad") {
 			const before = say(`comparison-page.before.${departure ?? "none"}` as ReportKey);
-			sentences.push(say("comparison-page.certain.bad-arrival", { check, before }));
-		} else if (departure === "proven-bad") sentences.push(say("comparison-page.certain.bad-departure", { check }));
-		else if (judged.verdict === "differs") {
+			changed.push(`${say("comparison-page.certain.bad-arrival", { check, before })}${apart}`);
+		} else if (departure === "proven-bad") {
+			changed.push(`${say("comparison-page.certain.bad-departure", { check })}${apart}`);
+		} else if (judged.verdict === "differs") {
 			const direction = say(`comparison-page.direction.${judged.direction ?? "sideways"}`);
-			sentences.push(say("comparison-page.certain.differs", { check, direction }));
+			changed.push(say("comparison-page.certain.differs", { check, direction }));
 		} else if (judged.verdict === "equivalent") same.push(check);
 		else if (isGood(departure) && isGood(arrival)) goodAtBoth.push(check);
 	}
 	if (goodAtBoth.length > 0) {
-		sentences.push(say("comparison-page.certain.good-both", { checks: goodAtBoth.join(", ") }));
+		unchanged.push(say("comparison-page.certain.good-both", { checks: goodAtBoth.join(", ") }));
 	}
-	if (same.length > 0) sentences.push(say("comparison-page.certain.same", { checks: same.join(", ") }));
-	return sentences;
+	if (same.length > 0) unchanged.push(say("comparison-page.certain.same", { checks: same.join(", ") }));
+	return { changed, unchanged };
 }
 
 function uncertainOf(rows: readonly NamedRow[], { say, speak }: Speaker): string[] {
@@ -172,13 +198,13 @@ function placeWords(
 	writeTime: TimeWriter,
 	speaker: Speaker,
 ): string {
-	const { say } = speaker;
+	const { say, between } = speaker;
 	const names = new Map(found.comparison.rows.map((row) => [row.check.id, rowName(row, speaker)]));
 	const sentence = say(`comparison-page.change.${change.kind}`, {
 		check: change.check === "state-of-item" ? say("arrival.state") : (names.get(change.check) ?? change.check),
 		after: change.afterRecordId === null ? "" : recordWords(change.afterRecordId, found, writeTime, speaker),
 		before: recordWords(change.beforeRecordId, found, writeTime, speaker),
-		spans: change.spans.map((place) => spanWords(place, found, speaker)).join("; "),
+		spans: change.spans.map((place) => spanWords(place, found, speaker)).join(between),
 	});
 	return change.widenedBy.length > 0 ? `${sentence} ${say("comparison-page.change.widened")}` : sentence;
 }

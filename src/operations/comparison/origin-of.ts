@@ -6,6 +6,7 @@ import type { FaultOrigin, OriginTestRule } from "../../calculations/origin/type
 import { FINDING_RULES } from "../../catalogue/origins/findings.ts";
 import { ORIGIN_TEST_RULES } from "../../catalogue/origins/tests.ts";
 import { powerStop } from "../records/power-stop.ts";
+import type { ShockOnLeg } from "../transit-recordings/shock-on-leg.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 import { type DerivedFinding, derivedFindings } from "./derived-findings.ts";
 
@@ -21,14 +22,19 @@ export interface OriginOf {
 }
 
 /** Null where nothing is there to explain: nothing became worse, nothing is at odds, and nobody asks. */
-export function originOf(found: ConsignmentComparison, given: GivenFindings): OriginOf | null {
+export function originOf(
+	found: ConsignmentComparison,
+	shock: ShockOnLeg | null,
+	given: GivenFindings,
+): OriginOf | null {
+	const own = { recordIds: [], recordingIds: [], says: null, given: true } as const;
 	const added = [
-		...given.present.map((id) => ({ id, state: "present", recordIds: [], given: true }) as const),
-		...given.absent.map((id) => ({ id, state: "absent", recordIds: [], given: true }) as const),
+		...given.present.map((id) => ({ id, state: "present", ...own }) as const),
+		...given.absent.map((id) => ({ id, state: "absent", ...own }) as const),
 	];
 	const asked = added.some(({ state }) => state === "present");
 	if (!asked && !asksForOrigin(found)) return null;
-	const findings = [...derivedFindings(found).filter(({ id }) => !added.some((own) => own.id === id)), ...added];
+	const findings = [...derivedFindings(found, shock).filter(({ id }) => !added.some((one) => one.id === id)), ...added];
 	return { findings, judged: faultOrigin({ findings, rules: FINDING_RULES, testRules: testsThatFit(found) }) };
 }
 

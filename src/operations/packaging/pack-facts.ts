@@ -16,7 +16,7 @@ export function factsOfPack({ item, pack, route }: PackagingRequest, speaker: Sp
 }
 
 function itemFacts(item: Item, speaker: Speaker): Fact[] {
-	const { say, writeNumber, writeDigits } = speaker;
+	const { say, writeNumber, writeDigits, between } = speaker;
 	const { fragility, heavyCooler, board, value } = item;
 	return [
 		[say("pack.item"), `${writeNumber(item.massKg)} kg, ${size(speaker, item.lengthM, item.widthM, item.heightM)}`],
@@ -39,7 +39,7 @@ function itemFacts(item: Item, speaker: Speaker): Fact[] {
 		...some(say("pack.cooler-mass"), heavyCooler, ({ massKg, support }) =>
 			say("pack.cooler-of", { massKg, support: say(`pack.cooler-support.${support}` as ReportKey) }),
 		),
-		[say("shop.cell"), [say(`shop.cell-kind.${item.cell}` as ReportKey), ...saidOf(item, speaker)].join("; ")],
+		[say("shop.cell"), [say(`shop.cell-kind.${item.cell}` as ReportKey), ...saidOf(item, speaker)].join(between)],
 		...some(say("pack.item-value"), value, ({ amount, currency }) => `${writeDigits(String(amount))} ${currency}`),
 	];
 }
@@ -55,7 +55,7 @@ function saidOf(item: Item, { say }: Speaker): string[] {
 
 /** The pack alone: cushions, bag, box. */
 export function packFacts({ box, innerBox, ...pack }: Pack, speaker: Speaker = ENGLISH): Fact[] {
-	const { say, writeNumber } = speaker;
+	const { say, writeNumber, between } = speaker;
 	return [
 		...cushionsOf(pack.faces, speaker).map(([words, faces]): Fact => [say("pack.face-of", { face: faces }), words]),
 		...(innerBox === undefined
@@ -64,14 +64,14 @@ export function packFacts({ box, innerBox, ...pack }: Pack, speaker: Speaker = E
 					[say("pack.inner"), boxWords(innerBox, speaker)] as const,
 					...cushionsOf(innerBox.faces, speaker).map(([words, faces]): Fact => [`${say("pack.gap")}, ${faces}`, words]),
 				]),
-		[say("pack.bag"), pack.bagLayers.map((layer) => bagWords(layer, speaker)).join("; ") || say("pack.no-layer")],
+		[say("pack.bag"), pack.bagLayers.map((layer) => bagWords(layer, speaker)).join(between) || say("pack.no-layer")],
 		...some(say("pack.desiccant-units"), pack.desiccantUnits, writeNumber),
 		...some(say("pack.dunnage"), pack.dunnage, (dunnage) =>
 			dunnage
 				.map(({ kind, massKg }) =>
 					say("pack.dunnage-of", { kind: say(`pack.dunnage-kind.${kind}` as ReportKey), massG: 1000 * massKg }),
 				)
-				.join("; "),
+				.join(between),
 		),
 		[
 			say("pack.box"),
@@ -86,7 +86,7 @@ export function packFacts({ box, innerBox, ...pack }: Pack, speaker: Speaker = E
 				.map(({ orientation, ...drop }) =>
 					say("pack.drop-of", { orientation: say(`pack.orientation-kind.${orientation}` as ReportKey), ...drop }),
 				)
-				.join("; "),
+				.join(between),
 		),
 	];
 }
@@ -138,10 +138,11 @@ function boxWords(box: Pack["box"], speaker: Speaker): string {
 
 /** Each different cushion in words, with the faces that have it. */
 function cushionsOf(faces: Pack["faces"], speaker: Speaker): [words: string, faces: string][] {
-	const { say } = speaker;
+	const { say, between } = speaker;
 	const found = new Map<string, string[]>();
 	for (const face of FACES) {
-		const words = faces[face].layers.map((layer) => cushionWords(layer, speaker)).join("; ") || say("pack.no-cushion");
+		const words =
+			faces[face].layers.map((layer) => cushionWords(layer, speaker)).join(between) || say("pack.no-cushion");
 		found.set(words, [...(found.get(words) ?? []), say(`pack.face.${face}` as ReportKey)]);
 	}
 	return [...found].map(([words, names]) => [words, names.join(", ")]);

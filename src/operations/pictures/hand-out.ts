@@ -23,6 +23,8 @@ export type HandedOut =
 /** A file of an order with what others get of it. */
 export interface FileHandOut {
 	readonly use: PictureUse;
+	/** All who brought the same file to the order: `shop`, or a party's id. */
+	readonly takers: readonly string[];
 	readonly prepared: Prepared;
 	readonly others: HandedOut;
 	/** Choices of all its takers, oldest first. */
@@ -63,7 +65,7 @@ export async function handOutsInOrder(
 			const takers = [...new Set(own.map(({ taker }) => taker))];
 			const forms = takers.map((taker) => handedOut(use, prepared, newestOf(chosen, taker)));
 			const others = CAREFUL.map((form) => forms.find((one) => one.form === form)).find((one) => one !== undefined);
-			return [sha256, { use, prepared, others: others ?? { form: "nothing" }, choices: chosen }] as const;
+			return [sha256, { use, takers, prepared, others: others ?? { form: "nothing" }, choices: chosen }] as const;
 		}),
 	);
 }

@@ -7,21 +7,32 @@ export interface NumberedExhibit {
 	readonly sha256: string;
 	readonly sizeBytes: number;
 	readonly mediaType: string;
+	/** As the first record that names it says. */
 	readonly view: string;
 	/** Null once erased. */
 	readonly fileName: string | null;
+	/** What each record that names the file says of it; records may tell one file by several words. */
+	readonly namings: readonly Naming[];
+}
+
+export interface Naming {
+	readonly view: string;
 	readonly note: string | null;
-	/** The first record that names it. */
 	readonly record: SealedRecord;
 }
 
 export function numberedExhibits(records: readonly SealedRecord[]): NumberedExhibit[] {
-	const found = new Map<string, NumberedExhibit>();
+	const found = new Map<string, NumberedExhibit & { readonly namings: Naming[] }>();
 	for (const record of records) {
 		for (const { sha256, sizeBytes, mediaType, view, fileName, note } of record.statement.exhibits) {
-			if (found.has(sha256)) continue;
+			const naming = { view, note: note ?? null, record };
+			const known = found.get(sha256);
+			if (known !== undefined) {
+				known.namings.push(naming);
+				continue;
+			}
 			const number = `E${found.size + 1}`;
-			found.set(sha256, { number, sha256, sizeBytes, mediaType, view, fileName, note: note ?? null, record });
+			found.set(sha256, { number, sha256, sizeBytes, mediaType, view, fileName, namings: [naming] });
 		}
 	}
 	return [...found.values()];

@@ -16,6 +16,7 @@ import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views
 import { readPositions } from "../settling/positions.ts";
 import { readSettlement } from "../settling/settlement.ts";
 import { recordingsOfLeg } from "../transit-recordings/recordings-of-leg.ts";
+import { shockOnLeg } from "../transit-recordings/shock-on-leg.ts";
 import { carrierLeg } from "./carrier-leg.ts";
 import { numberedExhibits } from "./numbered-exhibits.ts";
 import type { AskedReport, ReportFacts } from "./report-facts.ts";
@@ -55,8 +56,10 @@ export async function readReportFacts(
 			]);
 			const packs = assessments.filter(({ index }) => index < checkpoint.size);
 			const recordings = await recordingsOfLeg(deps.database, one.id, line.spans, packs.at(-1) ?? null, speaker);
-			const view = comparisonViewOf(found, { present: [], absent: [] }, speaker);
-			return { leg: one, found, view, claim, notices, packs, recordings };
+			const views = recordings.map(({ view }) => view);
+			const shock = shockOnLeg(found, views, packs.at(-1) ?? null);
+			const view = comparisonViewOf(found, shock, { present: [], absent: [] }, speaker);
+			return { leg: one, found, view, claim, notices, packs, recordings, shock };
 		}),
 	);
 	const exhibits = numberedExhibits(records);

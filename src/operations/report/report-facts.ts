@@ -17,6 +17,7 @@ import type { OrderLog } from "../log/order-log.ts";
 import type { FileHandOut } from "../pictures/hand-out.ts";
 import type { SealedRecord } from "../records/record-views.ts";
 import type { LegRecording } from "../transit-recordings/recordings-of-leg.ts";
+import type { ShockOnLeg } from "../transit-recordings/shock-on-leg.ts";
 import type { NumberedExhibit } from "./numbered-exhibits.ts";
 
 export interface ReportLeg {
@@ -28,6 +29,8 @@ export interface ReportLeg {
 	readonly claim: LegClaimView;
 	/** What recorders noted on it. They are not sealed. */
 	readonly recordings: readonly LegRecording[];
+	/** What they say of a shock on the way; null where no recorder travelled. */
+	readonly shock: ShockOnLeg | null;
 	/** To the carrier, as they are kept now. */
 	readonly notices: readonly NoticeView[];
 }

@@ -1,11 +1,13 @@
 /** Words that several sections of a report share. */
-import type { OrderView } from "../../contract/orders.ts";
+import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
 import type { ClaimedTime } from "../../records/record-statement.ts";
 import { quoted, type Words } from "../../reports/report.ts";
 import type { ReportKey } from "../../texts/say.ts";
 import { offsetOf } from "../../texts/shown-time.ts";
 import type { Speaker } from "../../texts/speaker.ts";
+import { localDate, offsetMinutesOf } from "../claims/local-date.ts";
 import type { SealedRecord } from "../records/record-views.ts";
+import type { ReportFacts } from "./report-facts.ts";
 
 /** A text that a statement holds; null once erased. */
 export function told(text: string | null, { say }: Speaker): string {
@@ -61,11 +63,28 @@ export function throughWhat(byId: string, { say }: Speaker): string {
 	return say(byId.startsWith("lnk_") ? "report.record-by-link" : "report.record-by-account");
 }
 
-/** How old an item is on a day: in whole months, as a claim asks. */
-export function ageWords(boughtOn: string | undefined, on: Date, { say }: Speaker): string {
+/** How old an item is, in whole months, on the day on which its newest leg began: a claim asks for the value there and then. */
+export function ageWords({ order, legs, asOf, speaker }: ReportFacts): string {
+	const { say, showDay } = speaker;
+	const { boughtOn } = order.item;
 	if (boughtOn === undefined) return say("report.item-age-none");
-	const day = on.toISOString().slice(0, 10);
-	return say("report.item-age-of", { boughtOn, months: wholeMonths(boughtOn, day), on: day });
+	const of = (on: string) => ({ boughtOn: showDay(boughtOn), months: wholeMonths(boughtOn, on), on: showDay(on) });
+	const begun = legs.flatMap(({ leg, found }) => {
+		const on = dayHandedOver(leg, found.departure);
+		return on === null ? [] : [{ leg: leg.leg, on }];
+	});
+	const newest = begun.at(-1);
+	if (newest === undefined) return say("report.item-age-of", of(asOf.toISOString().slice(0, 10)));
+	return say("report.item-age-handed", { ...of(newest.on), leg: newest.leg });
+}
+
+/** As noted of the leg, else as its departure record says, on the clock there; null where neither does. */
+function dayHandedOver({ facts }: ConsignmentView, departure: SealedRecord | null): string | null {
+	if (facts.dispatchedAt !== undefined) {
+		return localDate(new Date(facts.dispatchedAt), offsetMinutesOf(facts.dispatchedAt));
+	}
+	const observed = departure?.statement.observed;
+	return observed === undefined ? null : localDate(new Date(observed.at), observed.offsetMinutes);
 }
 
 /** Between two dates, `YYYY-MM-DD`; 0 where the second comes first. */

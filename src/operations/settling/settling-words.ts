@@ -28,7 +28,10 @@ export function checksWords({ checkIds }: PositionView, { say }: Speaker = ENGLI
 	return say("settling.about-checks", { checks: checkIds.map(nameOf).join(", ") });
 }
 
-export function amountsWords(amounts: SettlementStepView["amounts"], { say, writeDigits }: Speaker = ENGLISH): string {
+export function amountsWords(
+	amounts: SettlementStepView["amounts"],
+	{ say, writeDigits, between }: Speaker = ENGLISH,
+): string {
 	if (amounts.length === 0) return say("settling.amount-none");
 	return amounts
 		.map(({ amount, currency, from, to }) =>
@@ -39,7 +42,7 @@ export function amountsWords(amounts: SettlementStepView["amounts"], { say, writ
 				to: say(`settling.payer.${to}`),
 			}),
 		)
-		.join("; ");
+		.join(between);
 }
 
 /** What a step does, with its number and that of the proposal that it is about. */

@@ -27,20 +27,20 @@ export function durationWords({ durationMs }: RecordingEventView, { writeNumber 
 
 export function velocityWords(event: RecordingEventView, { say, writeNumber }: Speaker = ENGLISH): string {
 	const { velocityChangeMPerS } = event;
-	return velocityTaken(event)
+	return isVelocityTaken(event)
 		? `${writeNumber(Number(velocityChangeMPerS.toPrecision(3)))} m/s`
 		: say("recording.not-taken");
 }
 
 /** Of a pulse between the samples the change of velocity is not known to either side. */
-function velocityTaken({ peakDoubt }: RecordingEventView): boolean {
+export function isVelocityTaken({ peakDoubt }: RecordingEventView): boolean {
 	return peakDoubt !== "few-samples" && peakDoubt !== "slow-sampling" && peakDoubt !== "phone";
 }
 
 /** By the time of the fall where it was seen, else by the rebound that nobody knows. */
 export function dropWords(event: RecordingEventView, { say }: Speaker = ENGLISH): string {
 	const { freeFallDropBandM, equivalentDropHeightM } = event;
-	if (freeFallDropBandM === null && !velocityTaken(event)) return say("recording.not-taken");
+	if (freeFallDropBandM === null && !isVelocityTaken(event)) return say("recording.not-taken");
 	const [low, high] = freeFallDropBandM ?? [equivalentDropHeightM.restitution1, equivalentDropHeightM.restitution0];
 	const millimetres = (metres: number) => Math.round(1000 * metres);
 	return `${millimetres(low)} – ${millimetres(high)} mm`;
@@ -72,7 +72,7 @@ function boardWords(event: RecordingEventView, board: BoardLine, { say }: Speake
 	const responseGn = spectrumAt(event.spectrum, frequencyHz);
 	const limitGn = allowedGn(board, frequencyHz);
 	if (responseGn === null) return say("recording.board-beyond", { frequencyHz });
-	if (!velocityTaken(event)) return say("recording.board-not-taken", { frequencyHz });
+	if (!isVelocityTaken(event)) return say("recording.board-not-taken", { frequencyHz });
 	const values = { frequencyHz, responseGn, limitGn };
 	if (responseGn > limitGn) return say("recording.board-above", values);
 	return say(event.peakDoubt === null ? "recording.board-below" : "recording.board-open", values);

@@ -8,6 +8,7 @@ import type { RecordingEventView, RecordingReading, RecordingView } from "../../
 import type { RecordingRow } from "../../database/transit-recordings.ts";
 import type { ReportKey } from "../../texts/say.ts";
 import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
+import { judgedPackOf } from "./judged-pack.ts";
 import { clockOf } from "./read-recording.ts";
 import { ratesOf, type StoredEvent, type StoredTrip } from "./stored-recording.ts";
 
@@ -35,18 +36,8 @@ export function recordingViewOf(
 		pending,
 		reading,
 		result:
-			reading === null || trip === null ? null : resultOf(reading, trip, events, spans, packLimits(pack), speaker),
+			reading === null || trip === null ? null : resultOf(reading, trip, events, spans, judgedPackOf(pack), speaker),
 	};
-}
-
-/** What the newest sealed pack of the leg was judged to hold. */
-function packLimits(pack: AssessmentView | null): PackLimits | null {
-	const judged = pack?.statement.result as
-		| { result: { protectedDropHeightM: number | null; fragility: { limitGn: number } } | null }
-		| undefined;
-	const result = judged?.result ?? null;
-	if (result === null) return null;
-	return { protectedDropHeightM: result.protectedDropHeightM, limitGn: result.fragility.limitGn };
 }
 
 function resultOf(

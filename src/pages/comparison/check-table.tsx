@@ -3,7 +3,7 @@ import type { ComparisonRow } from "../../calculations/comparison/types.ts";
 import { type EndOnScale, twoEnds } from "../../charts/two-ends.ts";
 import type { ComparisonView } from "../../contract/comparison.ts";
 import type { ConsignmentComparison } from "../../operations/comparison/compare-consignment.ts";
-import { isComparable, isTested, rowName } from "../../operations/comparison/lead-screen.ts";
+import { isComparable, isHeldApart, isTested, rowName } from "../../operations/comparison/lead-screen.ts";
 import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { readingWords } from "../../texts/reading-words.ts";
 import { say, speak, writeNumber } from "../../texts/say.ts";
@@ -125,6 +125,9 @@ function CheckRow({
 						{direction}
 					</strong>
 					<span class="hint conformity">{speak(why)}</span>
+					{judged !== null && isHeldApart(judged) && (
+						<span class="hint conformity">{say("comparison-page.certain.apart")}</span>
+					)}
 				</td>
 			</tr>
 			<OnOneScale row={row} ends={ends} />

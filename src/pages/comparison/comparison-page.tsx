@@ -3,6 +3,7 @@ import type { ComparisonView } from "../../contract/comparison.ts";
 import type { ConsignmentComparison } from "../../operations/comparison/compare-consignment.ts";
 import { isTested, leadScreen, rowName } from "../../operations/comparison/lead-screen.ts";
 import type { SealedRecord } from "../../operations/records/record-views.ts";
+import { sealedLateWords } from "../../operations/records/sealed-late.ts";
 import { isTextKey, say, speak, type TextKey } from "../../texts/say.ts";
 import { groupsOfFour, offsetOf, showTime } from "../../texts/shown-time.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
@@ -88,6 +89,7 @@ function End({ title, record }: { readonly title: string; readonly record: Seale
 	}
 	const { statement, view } = record;
 	const { at, offsetMinutes } = statement.observed;
+	const late = sealedLateWords({ seenAt: at, sealedAt: record.entry.time });
 	return (
 		<section>
 			<h2>{title}</h2>
@@ -95,6 +97,7 @@ function End({ title, record }: { readonly title: string; readonly record: Seale
 				<strong>{say(`arrival.state.${statement.state}` as TextKey)}</strong>
 			</p>
 			<p class="hint">{say("comparison-page.seen", { time: showTime(at, offsetOf(offsetMinutes)) })}</p>
+			{late !== null && <p class="hint">{late}</p>}
 			{view.provenance === "reported-to" && <p>{say("comparison-page.reported")}</p>}
 			{statement.reported?.words && <blockquote dir="auto">{statement.reported.words}</blockquote>}
 			{statement.statement && <blockquote dir="auto">{statement.statement}</blockquote>}

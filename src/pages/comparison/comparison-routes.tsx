@@ -4,8 +4,8 @@ import { z } from "zod";
 import { callerOf, openTo } from "../../access/callers.ts";
 import { comparisonQuery, idsIn } from "../../contract/comparison.ts";
 import { fault } from "../../faults.ts";
-import { compareConsignment } from "../../operations/comparison/compare-consignment.ts";
 import { comparisonViewOf } from "../../operations/comparison/comparison-view.ts";
+import { readComparison } from "../../operations/comparison/read-comparison.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { readOrder } from "../../operations/orders/read-orders.ts";
 import { validate } from "../../operations/validate.ts";
@@ -25,9 +25,9 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 	app.get("/orders/:id/consignments/:consignment/comparison", routes, async (request, reply) => {
 		const { id, consignment } = request.params as { id: string; consignment: string };
 		const { show = "all", from, to, present, absent } = validate(pageQuery, request.query);
-		const found = await compareConsignment(deps, callerOf(request), consignment, { from, to });
+		const { found, shock } = await readComparison(deps, callerOf(request), consignment, { from, to });
 		if (found.order.id !== id) throw fault("not-found");
-		const view = comparisonViewOf(found, { present: idsIn(present), absent: idsIn(absent) });
+		const view = comparisonViewOf(found, shock, { present: idsIn(present), absent: idsIn(absent) });
 		const href = (shown: string) => {
 			const query = new URLSearchParams({ ...(request.query as Record<string, string>), show: shown });
 			return `${path(id, consignment)}?${query}#checks`;

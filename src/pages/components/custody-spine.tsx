@@ -2,6 +2,7 @@
 import type { CustodyLine, CustodySpan } from "../../calculations/comparison/types.ts";
 import type { OrderView } from "../../contract/orders.ts";
 import type { RecordView } from "../../contract/records.ts";
+import { isSealedLate, lateSealNote, sealedLateWords } from "../../operations/records/sealed-late.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
@@ -54,8 +55,13 @@ export function CustodySpine(props: {
 					</li>
 				))}
 			</ol>
+			{records.some((record) => isSealedLate(seenAndSealed(record))) && <p class="hint">{lateSealNote()}</p>}
 		</nav>
 	);
+}
+
+function seenAndSealed({ view, statement }: SpineRecord) {
+	return { seenAt: statement.observed.at, sealedAt: view.sealed?.at ?? statement.observed.at };
 }
 
 function Node({
@@ -68,12 +74,14 @@ function Node({
 	readonly href: string | null;
 }) {
 	const { view, statement } = record;
+	const late = view.sealed === null ? null : sealedLateWords(seenAndSealed(record));
 	return (
 		<li class="node">
 			<Title record={view} order={order} href={href} />
 			<span class="found">{say(`arrival.state.${statement.state}` as TextKey)}</span>
 			<span class="when">{say("spine.observed", { time: showClaimed(statement.observed) })}</span>
 			{view.sealed !== null && <span class="when">{say("spine.sealed", { time: showTime(view.sealed.at) })}</span>}
+			{late !== null && <span class="when">{late}</span>}
 		</li>
 	);
 }

@@ -85,6 +85,8 @@ export const comparisonPage = {
 	"comparison-page.certain.differs": "{check}: changed {direction}.",
 	"comparison-page.certain.bad-arrival": "{check}: outside its limits on arrival; when it left, {before}.",
 	"comparison-page.certain.bad-both": "{check}: outside its limits at both ends.",
+	"comparison-page.certain.apart":
+		"Each end is held to the limits by itself; only the size of a difference needs the same means at both.",
 	"comparison-page.certain.bad-departure": "{check}: outside its limits when it left.",
 	"comparison-page.certain.same": "The same at both ends: {checks}.",
 	"comparison-page.before.proven-good": "within them",

@@ -103,6 +103,45 @@ export const origin = {
 	"origin.finding-better-on-arrival": "Something was good on arrival that was not good before dispatch.",
 	"origin.finding-record-contradicts-itself": "A record holds times or values that can not be true together.",
 
+	"origin.recorded-peak":
+		"A recorder on the item (recording {recording}, impact {impact}) logged {peakGn} gₙ on the way; the pack was judged with a limit of {limitGn} gₙ. Recordings are not sealed.",
+	"origin.recorded-peak-within-design":
+		"A recorder on the item (recording {recording}, impact {impact}) logged {peakGn} gₙ on the way; the pack was judged with a limit of {limitGn} gₙ. It equals a drop of {lowM} to {highM} m, within the {designM} m that a pack for this trip is judged for. Recordings are not sealed.",
+	"origin.recorded-drop":
+		"A recorder in the parcel (recording {recording}, impact {impact}) logged on the way what a drop of {lowM} to {highM} m makes; the pack protects from {protectedM} m. Recordings are not sealed.",
+	"origin.recorded-board":
+		"By a recorder on the item (recording {recording}, impact {impact}) the board swung on the way further than the rule on boards allows. Recordings are not sealed.",
+	"origin.recorded-none":
+		"A recorder on the item (recording {recording}) ran the whole way and logged no shock beyond what pack and board were judged for. Recordings are not sealed.",
+	"origin.recorder-silent-unread":
+		"Whether a shock beyond the design was logged is not known: recording {recording} was not read yet.",
+	"origin.recorder-silent-no-pack":
+		"Whether a shock beyond the design was logged is not known: no pack was sealed against which recording {recording} could be set.",
+	"origin.recorder-silent-clock":
+		"Whether a shock beyond the design was logged on the way is not known: nobody noted the clock of recording {recording}, or how far it may be off.",
+	"origin.recorder-silent-no-line":
+		"Whether a shock beyond the design was logged on the way is not known: the records do not say when the way of recording {recording} began and ended.",
+	"origin.recorder-silent-elsewhere":
+		"Recording {recording} holds a shock beyond the design, but by its clock it may as well lie before or after the way.",
+	"origin.recorder-silent-open":
+		"Whether a shock beyond the design was logged is open: recording {recording} holds one whose figures reach to both sides, or cannot be set against the pack from where the recorder sat.",
+	"origin.recorder-silent-phone":
+		"Recording {recording} holds no shock beyond the design, but a phone does not show that there was none.",
+	"origin.recorder-silent-place":
+		"Recording {recording} holds no shock beyond the design, but from where the recorder sat it does not show that there was none on the item.",
+	"origin.recorder-silent-axes":
+		"Recording {recording} holds no shock beyond the design, but with fewer than three axes it does not show that there was none.",
+	"origin.recorder-silent-part":
+		"Recording {recording} holds no shock beyond the design, but it does not cover the whole way.",
+	"origin.recorder-silent-gaps":
+		"Recording {recording} holds no shock beyond the design, but stretches of its time have no samples.",
+	"origin.recorder-silent-slow":
+		"Recording {recording} holds no shock beyond the design, but it sampled too slowly to see every one.",
+	"origin.recorder-silent-range":
+		"Recording {recording} holds no shock beyond the design, but it is not shown that its range and its threshold hold the limit.",
+	"origin.recorder-silent-kept":
+		"The impacts kept of recording {recording} are not beyond the design, but it holds more than are kept.",
+
 	"origin.absent-new-mechanical-damage": "No new mechanical damage was found on arrival.",
 	"origin.absent-pack-mark-matches": "No mark in the pack was found where the damage on the item is.",
 	"origin.absent-parts-loosened": "No screw, bracket, cooler or pad was found loose or shifted.",

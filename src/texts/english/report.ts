@@ -18,9 +18,15 @@ export const report = {
 	"report.summary-as-of": "As of",
 	"report.summary-leg": "Leg {leg}, {from} to {to}",
 	"report.summary-open": "Not both ends of this leg are recorded and sealed, so nothing is compared.",
-	"report.summary-more": "And {count} more, in the comparison further on.",
+	"report.summary-more": "And {count} more, further on.",
+	"report.summary-agreed": "Both sides have agreed: {outcome}. Amounts: {amounts}.",
+	"report.summary-way": "The pack, and what a recorder says of the way",
+	"report.summary-pack": "The pack as shipped was judged: {verdict}.",
+	"report.summary-pack-drop":
+		"The pack as shipped was judged: {verdict}. It protects to a drop of {dropM} m; the design drop is {designM} m.",
 	"report.summary-left-out": "What this edition leaves out, and why",
-	"report.summary-not": "This report decides nothing between the parties. Its first sections say how to read it.",
+	"report.summary-not":
+		"This report decides nothing between the parties. Its first sections say how to read it, and what it leaves out.",
 
 	"report.left-out.planning":
 		"Plans of packs that were tried and not shipped: nobody sealed them, and they are not kept.",
@@ -73,6 +79,7 @@ export const report = {
 	"report.item-value": "Value, as the order says",
 	"report.item-age": "Age",
 	"report.item-age-none": "not recorded",
+	"report.item-age-handed": "new on {boughtOn}, so {months} months old on {on}, when leg {leg} was handed over",
 	"report.item-age-of": "new on {boughtOn}, so {months} months old on {on}",
 	"report.item-mass": "Mass and size",
 	"report.repairer": "Repairer",
@@ -102,6 +109,8 @@ export const report = {
 	"report.record-seal-of": "log entry {index}, {time}, {how}",
 	"report.record-by-link": "through a link",
 	"report.record-by-account": "by an account of the service",
+	"report.record-late": "Between seeing and sealing",
+	"report.record-late-of": "{late}: the seal proves the words from then on, not what was seen earlier",
 	"report.record-fingerprint": "Fingerprint (SHA-256)",
 	"report.record-state": "State of the item",
 	"report.record-amended": "A later record amends this one. It stays, since what was sealed is not taken back.",
@@ -116,6 +125,7 @@ export const report = {
 	"report.record-exhibits": "Exhibits",
 	"report.record-words": "Told on {time} by {channel}:",
 	"report.record-statement": "Statement:",
+	"report.record-untested-count": "Not tested, without a reason given: {count} checks, listed under “{section}”.",
 	"report.record-untested": "Not tested, without a reason given: {checks}.",
 	"report.outer-damage.none-seen": "looked at from outside, no damage seen",
 	"report.outer-damage.seen": "damage seen from outside",
@@ -171,6 +181,7 @@ export const report = {
 		"Each check with what both ends say, the difference with its interval, and the verdict. Computed from the sealed records.",
 	"report.comparison-certain": "Certain",
 	"report.comparison-uncertain": "Not certain",
+	"report.comparison-elsewhere": "Between and outside these legs",
 	"report.comparison-placed": "Where the changes lie",
 	"report.comparison-first": "How good the first test on arrival was",
 	"report.comparison-interval": "{of} between {low} and {high}",
@@ -191,6 +202,7 @@ export const report = {
 	"report.periods": "Periods",
 	"report.periods-text":
 		"Which law holds depends on the contract, the route and where a claim is brought. Below, for each leg, are the dates on which periods begin and the periods of the law that someone chose or that is suggested. They are as noted on the order; they are not sealed.",
+	"report.periods-suggested": "Suggested: {regime}. It follows from what is noted of the leg; nobody has chosen it.",
 	"report.periods-safe": "Whoever may have a claim gives notice at once, and keeps the proof of sending.",
 	"report.periods-general":
 		"General information computed from the dates entered, not legal advice. The contract, mandatory local law and the competent court prevail. The earliest date of any reading stands first. A rule that is called recalled was not read: look it up before you rely on it.",
@@ -216,6 +228,7 @@ export const report = {
 	"report.exhibits-others.blacked-out":
 		"Others get a copy with parts blacked out; the original, sealed, is with {who}. SHA-256 of the copy:",
 	"report.exhibits-others.nothing": "Not handed out; the original, sealed, is with {who}.",
+	"report.exhibits-with.several": "each of those who brought it",
 	"report.exhibits-with.shop": "the shop",
 	"report.exhibits-with.party": "the party who recorded it",
 	"report.exhibits-none": "No sealed record names a photo or file.",
@@ -224,6 +237,7 @@ export const report = {
 	"report.exhibits-file": "Kind and size",
 	"report.exhibits-hash": "SHA-256",
 	"report.exhibits-size": "{type}, {size}",
+	"report.exhibits-same": "The same file, byte for byte, is in {count} records.",
 	"report.exhibits-of": "{view}. {record}",
 
 	"report.method": "Method",

@@ -166,6 +166,10 @@ export const shop = {
 	"spine.draft": "draft, not sealed",
 	"spine.observed": "seen {time}",
 	"spine.sealed": "sealed {time}",
+	"spine.late-days": "sealed {count} days after it was seen",
+	"spine.late-hours": "sealed {count} hours after it was seen",
+	"spine.late-note":
+		"Where a record was sealed more than {hours} hours after it was seen, it says so; the {hours} hours are our choice. Its seal proves the words from then on, not what was seen earlier.",
 	"spine.reported": "as reported",
 	"spine.departure": "Departure from {name}",
 	"spine.arrival": "Arrival at {name}",

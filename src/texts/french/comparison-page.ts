@@ -55,6 +55,8 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.certain.differs": "{check} : changé, {direction}.",
 	"comparison-page.certain.bad-arrival": "{check} : hors limites à l’arrivée ; au départ, {before}.",
 	"comparison-page.certain.bad-both": "{check} : hors limites aux deux bouts.",
+	"comparison-page.certain.apart":
+		"Chaque bout est comparé seul aux limites ; seule la taille d’une différence demande les mêmes moyens aux deux.",
 	"comparison-page.certain.bad-departure": "{check} : hors limites au départ.",
 	"comparison-page.certain.same": "Pareil aux deux bouts : {checks}.",
 	"comparison-page.certain.good-both": "Dans les limites aux deux bouts, pour autant que contrôlé : {checks}.",
@@ -105,7 +107,7 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.change.widened": "Un constat entre les deux ne l’a pas tranché ; l’endroit est donc large.",
 	"comparison-page.span.stay": "chez {holder}",
 	"comparison-page.span.transit": "en route",
-	"comparison-page.span.nobody": "livré, encore entre les mains de personne",
+	"comparison-page.span.nobody": "livré, mais pas encore en mains",
 	"comparison-page.span.unrecorded": "un changement de mains dont personne n’a consigné l’heure",
 	"comparison-page.imported": "lu dans un fichier",
 	"comparison-page.reported-reading": "tel que rapporté",

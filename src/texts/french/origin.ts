@@ -105,6 +105,45 @@ export const origin: ReportTexts["origin"] = {
 	"origin.finding-better-on-arrival": "À l’arrivée, quelque chose était bon qui ne l’était pas avant l’expédition.",
 	"origin.finding-record-contradicts-itself":
 		"Un constat contient des heures ou des valeurs qui ne peuvent être vraies ensemble.",
+	"origin.recorded-peak":
+		"Un enregistreur de chocs sur l’objet (enregistrement {recording}, choc {impact}) a relevé {peakGn} gₙ en chemin ; l’emballage a été évalué avec une limite de {limitGn} gₙ. Les enregistrements ne sont pas scellés.",
+	"origin.recorded-peak-within-design":
+		"Un enregistreur de chocs sur l’objet (enregistrement {recording}, choc {impact}) a relevé {peakGn} gₙ en chemin ; l’emballage a été évalué avec une limite de {limitGn} gₙ. Cela équivaut à une chute de {lowM} à {highM} m, dans les {designM} m pour lesquels un emballage est évalué sur ce trajet. Les enregistrements ne sont pas scellés.",
+	"origin.recorded-drop":
+		"Un enregistreur de chocs dans le colis (enregistrement {recording}, choc {impact}) a relevé en chemin ce que produit une chute de {lowM} à {highM} m ; l’emballage protège jusqu’à {protectedM} m. Les enregistrements ne sont pas scellés.",
+	"origin.recorded-board":
+		"D’après un enregistreur de chocs sur l’objet (enregistrement {recording}, choc {impact}), la carte a oscillé en chemin plus loin que ne le permet la règle sur les cartes. Les enregistrements ne sont pas scellés.",
+	"origin.recorded-none":
+		"Un enregistreur de chocs sur l’objet (enregistrement {recording}) a fonctionné tout le trajet et n’a relevé aucun choc au-delà de ce pour quoi l’emballage et la carte ont été évalués. Les enregistrements ne sont pas scellés.",
+	"origin.recorder-silent-unread":
+		"On ne sait pas si un choc au-delà de la conception a été relevé : l’enregistrement {recording} n’a pas encore été lu.",
+	"origin.recorder-silent-no-pack":
+		"On ne sait pas si un choc au-delà de la conception a été relevé : aucun emballage n’a été scellé auquel comparer l’enregistrement {recording}.",
+	"origin.recorder-silent-clock":
+		"On ne sait pas si un choc au-delà de la conception a été relevé en chemin : personne n’a noté l’horloge de l’enregistrement {recording}, ou de combien elle peut s’écarter.",
+	"origin.recorder-silent-no-line":
+		"On ne sait pas si un choc au-delà de la conception a été relevé en chemin : les constats ne disent pas quand le trajet de l’enregistrement {recording} a commencé et fini.",
+	"origin.recorder-silent-elsewhere":
+		"L’enregistrement {recording} contient un choc au-delà de la conception, mais d’après son horloge il peut aussi bien se situer avant ou après le trajet.",
+	"origin.recorder-silent-open":
+		"On ne sait pas si un choc au-delà de la conception a été relevé : l’enregistrement {recording} en contient un dont les chiffres vont des deux côtés, ou qui ne peut être comparé à l’emballage depuis la place de l’enregistreur.",
+	"origin.recorder-silent-phone":
+		"L’enregistrement {recording} ne contient aucun choc au-delà de la conception, mais un téléphone ne montre pas qu’il n’y en a pas eu.",
+	"origin.recorder-silent-place":
+		"L’enregistrement {recording} ne contient aucun choc au-delà de la conception, mais depuis la place de l’enregistreur il ne montre pas qu’il n’y en a pas eu sur l’objet.",
+	"origin.recorder-silent-axes":
+		"L’enregistrement {recording} ne contient aucun choc au-delà de la conception, mais avec moins de trois axes il ne montre pas qu’il n’y en a pas eu.",
+	"origin.recorder-silent-part":
+		"L’enregistrement {recording} ne contient aucun choc au-delà de la conception, mais il ne couvre pas tout le trajet.",
+	"origin.recorder-silent-gaps":
+		"L’enregistrement {recording} ne contient aucun choc au-delà de la conception, mais des durées y sont sans mesures.",
+	"origin.recorder-silent-slow":
+		"L’enregistrement {recording} ne contient aucun choc au-delà de la conception, mais il a mesuré trop lentement pour les voir tous.",
+	"origin.recorder-silent-range":
+		"L’enregistrement {recording} ne contient aucun choc au-delà de la conception, mais il n’est pas montré que sa plage et son seuil couvrent la limite.",
+	"origin.recorder-silent-kept":
+		"Les chocs gardés de l’enregistrement {recording} ne dépassent pas la conception, mais il en contient plus qu’on n’en garde.",
+
 	"origin.absent-new-mechanical-damage": "Aucun nouveau dommage mécanique n’a été trouvé à l’arrivée.",
 	"origin.absent-pack-mark-matches": "Aucune marque dans l’emballage n’a été trouvée là où est le dommage de l’objet.",
 	"origin.absent-parts-loosened":

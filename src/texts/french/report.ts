@@ -20,9 +20,15 @@ export const report: ReportTexts["report"] = {
 	"report.summary-leg": "Trajet {leg}, de {from} à {to}",
 	"report.summary-open":
 		"Les deux bouts de ce trajet ne sont pas tous deux consignés et scellés ; rien n’est donc comparé.",
-	"report.summary-more": "Et {count} de plus, dans la comparaison plus loin.",
+	"report.summary-more": "Et {count} de plus, plus loin.",
+	"report.summary-agreed": "Les deux côtés se sont accordés : {outcome}. Montants : {amounts}.",
+	"report.summary-way": "L’emballage, et ce qu’un enregistreur dit du trajet",
+	"report.summary-pack": "L’emballage a été évalué ainsi : {verdict}.",
+	"report.summary-pack-drop":
+		"L’emballage a été évalué ainsi : {verdict}. Il protège jusqu’à une chute de {dropM} m ; la chute de calcul est de {designM} m.",
 	"report.summary-left-out": "Ce que cette édition omet, et pourquoi",
-	"report.summary-not": "Ce rapport ne tranche rien entre les parties. Ses premières sections disent comment le lire.",
+	"report.summary-not":
+		"Ce rapport ne tranche rien entre les parties. Ses premières sections disent comment le lire et ce qu’il omet.",
 	"report.left-out.planning":
 		"Les projets d’emballage essayés et non expédiés : personne ne les a scellés, et ils ne sont pas conservés.",
 	"report.left-out.damage-probability":
@@ -98,6 +104,8 @@ export const report: ReportTexts["report"] = {
 	"report.record-seal-of": "entrée {index} du journal, {time}, {how}",
 	"report.record-by-link": "par un lien",
 	"report.record-by-account": "par un compte du service",
+	"report.record-late": "Entre l’observation et le sceau",
+	"report.record-late-of": "{late} : le sceau prouve les mots à partir de là, non ce qui a été vu auparavant",
 	"report.record-fingerprint": "Empreinte (SHA-256)",
 	"report.record-state": "État de l’objet",
 	"report.record-amended":
@@ -113,6 +121,7 @@ export const report: ReportTexts["report"] = {
 	"report.record-exhibits": "Pièces",
 	"report.record-words": "Dit le {time} ; voie : {channel}",
 	"report.record-statement": "Déclaration :",
+	"report.record-untested-count": "Non contrôlés, sans raison donnée : {count} contrôles, énumérés sous « {section} ».",
 	"report.record-untested": "Non contrôlé, sans raison donnée : {checks}.",
 	"report.column-check": "Contrôle",
 	"report.column-result": "Résultat, tel que saisi",
@@ -140,6 +149,7 @@ export const report: ReportTexts["report"] = {
 		"Chaque contrôle avec ce que disent les deux bouts, la différence avec son intervalle, et le résultat. Calculé à partir des constats scellés.",
 	"report.comparison-certain": "Certain",
 	"report.comparison-uncertain": "Pas certain",
+	"report.comparison-elsewhere": "Entre ces trajets et en dehors",
 	"report.comparison-placed": "Où se situent les changements",
 	"report.comparison-first": "Qualité du premier contrôle à l’arrivée",
 	"report.comparison-interval": "{of} entre {low} et {high}",
@@ -155,6 +165,7 @@ export const report: ReportTexts["report"] = {
 		"Ce qui n’a pas été contrôlé ne montre rien, ni dans un sens ni dans l’autre. C’est énuméré de la même façon pour les deux bouts, avec ce qui pourrait encore être établi.",
 	"report.missing-side": "Constatations que personne n’a faites : {side}",
 	"report.periods": "Délais",
+	"report.periods-suggested": "Proposé : {regime}. Cela découle de ce qui est noté du trajet ; personne ne l’a choisi.",
 	"report.periods-safe": "Qui peut avoir une réclamation avise aussitôt, et garde la preuve de l’envoi.",
 	"report.exhibits": "Pièces",
 	"report.exhibits-text":
@@ -165,6 +176,7 @@ export const report: ReportTexts["report"] = {
 	"report.exhibits-file": "Type et taille",
 	"report.exhibits-hash": "SHA-256",
 	"report.exhibits-size": "{type}, {size}",
+	"report.exhibits-same": "Le même fichier, octet pour octet, figure dans {count} constats.",
 	"report.exhibits-of": "{view}. {record}",
 	"report.method": "Méthode",
 	"report.method-text":
@@ -276,6 +288,7 @@ export const report: ReportTexts["report"] = {
 	"report.settlement-text":
 		"Chaque pas des deux côtés, dans l’ordre du journal. Une proposition contient le consentement de son auteur ; elle est un accord dès le consentement de l’autre côté, jusqu’à ce qu’elle soit rouverte.",
 	"report.settlement-state": "Ce qu’il en est advenu",
+	"report.item-age-handed": "neuf le {boughtOn}, donc {months} mois le {on}, à la remise du trajet {leg}",
 	"report.item-age-of": "neuf le {boughtOn}, donc {months} mois le {on}",
 	"report.carrier-notice-none":
 		"Aucun avis au transporteur n’est conservé pour ce trajet. Qui en a envoyé un ajoute ici sa date et la preuve de l’envoi.",
@@ -289,6 +302,7 @@ export const report: ReportTexts["report"] = {
 	"report.exhibits-others.blacked-out":
 		"Les autres reçoivent une copie aux parties noircies ; l’original scellé se trouve chez : {who}. SHA-256 de la copie :",
 	"report.exhibits-others.nothing": "Non remis ; l’original scellé se trouve chez : {who}.",
+	"report.exhibits-with.several": "chacun de ceux qui l’ont apporté",
 	"report.exhibits-with.shop": "le réparateur",
 	"report.exhibits-with.party": "la partie qui l’a consigné",
 };

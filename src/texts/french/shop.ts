@@ -24,6 +24,10 @@ export const shop: ReportTexts["shop"] = {
 	"shop.mode-kind.mixed": "mixte",
 	"shop.mode-kind.carried-by-hand": "porté à la main",
 	"shop.parcel-mass": "Masse du colis",
+	"spine.late-days": "scellé {count} jours après l’observation",
+	"spine.late-hours": "scellé {count} heures après l’observation",
+	"spine.late-note":
+		"Quand un constat a été scellé plus de {hours} heures après l’observation, il le dit ; les {hours} heures sont notre choix. Son sceau prouve les mots à partir de là, non ce qui a été vu auparavant.",
 	"spine.reported": "tel que rapporté",
 	"spine.departure": "Départ de chez {name}",
 	"spine.arrival": "Arrivée chez {name}",

@@ -55,6 +55,8 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.certain.differs": "{check}: verändert, {direction}.",
 	"comparison-page.certain.bad-arrival": "{check}: nach der Ankunft außerhalb der Grenzen; beim Abgang {before}.",
 	"comparison-page.certain.bad-both": "{check}: an beiden Enden außerhalb der Grenzen.",
+	"comparison-page.certain.apart":
+		"Jedes Ende wird für sich an den Grenzen gemessen; nur die Größe eines Unterschieds braucht an beiden dieselben Mittel.",
 	"comparison-page.certain.bad-departure": "{check}: beim Abgang außerhalb der Grenzen.",
 	"comparison-page.certain.same": "An beiden Enden gleich: {checks}.",
 	"comparison-page.certain.good-both": "An beiden Enden innerhalb der Grenzen, soweit geprüft: {checks}.",

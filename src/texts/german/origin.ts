@@ -104,6 +104,45 @@ export const origin: ReportTexts["origin"] = {
 	"origin.finding-better-on-arrival": "Nach der Ankunft war etwas gut, das vor dem Versand nicht gut war.",
 	"origin.finding-record-contradicts-itself":
 		"Ein Protokoll enthält Zeiten oder Werte, die nicht zusammen wahr sein können.",
+	"origin.recorded-peak":
+		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Stoß {impact}) zeichnete unterwegs {peakGn} gₙ auf; die Verpackung wurde mit einer Grenze von {limitGn} gₙ bewertet. Aufzeichnungen sind nicht versiegelt.",
+	"origin.recorded-peak-within-design":
+		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Stoß {impact}) zeichnete unterwegs {peakGn} gₙ auf; die Verpackung wurde mit einer Grenze von {limitGn} gₙ bewertet. Das entspricht einem Fall aus {lowM} bis {highM} m, innerhalb der {designM} m, für die eine Verpackung auf diesem Weg bewertet wird. Aufzeichnungen sind nicht versiegelt.",
+	"origin.recorded-drop":
+		"Ein Stoßschreiber im Paket (Aufzeichnung {recording}, Stoß {impact}) zeichnete unterwegs auf, was ein Fall aus {lowM} bis {highM} m bewirkt; die Verpackung schützt bis {protectedM} m. Aufzeichnungen sind nicht versiegelt.",
+	"origin.recorded-board":
+		"Nach einem Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Stoß {impact}) schwang die Platine unterwegs weiter, als die Regel für Platinen erlaubt. Aufzeichnungen sind nicht versiegelt.",
+	"origin.recorded-none":
+		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}) lief den ganzen Weg mit und zeichnete keinen Stoß über dem auf, wofür Verpackung und Platine bewertet wurden. Aufzeichnungen sind nicht versiegelt.",
+	"origin.recorder-silent-unread":
+		"Ob ein Stoß über der Auslegung aufgezeichnet wurde, ist nicht bekannt: Aufzeichnung {recording} wurde noch nicht gelesen.",
+	"origin.recorder-silent-no-pack":
+		"Ob ein Stoß über der Auslegung aufgezeichnet wurde, ist nicht bekannt: Es wurde keine Verpackung versiegelt, an der Aufzeichnung {recording} zu messen wäre.",
+	"origin.recorder-silent-clock":
+		"Ob unterwegs ein Stoß über der Auslegung aufgezeichnet wurde, ist nicht bekannt: Niemand hat die Uhr von Aufzeichnung {recording} notiert, oder wie weit sie abweichen kann.",
+	"origin.recorder-silent-no-line":
+		"Ob unterwegs ein Stoß über der Auslegung aufgezeichnet wurde, ist nicht bekannt: Die Protokolle sagen nicht, wann der Weg von Aufzeichnung {recording} begann und endete.",
+	"origin.recorder-silent-elsewhere":
+		"Aufzeichnung {recording} enthält einen Stoß über der Auslegung, der nach ihrer Uhr aber ebenso vor oder nach dem Weg liegen kann.",
+	"origin.recorder-silent-open":
+		"Ob ein Stoß über der Auslegung aufgezeichnet wurde, ist offen: Aufzeichnung {recording} enthält einen, dessen Zahlen nach beiden Seiten reichen oder sich vom Platz des Schreibers aus nicht an der Verpackung messen lassen.",
+	"origin.recorder-silent-phone":
+		"Aufzeichnung {recording} enthält keinen Stoß über der Auslegung, aber ein Telefon zeigt nicht, dass es keinen gab.",
+	"origin.recorder-silent-place":
+		"Aufzeichnung {recording} enthält keinen Stoß über der Auslegung, zeigt vom Platz des Schreibers aus aber nicht, dass es am Gegenstand keinen gab.",
+	"origin.recorder-silent-axes":
+		"Aufzeichnung {recording} enthält keinen Stoß über der Auslegung, zeigt mit weniger als drei Achsen aber nicht, dass es keinen gab.",
+	"origin.recorder-silent-part":
+		"Aufzeichnung {recording} enthält keinen Stoß über der Auslegung, deckt aber nicht den ganzen Weg ab.",
+	"origin.recorder-silent-gaps":
+		"Aufzeichnung {recording} enthält keinen Stoß über der Auslegung, hat aber Zeiten ohne Messwerte.",
+	"origin.recorder-silent-slow":
+		"Aufzeichnung {recording} enthält keinen Stoß über der Auslegung, tastete aber zu langsam ab, um jeden zu sehen.",
+	"origin.recorder-silent-range":
+		"Aufzeichnung {recording} enthält keinen Stoß über der Auslegung; dass ihr Messbereich und ihre Schwelle die Grenze erfassen, ist aber nicht gezeigt.",
+	"origin.recorder-silent-kept":
+		"Die behaltenen Stöße von Aufzeichnung {recording} liegen nicht über der Auslegung, sie enthält aber mehr, als behalten wurden.",
+
 	"origin.absent-new-mechanical-damage": "Nach der Ankunft wurde kein neuer mechanischer Schaden gefunden.",
 	"origin.absent-pack-mark-matches":
 		"In der Verpackung wurde keine Spur dort gefunden, wo der Schaden am Gegenstand ist.",

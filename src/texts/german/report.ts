@@ -20,10 +20,15 @@ export const report: ReportTexts["report"] = {
 	"report.summary-leg": "Teilstrecke {leg}, {from} an {to}",
 	"report.summary-open":
 		"Nicht beide Enden dieser Teilstrecke sind festgehalten und versiegelt, daher wird nichts verglichen.",
-	"report.summary-more": "Und {count} weitere, im Vergleich weiter hinten.",
+	"report.summary-more": "Und {count} weitere, weiter hinten.",
+	"report.summary-agreed": "Beide Seiten haben zugestimmt: {outcome}. Beträge: {amounts}.",
+	"report.summary-way": "Die Verpackung, und was ein Stoßschreiber vom Weg sagt",
+	"report.summary-pack": "Die Verpackung wurde so bewertet: {verdict}.",
+	"report.summary-pack-drop":
+		"Die Verpackung wurde so bewertet: {verdict}. Sie schützt bis zu einem Fall aus {dropM} m; die Bemessungsfallhöhe ist {designM} m.",
 	"report.summary-left-out": "Was diese Ausgabe weglässt, und warum",
 	"report.summary-not":
-		"Dieser Bericht entscheidet nichts zwischen den Parteien. Seine ersten Abschnitte sagen, wie er zu lesen ist.",
+		"Dieser Bericht entscheidet nichts zwischen den Parteien. Seine ersten Abschnitte sagen, wie er zu lesen ist und was er weglässt.",
 	"report.left-out.planning":
 		"Pläne von Verpackungen, die erwogen und nicht versandt wurden: Niemand hat sie versiegelt, und sie werden nicht aufbewahrt.",
 	"report.left-out.damage-probability":
@@ -99,6 +104,8 @@ export const report: ReportTexts["report"] = {
 	"report.record-seal-of": "Eintrag {index} des Logbuchs, {time}, {how}",
 	"report.record-by-link": "über einen Link",
 	"report.record-by-account": "durch ein Konto des Dienstes",
+	"report.record-late": "Zwischen Beobachtung und Siegel",
+	"report.record-late-of": "{late}: Das Siegel belegt die Worte von da an, nicht, was vorher gesehen wurde",
 	"report.record-fingerprint": "Fingerabdruck (SHA-256)",
 	"report.record-state": "Zustand des Gegenstands",
 	"report.record-amended":
@@ -114,6 +121,8 @@ export const report: ReportTexts["report"] = {
 	"report.record-exhibits": "Belege",
 	"report.record-words": "Mitgeteilt am {time}, Weg: {channel}",
 	"report.record-statement": "Erklärung:",
+	"report.record-untested-count":
+		"Ohne Angabe eines Grundes nicht geprüft: {count} Prüfungen, aufgeführt unter „{section}“.",
 	"report.record-untested": "Nicht geprüft, ohne Angabe eines Grundes: {checks}.",
 	"report.column-check": "Prüfung",
 	"report.column-result": "Ergebnis, wie eingegeben",
@@ -141,6 +150,7 @@ export const report: ReportTexts["report"] = {
 		"Jede Prüfung mit dem, was beide Enden sagen, der Differenz mit ihrem Intervall und dem Ergebnis. Berechnet aus den versiegelten Protokollen.",
 	"report.comparison-certain": "Sicher",
 	"report.comparison-uncertain": "Nicht sicher",
+	"report.comparison-elsewhere": "Zwischen diesen Teilstrecken und außerhalb",
 	"report.comparison-placed": "Wo die Veränderungen liegen",
 	"report.comparison-first": "Wie gut die erste Prüfung nach der Ankunft war",
 	"report.comparison-interval": "{of} zwischen {low} und {high}",
@@ -156,6 +166,8 @@ export const report: ReportTexts["report"] = {
 		"Was nicht geprüft wurde, zeigt weder das eine noch das andere. Es ist für beide Enden gleich aufgeführt, und was noch herauszufinden wäre, steht dabei.",
 	"report.missing-side": "Befunde, die niemand erhoben hat: {side}",
 	"report.periods": "Fristen",
+	"report.periods-suggested":
+		"Vorgeschlagen: {regime}. Das folgt aus dem, was zur Teilstrecke vermerkt ist; niemand hat es gewählt.",
 	"report.periods-safe": "Wer einen Anspruch haben kann, zeigt sofort an und bewahrt den Nachweis der Absendung auf.",
 	"report.exhibits": "Belege",
 	"report.exhibits-text":
@@ -166,6 +178,7 @@ export const report: ReportTexts["report"] = {
 	"report.exhibits-file": "Art und Größe",
 	"report.exhibits-hash": "SHA-256",
 	"report.exhibits-size": "{type}, {size}",
+	"report.exhibits-same": "Dieselbe Datei, Byte für Byte, steht in {count} Protokollen.",
 	"report.exhibits-of": "{view}. {record}",
 	"report.method": "Verfahren",
 	"report.method-text":
@@ -276,6 +289,8 @@ export const report: ReportTexts["report"] = {
 	"report.settlement-text":
 		"Jeder Schritt beider Seiten, in der Reihenfolge des Logbuchs. Ein Vorschlag enthält die Zustimmung dessen, der ihn macht; mit der Zustimmung der anderen Seite ist er eine Einigung, bis sie wieder geöffnet wird.",
 	"report.settlement-state": "Was daraus wurde",
+	"report.item-age-handed":
+		"neu am {boughtOn}, also {months} Monate alt am {on}, als Teilstrecke {leg} übergeben wurde",
 	"report.item-age-of": "neu am {boughtOn}, also {months} Monate alt am {on}",
 	"report.carrier-notice-none":
 		"Für diese Teilstrecke ist keine Schadensanzeige an den Frachtführer aufbewahrt. Wer eine gesandt hat, fügt hier ihr Datum und den Nachweis der Absendung hinzu.",
@@ -289,6 +304,7 @@ export const report: ReportTexts["report"] = {
 	"report.exhibits-others.blacked-out":
 		"Andere erhalten eine Kopie mit geschwärzten Teilen; das versiegelte Original liegt bei: {who}. SHA-256 der Kopie:",
 	"report.exhibits-others.nothing": "Nicht ausgehändigt; das versiegelte Original liegt bei: {who}.",
+	"report.exhibits-with.several": "jedem, der es einreichte",
 	"report.exhibits-with.shop": "dem Reparaturbetrieb",
 	"report.exhibits-with.party": "der Partei, die es festhielt",
 };

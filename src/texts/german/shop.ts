@@ -24,6 +24,10 @@ export const shop: ReportTexts["shop"] = {
 	"shop.mode-kind.mixed": "gemischt",
 	"shop.mode-kind.carried-by-hand": "von Hand getragen",
 	"shop.parcel-mass": "Masse des Pakets",
+	"spine.late-days": "{count} Tage nach der Beobachtung versiegelt",
+	"spine.late-hours": "{count} Stunden nach der Beobachtung versiegelt",
+	"spine.late-note":
+		"Wurde ein Protokoll mehr als {hours} Stunden nach der Beobachtung versiegelt, so steht es dabei; die {hours} Stunden sind unsere Wahl. Sein Siegel belegt die Worte von da an, nicht, was vorher gesehen wurde.",
 	"spine.reported": "wie berichtet",
 	"spine.departure": "Abgang bei {name}",
 	"spine.arrival": "Ankunft bei {name}",

@@ -6,7 +6,14 @@ import type { ReportKey } from "../../../texts/say.ts";
 import { offsetOf } from "../../../texts/shown-time.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
 import { unitSymbol } from "../../../texts/unit-symbol.ts";
-import { isComparable, isTested, leadScreen, rowName, type TimeWriter } from "../../comparison/lead-screen.ts";
+import {
+	isComparable,
+	isHeldApart,
+	isTested,
+	leadScreen,
+	rowName,
+	type TimeWriter,
+} from "../../comparison/lead-screen.ts";
 import type { SealedRecord } from "../../records/record-views.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
 import { legTitle } from "./transit.ts";
@@ -23,14 +30,29 @@ export function comparison(report: ReportFacts): Section {
 		blocks: [
 			paragraph(say("report.comparison-text")),
 			...report.legs.flatMap((leg) => [subheading(legTitle(report, leg.leg)), ...legBlocks(leg, report.speaker)]),
+			...betweenLegs(report),
 		],
 	};
+}
+
+/** Changes on no leg that is told above, once: those that happened in somebody's keeping. */
+function betweenLegs({ legs, speaker }: ReportFacts): Block[] {
+	const told = legs
+		.filter(({ found }) => found.departure !== null && found.arrival !== null)
+		.map(({ found }) => leadScreen(found, claimedTimeWriter(speaker), speaker));
+	const onLegs = new Set(told.flatMap(({ placed }) => placed));
+	const others = new Set(told.flatMap(({ elsewhere }) => elsewhere).filter((words) => !onLegs.has(words)));
+	if (others.size === 0) return [];
+	return [
+		subheading(speaker.say("report.comparison-elsewhere")),
+		...sentences(speaker.say("report.comparison-placed"), [...others]),
+	];
 }
 
 function legBlocks({ found, view }: ReportLeg, speaker: Speaker): Block[] {
 	const { say } = speaker;
 	if (found.departure === null || found.arrival === null) return [paragraph(say("report.summary-open"))];
-	const { certain, uncertain, placed, elsewhere } = leadScreen(found, claimedTimeWriter(speaker), speaker);
+	const { certain, uncertain, placed } = leadScreen(found, claimedTimeWriter(speaker), speaker);
 	const tested = found.comparison.rows.filter((row) => isTested(row.departure) || isTested(row.arrival));
 	const columns = (["check", "departure", "arrival", "verdict"] as const).map((name) =>
 		say(`comparison-page.column.${name}`),
@@ -39,7 +61,7 @@ function legBlocks({ found, view }: ReportLeg, speaker: Speaker): Block[] {
 		paragraph(say(`comparison-page.lead.${found.comparison.outcome}` as ReportKey), "note"),
 		...sentences(say("report.comparison-certain"), certain),
 		...sentences(say("report.comparison-uncertain"), uncertain),
-		...sentences(say("report.comparison-placed"), [...placed, ...elsewhere]),
+		...sentences(say("report.comparison-placed"), placed),
 		...(isComparable(found) ? [] : [paragraph(say("comparison-page.checks-apart"), "note")]),
 		...(tested.length === 0
 			? []
@@ -72,7 +94,12 @@ function rowCells(row: ComparisonRow, { departure, arrival }: ReportLeg["found"]
 		rowName(row, speaker),
 		readingAt(departure, row, "departure", speaker),
 		readingAt(arrival, row, "arrival", speaker),
-		[`${headline}.`, ...numbers(row, speaker), speak(why)].join(" "),
+		[
+			`${headline}.`,
+			...numbers(row, speaker),
+			speak(why),
+			...(judged !== null && isHeldApart(judged) ? [say("comparison-page.certain.apart")] : []),
+		].join(" "),
 	];
 }
 

@@ -1,12 +1,13 @@
 /** Where the item was between any two records, and on which of these stretches a change lies. */
 import { paragraph, type Section, table } from "../../../reports/report.ts";
 import type { ReportKey } from "../../../texts/say.ts";
+import { isSealedLate, lateSealNote, sealedLateWords } from "../../records/sealed-late.ts";
 import type { ReportFacts } from "../report-facts.ts";
 import { claimed, nameOfParty, stateOf, titleOf } from "../report-words.ts";
 
 export function custody(report: ReportFacts): Section {
 	const { line, records, order, speaker } = report;
-	const { say, showTime } = speaker;
+	const { say, showTime, between } = speaker;
 	const rows = line.recordIds.flatMap((id, place) => {
 		const record = records.find(({ view }) => view.id === id);
 		if (record === undefined) return [];
@@ -16,7 +17,12 @@ export function custody(report: ReportFacts): Section {
 			[
 				claimed(observed, speaker),
 				say("report.custody-seen", { what: titleOf(order, record, speaker), state: stateOf(record, speaker) }),
-				say("report.custody-sealed", { index: String(record.entry.index), time: showTime(record.entry.time) }),
+				[
+					say("report.custody-sealed", { index: String(record.entry.index), time: showTime(record.entry.time) }),
+					sealedLateWords({ seenAt: observed.at, sealedAt: record.entry.time }, speaker),
+				]
+					.filter((words) => words !== null)
+					.join(between),
 			],
 			...line.spans.flatMap((span, at) =>
 				span.afterRecordId === id && span.beforeRecordId === next ? [spanRow(report, at)] : [],
@@ -28,6 +34,9 @@ export function custody(report: ReportFacts): Section {
 		title: say("report.custody"),
 		blocks: [
 			paragraph(say("report.custody-text")),
+			...(records.some(({ statement, entry }) => isSealedLate({ seenAt: statement.observed.at, sealedAt: entry.time }))
+				? [paragraph(lateSealNote(speaker))]
+				: []),
 			rows.length === 0 ? paragraph(say("report.none")) : table(head, [3, 5, 3], rows),
 		],
 	};

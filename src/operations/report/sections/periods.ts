@@ -35,7 +35,7 @@ function legBlocks({ leg, found, claim }: ReportLeg, speaker: Speaker): Block[] 
 	const head = ["what", "date", "missed", "source"].map((name) => say(`report.periods-${name}` as ReportKey));
 	return [
 		begin,
-		paragraph(say(regimeBasis === "chosen" ? "periods.chosen" : "periods.suggested", { regime: law }), "note"),
+		paragraph(say(regimeBasis === "chosen" ? "periods.chosen" : "report.periods-suggested", { regime: law }), "note"),
 		table(
 			head,
 			[4, 3, 4, 4],

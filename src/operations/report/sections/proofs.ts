@@ -5,6 +5,7 @@ import { isReportKey, type ReportKey } from "../../../texts/say.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
 import { isTested, rowName } from "../../comparison/lead-screen.ts";
 import type { FileHandOut } from "../../pictures/hand-out.ts";
+import type { Naming } from "../numbered-exhibits.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
 import { titleOf } from "../report-words.ts";
 import { legTitle } from "./transit.ts";
@@ -12,16 +13,12 @@ import { legTitle } from "./transit.ts";
 export function exhibits({ exhibits: all, handOuts, order, speaker }: ReportFacts): Section {
 	const { say } = speaker;
 	const head = (["number", "what", "file", "hash"] as const).map((name) => say(`report.exhibits-${name}`));
-	const rows = all.map(({ number, view, note, mediaType, sizeBytes, sha256, record }) => {
-		const key = `arrival.view.${view}`;
-		const shown = [isReportKey(key) ? say(key) : view, ...(note === null ? [] : [note])].join(": ");
-		return [
-			number,
-			say("report.exhibits-of", { view: shown, record: titleOf(order, record, speaker) }),
-			say("report.exhibits-size", { type: mediaType, size: sizeWords(sizeBytes, speaker) }),
-			[twoLines(sha256), ...handOutWords(handOuts.get(sha256), speaker)].join("\n"),
-		];
-	});
+	const rows = all.map(({ number, mediaType, sizeBytes, sha256, namings }) => [
+		number,
+		namingWords(namings, order, speaker),
+		say("report.exhibits-size", { type: mediaType, size: sizeWords(sizeBytes, speaker) }),
+		[twoLines(sha256), ...handOutWords(handOuts.get(sha256), speaker)].join("\n"),
+	]);
 	return {
 		title: say("report.exhibits"),
 		blocks:
@@ -31,17 +28,37 @@ export function exhibits({ exhibits: all, handOuts, order, speaker }: ReportFact
 	};
 }
 
+/** What the records say of a file, the same words once; and that it is one file where several name it. */
+function namingWords(namings: readonly Naming[], order: ReportFacts["order"], speaker: Speaker): string {
+	const { say, between } = speaker;
+	const byWords = new Map<string, string[]>();
+	for (const { view, note, record } of namings) {
+		const key = `arrival.view.${view}`;
+		const words = [isReportKey(key) ? say(key) : view, ...(note === null ? [] : [note])].join(": ");
+		byWords.set(words, [...(byWords.get(words) ?? []), titleOf(order, record, speaker)]);
+	}
+	const records = new Set(namings.map(({ record }) => record.view.id));
+	return [
+		...[...byWords].map(([view, titles]) =>
+			say("report.exhibits-of", { view, record: [...new Set(titles)].join(between) }),
+		),
+		...(records.size > 1 ? [say("report.exhibits-same", { count: records.size })] : []),
+	].join("\n");
+}
+
 /** What others get where it is not the original. */
 function handOutWords(found: FileHandOut | undefined, { say }: Speaker): string[] {
 	if (found === undefined || found.use.stored_sha256 === null) return [];
-	const { others, use } = found;
+	const { others, takers } = found;
 	if (others.form === "original") return [];
-	const said = say(`report.exhibits-others.${others.form}`, { who: say(`report.exhibits-with.${holderOf(use)}`) });
+	const said = say(`report.exhibits-others.${others.form}`, { who: say(`report.exhibits-with.${holderOf(takers)}`) });
 	return [said, ...("copy" in others ? [twoLines(others.copy.sha256)] : [])];
 }
 
-function holderOf({ taker }: FileHandOut["use"]): "shop" | "party" {
-	return taker === "shop" ? "shop" : "party";
+/** Several may have brought the same bytes. */
+export function holderOf(takers: readonly string[]): "shop" | "party" | "several" {
+	if (takers.length > 1) return "several";
+	return takers[0] === "shop" ? "shop" : "party";
 }
 
 function twoLines(sha256: string): string {
@@ -69,7 +86,7 @@ export function method(report: ReportFacts): Section {
 }
 
 function methodRows({ found }: ReportLeg, speaker: Speaker): string[][] {
-	const { say, writeNumber } = speaker;
+	const { say, writeNumber, between } = speaker;
 	return found.comparison.rows.flatMap((row) => {
 		const { comparison, check } = row;
 		if (comparison.status !== "assessed" || (!isTested(row.departure) && !isTested(row.arrival))) return [];
@@ -85,7 +102,7 @@ function methodRows({ found }: ReportLeg, speaker: Speaker): string[][] {
 			comparability: say(`report.method-comparability.${comparability}` as ReportKey),
 			better: say(`report.method-better.${betterIs}` as ReportKey),
 		});
-		return [[rowName(row, speaker), rule, numbers.join("; ") || "–"]];
+		return [[rowName(row, speaker), rule, numbers.join(between) || "–"]];
 	});
 }
 

@@ -8,6 +8,7 @@ import { quantityWords, readingWords } from "../../../texts/reading-words.ts";
 import { isReportKey, type ReportKey } from "../../../texts/say.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
 import type { SealedRecord } from "../../records/record-views.ts";
+import { sealedLateWords } from "../../records/sealed-late.ts";
 import { numbersOf } from "../numbered-exhibits.ts";
 import type { ReportFacts } from "../report-facts.ts";
 import {
@@ -46,7 +47,7 @@ function recordBlocks(report: ReportFacts, record: SealedRecord, n: number): Blo
 		facts([...sealFacts(report, record), ...stateFacts(report, record)]),
 		...(view.supersededBy === null ? [] : [paragraph(say("report.record-amended"), "note")]),
 		...quotes(statement, speaker),
-		...readings(statement, speaker),
+		...readings(report, record),
 	];
 }
 
@@ -54,6 +55,7 @@ function sealFacts({ order, entries, speaker }: ReportFacts, { statement, view, 
 	const { say, showTime } = speaker;
 	const how = throughWhat(entry.byId, speaker);
 	const names = [statement.recordedBy, nameOfParty(order, view.holderId)].filter((name) => name !== undefined);
+	const late = sealedLateWords({ seenAt: statement.observed.at, sealedAt: entry.time }, speaker);
 	const isByLink = entry.byId.startsWith("lnk_");
 	return known(
 		speaker,
@@ -64,6 +66,7 @@ function sealFacts({ order, entries, speaker }: ReportFacts, { statement, view, 
 			"report.record-seal",
 			say("report.record-seal-of", { index: String(entry.index), time: showTime(entry.time), how }),
 		],
+		["report.record-late", late === null ? null : say("report.record-late-of", { late })],
 		["report.record-fingerprint", entry.statementSha256],
 		[
 			"log.party-signature",
@@ -93,8 +96,8 @@ function stateFacts({ exhibits, speaker }: ReportFacts, record: SealedRecord) {
 		speaker,
 		["report.record-state", stateOf(record, speaker)],
 		["arrival.serial-number", identity.serialNumber === undefined ? null : told(identity.serialNumber, speaker)],
-		["report.record-marks", typed(identity.marks ?? [], "; ")],
-		["report.record-set-up", typed(setUpWords, "; ")],
+		["report.record-marks", typed(identity.marks ?? [], speaker.between)],
+		["report.record-set-up", typed(setUpWords, speaker.between)],
 		["report.record-parcel", parcelWords(record.statement, speaker) || null],
 		["report.record-exhibits", numbersOf(record, exhibits) || null],
 	);
@@ -102,7 +105,7 @@ function stateFacts({ exhibits, speaker }: ReportFacts, record: SealedRecord) {
 
 /** What was noted of the parcel. */
 export function parcelWords({ parcel }: OpenedStatement, speaker: Speaker): string {
-	const { say } = speaker;
+	const { say, between } = speaker;
 	if (parcel === undefined) return "";
 	const { mass, outerDamage, sealsIntact, indicatorTripped, remark } = parcel;
 	return [
@@ -113,7 +116,7 @@ export function parcelWords({ parcel }: OpenedStatement, speaker: Speaker): stri
 			? []
 			: [say(indicatorTripped ? "report.record-indicator" : "report.record-indicator-not")]),
 		...(remark === undefined ? [] : [told(remark, speaker)]),
-	].join("; ");
+	].join(between);
 }
 
 /** Someone's own words, in their own language. */
@@ -137,13 +140,20 @@ function quotes({ reported, statement }: OpenedStatement, speaker: Speaker): Blo
 	];
 }
 
-function readings(statement: OpenedStatement, speaker: Speaker): Block[] {
-	const { say } = speaker;
+function readings({ legs, speaker }: ReportFacts, { view, statement }: SealedRecord): Block[] {
+	const { say, between } = speaker;
 	const checks = checksOf(statement.itemClass);
 	const isSilent = ({ notTested }: StatementReading<unknown>) => notTested?.reason === "not-recorded";
 	const told = statement.readings.filter((reading) => !isSilent(reading));
 	const silent = statement.readings.filter(isSilent).map((reading) => nameOfReading(reading, checks, speaker));
 	const head = [say("report.column-check"), say("report.column-result"), say("report.column-how")];
+	// The ends of a compared leg are listed once, with what nobody tested there.
+	const isListed = legs.some(
+		({ found: { departure, arrival } }) =>
+			departure !== null && arrival !== null && [departure, arrival].some((end) => end.view.id === view.id),
+	);
+	const untested = say("report.record-untested", { checks: silent.join(between) });
+	const listed = say("report.record-untested-count", { count: silent.length, section: say("report.missing") });
 	const rows = told.map((reading) => [
 		nameOfReading(reading, checks, speaker),
 		readingWords(reading, checks.find(({ id }) => id === reading.check)?.kind, speaker),
@@ -151,7 +161,7 @@ function readings(statement: OpenedStatement, speaker: Speaker): Block[] {
 	]);
 	return [
 		...(rows.length === 0 ? [] : [table(head, [5, 4, 3], rows)]),
-		...(silent.length === 0 ? [] : [paragraph(say("report.record-untested", { checks: silent.join("; ") }), "small")]),
+		...(silent.length === 0 ? [] : [paragraph(isListed ? listed : untested, "small")]),
 	];
 }
 

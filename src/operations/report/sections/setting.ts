@@ -1,9 +1,10 @@
 /** Sections that say what is asked, how to read the answer, who ran the server, and what the item is. */
-import { facts, list, paragraph, type Section, type Words } from "../../../reports/report.ts";
+import { facts, list, paragraph, type Section, subheading, type Words } from "../../../reports/report.ts";
 import { isolated } from "../../../texts/isolated.ts";
 import { itemName } from "../../../texts/item-name.ts";
 import { inMillimetres } from "../../../texts/millimetres.ts";
 import type { ReportKey } from "../../../texts/say.ts";
+import { leftOut } from "../left-out.ts";
 import type { ReportFacts } from "../report-facts.ts";
 import { ageWords, known, money, typedText } from "../report-words.ts";
 
@@ -11,7 +12,8 @@ export function question({ speaker: { say } }: ReportFacts): Section {
 	return { title: say("report.question"), blocks: [paragraph(say("report.question-text"))] };
 }
 
-export function howToRead({ speaker: { say } }: ReportFacts): Section {
+export function howToRead({ edition, speaker }: ReportFacts): Section {
+	const { say } = speaker;
 	return {
 		title: say("report.reading"),
 		blocks: [
@@ -19,6 +21,8 @@ export function howToRead({ speaker: { say } }: ReportFacts): Section {
 			paragraph(say("report.reading-intervals")),
 			paragraph(say("report.reading-numbers")),
 			paragraph(say("report.reading-not"), "note"),
+			subheading(say("report.summary-left-out")),
+			list(leftOut(edition, speaker)),
 		],
 	};
 }
@@ -72,7 +76,8 @@ export function item(report: ReportFacts): Section {
 }
 
 /** What the order says of the item itself. */
-export function itemFacts({ order, asOf, speaker }: ReportFacts): (readonly [string, Words])[] {
+export function itemFacts(report: ReportFacts): (readonly [string, Words])[] {
+	const { order, speaker } = report;
 	const { say, writeNumber, writeDigits } = speaker;
 	const { item: of } = order;
 	const sides = [of.lengthM, of.widthM, of.heightM];
@@ -86,7 +91,7 @@ export function itemFacts({ order, asOf, speaker }: ReportFacts): (readonly [str
 		["report.item-class", say(`shop.class.${of.class}` as ReportKey)],
 		["report.item-serial", of.serialNumber ?? say("report.transit-not-noted")],
 		["report.item-value", money(of.value, speaker) ?? say("report.transit-not-noted")],
-		["report.item-age", ageWords(of.boughtOn, asOf, speaker)],
+		["report.item-age", ageWords(report)],
 		["report.item-mass", [mass, size].filter((part) => part !== null).join(", ") || null],
 	);
 }

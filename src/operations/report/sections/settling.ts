@@ -33,7 +33,7 @@ export function settlement(report: ReportFacts): Section {
 }
 
 function statementBlocks({ order, records, speaker }: ReportFacts, position: PositionView): Block[] {
-	const { say } = speaker;
+	const { say, between } = speaker;
 	const { answers, consignmentId, number } = position;
 	const leg = order.consignments.find(({ id }) => id === consignmentId);
 	const named = records.filter(({ view }) => position.recordIds.includes(view.id));
@@ -46,7 +46,9 @@ function statementBlocks({ order, records, speaker }: ReportFacts, position: Pos
 		leg === undefined ? null : say("settling.about-leg", { leg: leg.leg }),
 		named.length === 0
 			? null
-			: say("settling.about-records", { records: named.map((record) => titleOf(order, record, speaker)).join("; ") }),
+			: say("settling.about-records", {
+					records: named.map((record) => titleOf(order, record, speaker)).join(between),
+				}),
 		checksWords(position, speaker),
 	].filter((words) => words !== null);
 	return [

@@ -20,7 +20,7 @@ export function support(report: ReportFacts): Section {
 	};
 }
 
-function originBlocks({ origins, turnsOn, cautions, nextTests }: Origin, { say }: Speaker): Block[] {
+function originBlocks({ origins, turnsOn, cautions, nextTests }: Origin, { say, between }: Speaker): Block[] {
 	const borne = origins.filter((one) => one.support !== "not-tested");
 	const open = origins.filter((one) => one.support === "not-tested");
 	const head = (["origin", "for", "against", "support"] as const).map((name) => say(`comparison-page.origin.${name}`));
@@ -35,7 +35,7 @@ function originBlocks({ origins, turnsOn, cautions, nextTests }: Origin, { say }
 		...(rows.length === 0 ? [] : [table(head, [3, 4, 4, 4], rows)]),
 		...(open.length === 0
 			? []
-			: [paragraph(say("comparison-page.origin.open", { origins: open.map(({ name }) => name).join("; ") }))]),
+			: [paragraph(say("comparison-page.origin.open", { origins: open.map(({ name }) => name).join(between) }))]),
 		...(turnsOn === null ? [] : [paragraph(say("comparison-page.origin.turns", { finding: turnsOn.says }))]),
 		paragraph(say("comparison-page.tests"), "note"),
 		list(nextTests.map(({ says, why }) => `${says} ${why}`)),
@@ -64,13 +64,13 @@ export function missing(report: ReportFacts): Section {
 }
 
 function untested({ found }: ReportLeg, speaker: Speaker): Block[] {
-	const { say } = speaker;
+	const { say, between } = speaker;
 	if (found.departure === null || found.arrival === null) return [paragraph(say("report.summary-open"))];
 	return (["departure", "arrival"] as const).flatMap((end) => {
 		const names = found.comparison.rows.filter((row) => !isTested(row[end])).map((row) => rowName(row, speaker));
 		return [
 			paragraph(say(`comparison-page.untested.${end}` as ReportKey), "note"),
-			paragraph(names.join("; ") || say("comparison-page.untested-none")),
+			paragraph(names.join(between) || say("comparison-page.untested-none")),
 		];
 	});
 }
