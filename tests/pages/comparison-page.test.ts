@@ -1,5 +1,7 @@
 /** What the comparison page says first, for the outcomes that a whole comparison can have. Own regression cases. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { ORIGIN_TEST_RULES } from "../../src/catalogue/origins/tests.ts";
+import { say, type TextKey } from "../../src/texts/say.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 import { customerScene } from "./customer-scene.ts";
 
@@ -75,6 +77,18 @@ describe("the comparison page", () => {
 		expect(next).toContain("do not power the board again");
 		expect(next).not.toMatch(/second one|Try another part|add now/);
 		expect(stopped).not.toContain("A try in a second computer");
+	});
+
+	it("takes a crack that was found for a stop sign that nobody ticked", async () => {
+		const found = { check: "visual-cracks", trials: 1, successes: 0 };
+		const page = await pageAfter({ ...SAME, state: "does-not-start", readings: [found, starts(0)] });
+		expect(section(page, "What is certain")).toContain("which counts as a stop sign: No cracks");
+		const next = section(page, "What to do next");
+		expect(next).toContain("do not power the board again");
+		expect(next).not.toMatch(/second one|Try another part|add now/);
+		expect(page).not.toContain("A try in a second computer");
+		const powered = ORIGIN_TEST_RULES.filter(({ needsPower }) => needsPower);
+		for (const { id } of powered) expect(page).not.toContain(say(`origin.test-${id}` as TextKey));
 	});
 
 	it("counts nothing against someone who tested nothing", async () => {

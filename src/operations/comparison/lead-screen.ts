@@ -2,7 +2,7 @@
 import type { ComparisonRow, CustodyChange, ReadingComparison } from "../../calculations/comparison/types.ts";
 import type { ReportKey } from "../../texts/say.ts";
 import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
-import { powerStop } from "../records/power-stop.ts";
+import { checksThatStop, powerStop } from "../records/power-stop.ts";
 import { nameOf } from "./check-name.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 
@@ -90,6 +90,10 @@ function certainOfRecords({ comparison, departure, arrival }: ConsignmentCompari
 	const { say } = speaker;
 	const { parcel, firstPowerOn } = arrival?.statement ?? {};
 	const signs = (firstPowerOn?.stopSigns ?? []).map((sign) => say(`arrival.stop-sign.${sign}` as ReportKey));
+	const points = checksThatStop(arrival?.statement ?? {}).map((id) => {
+		const row = comparison.rows.find(({ check }) => check.id === id);
+		return row === undefined ? id : rowName(row, speaker);
+	});
 	return [
 		...(departure !== null && arrival !== null && departure.statement.state !== arrival.statement.state
 			? [
@@ -102,6 +106,7 @@ function certainOfRecords({ comparison, departure, arrival }: ConsignmentCompari
 		...(comparison.identity.agree.includes("serial-number") ? [say("comparison-page.certain.same-board")] : []),
 		...(parcel?.outerDamage === "seen" ? [say("comparison-page.certain.parcel-damage")] : []),
 		...(signs.length > 0 ? [say("comparison-page.certain.stop", { signs: signs.join("; ") })] : []),
+		...(points.length > 0 ? [say("comparison-page.certain.stop-point", { checks: points.join("; ") })] : []),
 		...(firstPowerOn?.wetnessSeen === true ? [say("comparison-page.certain.wet")] : []),
 	];
 }

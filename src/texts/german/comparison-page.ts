@@ -62,6 +62,8 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.certain.states":
 		"Was die Protokolle im Ganzen sagen: „{left}“ beim Abgang, „{arrived}“ nach der Ankunft.",
 	"comparison-page.certain.stop": "Nach der Ankunft wurde ein Stoppzeichen vermerkt: {signs}.",
+	"comparison-page.certain.stop-point":
+		"Nach der Ankunft nicht, wie es sein soll, was als Stoppzeichen gilt: {checks}.",
 	"comparison-page.certain.wet": "Nach der Ankunft wurde Nässe vermerkt.",
 	"comparison-page.certain.parcel-damage": "Nach der Ankunft wurde ein Schaden am Äußeren des Pakets vermerkt.",
 	"comparison-page.before.proven-good": "innerhalb",
