@@ -222,6 +222,48 @@ describe("saving step by step", () => {
 		]);
 	});
 
+	it("takes a crack for a stop sign that nobody ticked: no step asks for power, and no second computer is offered", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const pages = async () =>
+			Promise.all(
+				["before-power", "first-power-on", "checks", "review"].map(
+					async (step) => (await me.get(`/guided/${made.recordId}/${step}`)).body,
+				),
+			);
+		const [before, first] = await pages();
+		expect(before).toContain("Try it now in the same slot");
+		expect(first).toContain("Switch on, keep your hand near the switch");
+		await me.post("visual", { "check.visual-cracks.result": "bad" });
+		await me.post("result", {
+			state: "does-not-start",
+			"setUp.platforms": "1",
+			observedAt: "2026-03-05T18:00",
+			clock: "+01:00",
+		});
+		expect(await me.content()).toMatchObject({ state: "does-not-start" });
+		for (const body of await pages()) {
+			expect(body).toContain("Do not switch it on again");
+			expect(body).toContain("counts as a stop sign: No cracks");
+			expect(body).not.toMatch(
+				/Try it now|Switch on, keep|Change one thing at a time|Do what you can|second computer of another/,
+			);
+		}
+		const [, after, checks] = await pages();
+		expect(after).toContain("The board gets no power now");
+		for (const body of [after, checks])
+			expect(body).toMatch(/<option selected value="stop-sign"|<option value="stop-sign" selected/);
+	});
+
+	it("asks for no power where the board is another one than the order's", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		await me.post("identity", { "identity.serialNumber": "OW24-0000-X" });
+		const { body } = await me.get(`/guided/${made.recordId}/first-power-on`);
+		expect(body).toContain("not the one in the order");
+		expect(body).not.toContain("Switch on, keep your hand");
+	});
+
 	it("keeps photos by the step they show, refuses one file alone, and takes one out again", async () => {
 		const made = await scene();
 		const me = await enter(made);

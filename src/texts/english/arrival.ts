@@ -65,6 +65,7 @@ export const arrival = {
 	"arrival.stop-title": "You noted a stop sign. Do not switch it on again.",
 	"arrival.stop-text":
 		"Pull the plug of the computer first, then leave everything as it is. Do not try it in a second computer. Go on to the end of this record: what could not be tried is noted as not tested, and that never counts as a failure.",
+	"arrival.stop-points": "Not as it should be, which counts as a stop sign: {checks}.",
 	"arrival.stop-wet-title": "You noted wetness. Do not switch it on.",
 	"arrival.stop-wet-text":
 		"Leave the board off, take photos of what is wet before it dries, finish this record and speak with the shop before anything else. What could not be tried is noted as not tested, and that never counts as a failure.",
@@ -142,6 +143,7 @@ export const arrival = {
 	"arrival.wait-now": "Now",
 	"arrival.wait-over": "Now; the wait ended {time}",
 	"arrival.wait-power-wet": "Not at all: wetness was seen",
+	"arrival.wait-power-stopped": "Not at all: a stop sign was noted",
 	"arrival.wait-none-why":
 		"The parcel is at least 3 °C warmer than the dew point of your room, {dewPointDegC} °C. Nothing will condense on it.",
 	"arrival.wait-why":
@@ -153,6 +155,8 @@ export const arrival = {
 	"arrival.wait-humidity-assumed": "You gave no humidity; counted with {percent} % (our choice).",
 	"arrival.wait-careful":
 		"The wait cannot be worked out from this. To be on the careful side, leave the parcel closed for 12 hours, and switch the board on after 14 hours at the earliest (our choice). Wet, inside or outside: do not switch it on at all.",
+	"arrival.wait-careful-stopped":
+		"The wait cannot be worked out from this. To be on the careful side, leave the parcel closed for 12 hours (our choice). Do not switch the board on.",
 	"arrival.wait-never":
 		"In this room the wait would never end: the air is too damp for its temperature. Dry or warm the room first, or take the closed parcel to a drier room, then enter it again.",
 	"arrival.wait-not-yet": "Enter the two temperatures, and the wait is worked out here.",
@@ -216,6 +220,8 @@ export const arrival = {
 		"Power supplies keep a charge after unplugging. Never open one. Repairs on mains parts are for licensed people, under the rules of your country.",
 	"arrival.before-power.untouched":
 		"No cleaning, no new paste or pads, no firmware update before the first test: afterwards nobody could tell what was there before.",
+	"arrival.before-power.stopped":
+		"Nothing more is tried: leave the board out of the computer, or, if it is in there, pull the plug of the computer and leave the board where it is. Below, note only what was done before you noticed it. The rest stays empty; then go on.",
 	"arrival.control-before": "Did another part, known to be good, work in this place just before?",
 	"arrival.control-before-hint": "No answer if you had none to try.",
 	"arrival.work-done-before": "Was anything cleaned, opened, changed or updated on the board since it arrived?",
@@ -231,6 +237,8 @@ export const arrival = {
 		"One screen, one cable, connected to the board. Switch on, keep your hand near the switch, and wait five minutes: some computers need long for their first start after a change.",
 	"arrival.first-power-on.stop":
 		"Smoke, smell, something hot, a supply that trips: off at once, pull the plug, and that was it. No second try, not here and not in another computer.",
+	"arrival.first-power-on.stopped":
+		"The board gets no power now, not here and not in another computer. Was it switched on before you noticed this? Then note below how often, and how it went. Otherwise leave the starts as not tested and go on to the end of this record: photos, your words, and the seal are what helps now.",
 	"arrival.first-power-on.no-picture":
 		"No picture and no stop sign? Change one thing at a time: another socket of the board, another cable, seat it again with the plug pulled. Note every try below.",
 	"arrival.first-power-on.wait": "It is not yet time: by what you entered, switch it on from {time}.",
@@ -244,7 +252,7 @@ export const arrival = {
 		"These need no instruments. Do what you can; choose “not tested” for the rest. What you cannot test is never counted as a failure.",
 	"arrival.checks.none": "There is nothing in the list for this kind of board that can be checked without instruments.",
 	"arrival.checks.stopped":
-		"A stop sign or wetness was noted. Nothing that needs power is done any more, so these are set to not tested; change only what was tested before the sign.",
+		"Nothing that needs power is done any more. What you have not tested until now stays not tested; change only what was tested before you noticed it.",
 	"arrival.check.good": "As it should be",
 	"arrival.check.bad": "Not as it should be",
 	"arrival.check.trials": "Tries",
@@ -276,6 +284,8 @@ export const arrival = {
 		"If the board runs and you can, add what a diagnostic program printed, best while the board was busy. Values at rest say little: boards save power then. If this means nothing to you, go on; nobody expects it.",
 	"arrival.file.private":
 		"Such a file can name your computer and other devices in it. Everyone in this order sees it once the record is sealed.",
+	"arrival.file.stopped":
+		"Do not start the board for this. Only if a diagnostic program printed a file before you noticed it: add that one. Otherwise go on.",
 	"arrival.file.load": "What was the computer doing?",
 	"arrival.file.load.load": "The board was busy",
 	"arrival.file.load.idle": "The board was at rest",
