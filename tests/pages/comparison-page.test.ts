@@ -91,6 +91,14 @@ describe("the comparison page", () => {
 		for (const { id } of powered) expect(page).not.toContain(say(`origin.test-${id}` as TextKey));
 	});
 
+	it("says that times contradict each other where both sides tell another story", async () => {
+		const parcel = { deliveredAt: "2026-02-20T10:00:00+01:00" };
+		const page = await pageAfter({ ...SAME, observedAt: "2026-02-21T10:00:00+01:00", parcel, readings: [starts(3)] });
+		expect(section(page, "What is not certain")).toContain("contradict each other");
+		const fits = await pageAfter({ ...SAME, readings: [starts(3)] });
+		expect(fits).not.toContain("contradict each other");
+	});
+
 	it("counts nothing against someone who tested nothing", async () => {
 		const page = await pageAfter({ ...SAME, state: "not-tested" });
 		expect(section(page, "What is certain")).not.toMatch(/outside|changed/);

@@ -264,6 +264,63 @@ describe("saving step by step", () => {
 		expect(body).not.toContain("Switch on, keep your hand");
 	});
 
+	it("refuses times that cannot be where they are typed, and names those that do not fit at the seal, with their step", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const clock = "+01:00";
+		const future = await me.post("parcel-facts", { "parcel.deliveredAt": "2099-01-01T10:00", clock });
+		expect(future.statusCode).toBe(400);
+		expect(future.body).toContain("When was it delivered?: This time has not come yet.");
+		expect(future.body).toContain('href="#parcel.deliveredAt"');
+		const before = await me.post("result", { state: "good", observedAt: "2025-01-01T10:00", clock });
+		expect(before.statusCode).toBe(400);
+		expect(before.body).toContain("before the departure record says");
+		expect(await me.content()).toEqual({ state: "good" });
+		await me.post("result", { state: "good", observedAt: "2026-03-05T18:00", clock });
+		await me.post("identity", { "identity.serialNumber": "OW24-7731-C" });
+		await me.post("parcel-facts", { "parcel.deliveredAt": "2026-03-09T10:00", clock });
+		for (const page of [
+			await me.get(`/guided/${made.recordId}/review`),
+			await me.post("review", { act: "seal", confirm: "yes" }),
+		]) {
+			expect(page.body).toContain(
+				`<a href="/guided/${made.recordId}/result#observedAt">When did you see it in this state?</a>`,
+			);
+			expect(page.body).toContain("seen more than a day before it was delivered");
+			expect(page.body).not.toContain("/observedAt");
+		}
+		const refused = await shop.ask("POST", `/api/v1/records/${made.recordId}/seal`, undefined, {
+			"if-match": `"v${(await shop.ask("GET", `/api/v1/records/${made.recordId}`)).json().version}"`,
+		});
+		expect(refused.statusCode).toBe(400);
+		expect(refused.body).toContain("/observedAt");
+		await me.post("parcel-facts", { "parcel.deliveredAt": "2026-03-05T10:00", clock });
+		const sealed = await me.post("review", { act: "seal", confirm: "yes" });
+		expect(sealed.headers.location).toBe(`/guided/${made.recordId}/receipt`);
+	});
+
+	it("refuses a leg's times that have not come or lie in no possible order", async () => {
+		const { legId } = await scene();
+		const put = (facts: object) =>
+			shop.ask(
+				"PUT",
+				`/api/v1/consignments/${legId}`,
+				{ mode: "road", bookedBy: "consignor", ...facts },
+				{ "if-match": '"v1"' },
+			);
+		const refused = async (facts: object) =>
+			(await put(facts)).json().errors?.map((one: { path: string; code: string }) => [one.path, one.code]);
+		expect(await refused({ deliveredAt: "2099-01-01T10:00:00Z" })).toEqual([["/deliveredAt", "in-the-future"]]);
+		expect(await refused({ dispatchedAt: "2026-03-25T10:00:00Z", deliveredAt: "2026-03-24T10:00:00Z" })).toEqual([
+			["/deliveredAt", "delivered-before-dispatched"],
+		]);
+		expect(await refused({ deliveredAt: "2026-03-24T10:00:00Z", inHandAt: "2026-03-24T09:00:00Z" })).toEqual([
+			["/inHandAt", "in-hand-before-delivered"],
+		]);
+		const kept = await put({ dispatchedAt: "2026-03-23T10:00:00Z", deliveredAt: "2026-03-24T10:00:00Z" });
+		expect(kept.statusCode, kept.body).toBe(200);
+	});
+
 	it("keeps photos by the step they show, refuses one file alone, and takes one out again", async () => {
 		const made = await scene();
 		const me = await enter(made);

@@ -5,6 +5,7 @@ import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 import { checksThatStop, powerStop } from "../records/power-stop.ts";
 import { nameOf } from "./check-name.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
+import { timesAtOdds } from "./contradictions.ts";
 
 /** Writes a claimed time for whoever reads it: RFC 3339 UTC, and the minutes of its offset. */
 export type TimeWriter = (at: string, offsetMinutes: number) => string;
@@ -34,7 +35,11 @@ export function leadScreen(
 	const comparable = isComparable(found);
 	return {
 		certain: [...certainOfRecords(found, speaker), ...(comparable ? certainOfRows(rows, speaker) : [])],
-		uncertain: [...outcomeWords(found, speaker), ...(comparable ? uncertainOf(rows, speaker) : [])],
+		uncertain: [
+			...(timesAtOdds(found).length > 0 ? [speaker.say("comparison-page.uncertain.times")] : []),
+			...outcomeWords(found, speaker),
+			...(comparable ? uncertainOf(rows, speaker) : []),
+		],
 		placed: comparable ? found.line.changes.filter(isOnLeg).map(placeOf) : [],
 		elsewhere: found.line.changes.filter((change) => !isOnLeg(change)).map(placeOf),
 		next: nextOf(found, rows).map((key) => say(`comparison-page.next.${key}` as ReportKey)),

@@ -2,6 +2,7 @@
 import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { checksThatStop, powerStop } from "../../operations/records/power-stop.ts";
+import type { Shortcoming } from "../../records/seal-conditions.ts";
 import { say } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
 import { Caution, ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
@@ -26,6 +27,8 @@ export interface StepPageProps {
 	readonly step: Step;
 	readonly values: FormValues;
 	readonly errors: FieldErrors;
+	/** What sealing would refuse; looked for at the review alone. */
+	readonly shortcomings: readonly Shortcoming[];
 	readonly refused: readonly RefusedFile[];
 	/** What became of a file that was just brought. */
 	readonly notices: readonly string[];
@@ -123,7 +126,9 @@ export function StepPage(props: StepPageProps) {
 						read={props.read}
 					/>
 				)}
-				{step.parts.includes("review") && <Review guided={guided} errors={errors} values={values} />}
+				{step.parts.includes("review") && (
+					<Review guided={guided} shortcomings={props.shortcomings} errors={errors} values={values} />
+				)}
 				{step.photosFirst !== true && photos}
 				<Buttons step={step} />
 			</Form>

@@ -91,6 +91,8 @@ export const comparisonPage = {
 	"comparison-page.before.held-as-tested": "within them as far as it was tested",
 	"comparison-page.before.inconclusive": "not clear",
 	"comparison-page.before.none": "not tested against a limit",
+	"comparison-page.uncertain.times":
+		"The times that were given contradict each other: something was seen before it can have been there. One of them is wrong, and nothing shows which.",
 	"comparison-page.uncertain.better": "Better on arrival than when it left: {checks}.",
 	"comparison-page.uncertain.tested-once": "Tested at one end only: {checks}.",
 	"comparison-page.uncertain.untested": "Not tested at either end: {count} checks. They are listed further below.",

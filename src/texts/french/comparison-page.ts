@@ -69,6 +69,8 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.before.held-as-tested": "dans les limites, pour autant que contrôlé",
 	"comparison-page.before.inconclusive": "pas clair",
 	"comparison-page.before.none": "non comparé à une limite",
+	"comparison-page.uncertain.times":
+		"Les heures indiquées se contredisent : quelque chose a été vu avant d’avoir pu être là. L’une d’elles est fausse, et rien ne montre laquelle.",
 	"comparison-page.uncertain.better": "Meilleur à l’arrivée qu’au départ : {checks}.",
 	"comparison-page.uncertain.tested-once": "Contrôlé à un seul bout : {checks}.",
 	"comparison-page.uncertain.untested":

@@ -70,6 +70,8 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.before.held-as-tested": "innerhalb, soweit geprüft",
 	"comparison-page.before.inconclusive": "nicht eindeutig",
 	"comparison-page.before.none": "nicht gegen eine Grenze geprüft",
+	"comparison-page.uncertain.times":
+		"Die angegebenen Zeiten widersprechen einander: Etwas wurde gesehen, bevor es da gewesen sein kann. Eine davon stimmt nicht; welche, geht aus nichts hervor.",
 	"comparison-page.uncertain.better": "Nach der Ankunft besser als beim Abgang: {checks}.",
 	"comparison-page.uncertain.tested-once": "Nur an einem Ende geprüft: {checks}.",
 	"comparison-page.uncertain.untested": "An keinem Ende geprüft: {count} Prüfungen. Sie sind weiter unten aufgeführt.",
