@@ -100,6 +100,31 @@ describe("coming in by a link", () => {
 		expect(locked.body).toContain("Wait 15 minutes");
 	});
 
+	it("says what each kind of link opens; only a record's asks for photos first, and whoever settles finds the papers", async () => {
+		const made = await scene();
+		const linkOf = async (scope: "settle" | "reader") =>
+			(await shop.ask("POST", "/api/v1/links", { scope, orderId: made.orderId })).json() as Scene["link"];
+		const entry = async (link: Scene["link"]) => (await shop.app.inject({ method: "GET", url: pathOf(link) })).body;
+		expect(await entry(made.link)).toMatch(/It opens one record.*Take photos of it/s);
+		const settle = await linkOf("settle");
+		for (const [link, words] of [
+			[settle, "Here you say your piece"],
+			[await linkOf("reader"), "to read along"],
+		] as const) {
+			const body = await entry(link);
+			expect(body).toContain(words);
+			expect(body).not.toMatch(/It opens one record|Take photos of it/);
+			const wrong = await postForm(pathOf(link), { code: "1" });
+			expect(wrong.body).toContain(words);
+		}
+		const papers = `href="/orders/${made.orderId}/papers"`;
+		const owner = await enter({ ...made, link: settle });
+		expect((await owner.get(`/orders/${made.orderId}/positions`)).body).toContain(papers);
+		expect((await owner.get(`/orders/${made.orderId}/papers`)).statusCode).toBe(200);
+		const one = await enter(made);
+		expect((await one.get(`/orders/${made.orderId}/positions`)).body).not.toContain(papers);
+	});
+
 	it("takes the code with spaces", async () => {
 		const made = await scene();
 		const { code } = made.link;
@@ -262,6 +287,32 @@ describe("saving step by step", () => {
 		const { body } = await me.get(`/guided/${made.recordId}/first-power-on`);
 		expect(body).toContain("not the one in the order");
 		expect(body).not.toContain("Switch on, keep your hand");
+	});
+
+	it("leads from what was sealed to the taker's photos, also when the link is used again", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		await postParts(
+			`/guided/${made.recordId}/parcel-closed`,
+			{ ...(await me.hidden("parcel-closed")), act: "stay", "photos.view": "parcel-closed" },
+			[{ field: "photos.files", name: "closed.png", bytes: PNG }],
+			me.cookie,
+		);
+		await me.post("identity", { "identity.serialNumber": "OW24-7731-C" });
+		await me.post("result", { state: "good", observedAt: "2026-03-05T18:00", clock: "+01:00" });
+		await me.post("review", { act: "seal", confirm: "yes" });
+		const photo = `href="/records/${made.recordId}/exhibits/`;
+		const again = await enter(made);
+		const start = await again.get(`/guided/${made.recordId}`);
+		expect(start.headers.location).toBe(`/guided/${made.recordId}/receipt`);
+		const receipt = (await again.get(`/guided/${made.recordId}/receipt`)).body;
+		expect(receipt).toContain("Your photos and files");
+		expect(receipt).toContain(photo);
+		const comparison = `/orders/${made.orderId}/consignments/${made.legId}/comparison`;
+		expect((await again.get(comparison)).body).toContain(photo);
+		const reader = (await shop.ask("POST", "/api/v1/links", { scope: "reader", orderId: made.orderId })).json();
+		const reading = await enter({ ...made, link: reader });
+		expect((await reading.get(comparison)).body).not.toContain("Your photos and files");
 	});
 
 	it("refuses times that cannot be where they are typed, and names those that do not fit at the seal, with their step", async () => {

@@ -1,14 +1,23 @@
 /** The record that someone at home is led through by a link: the arrival of a parcel, or an owner's own departure. */
 export const arrival = {
 	// Coming in by the link.
-	"arrival.entry-title": "Your record of a board",
-	"arrival.entry-lead":
-		"The repair shop sent you this link. It opens one record: what you see and find when the board changes hands.",
+	"arrival.entry-title-record": "Your record of a board",
+	"arrival.entry-lead-record":
+		"The repair shop sent you this link. It opens one record: what you see and find when the board changes hands. Once it is sealed, the same link shows what you sealed, with your photos.",
+	"arrival.entry-title-settle": "Settling what became of a board",
+	"arrival.entry-lead-settle":
+		"The repair shop sent you this link. It opens your order: the sealed records of both sides compared, what each side holds, and the steps to an agreement. Here you say your piece.",
+	"arrival.entry-title-reader": "Reading the records of a board",
+	"arrival.entry-lead-reader":
+		"You were sent this link to read along: the sealed records of both sides compared, what each side holds, and the reports. You change nothing by reading.",
 	"arrival.entry-code": "Six-digit code",
 	"arrival.entry-code-hint": "The code came to you apart from the link, by another way.",
 	"arrival.entry-open": "Open",
 	"arrival.entry-no-code": "Enter the six digits of the code.",
-	"arrival.entry-needs":
+	"arrival.entry-needs-settle":
+		"You need no account. What you state or agree to is sealed when you send it; nothing is sealed by looking. You may come back with the same link and code.",
+	"arrival.entry-needs-reader": "You need no account. You may come back with the same link and code.",
+	"arrival.entry-needs-record":
 		"You need no account. A phone with a camera is enough; a kitchen scale helps. What you enter is saved at each step, and you may go on later with the same link and code.",
 	"arrival.entry-photos-first":
 		"The parcel is there already? Take photos of it, closed and from all sides, before anything else. You can add them here afterwards.",
