@@ -1,4 +1,5 @@
 /** What a draft must say before it may be sealed. */
+import { toReadingUnit } from "../calculations/quantities.ts";
 import { ITEM_CLASSES } from "../catalogue/codes.ts";
 import { type NotedTimes, timeShortcomings } from "./claimed-times.ts";
 import type { RecordContent } from "./record-content.ts";
@@ -9,6 +10,9 @@ export interface Shortcoming {
 	readonly path: string;
 	readonly code: string;
 }
+
+/** Most of a parcel, in kg: the same as of a leg's facts. Our choice, far above what parcel carriers take. */
+const PARCEL_MOST_KG = 1000;
 
 /** A content that says everything that sealing asks for. */
 export type SealableContent = RecordContent & Required<Pick<RecordContent, "observedAt" | "state">>;
@@ -43,6 +47,10 @@ export function shortcomings(
 		}
 	}
 	if (header.provenance !== "reported-to" && content.reported !== undefined) add("/reported", "not-a-report");
+	const mass = content.parcel?.mass;
+	if (mass !== undefined && !(toReadingUnit(mass.value, mass.unit).value <= PARCEL_MOST_KG)) {
+		add("/parcel/mass", "parcel-too-heavy");
+	}
 	found.push(...timeShortcomings(content, known.times, now));
 
 	const seen = new Set<string>();

@@ -289,6 +289,46 @@ describe("saving step by step", () => {
 		expect(body).not.toContain("Switch on, keep your hand");
 	});
 
+	it("takes no parcel above a tonne, in whatever unit, and asks about one that is odd", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const weigh = (value: string, unit: string) =>
+			me.post("parcel-facts", { "parcel.mass": value, "parcel.mass.unit": unit });
+		for (const [value, unit, most] of [
+			["99999", "kg", 1000],
+			["1000001", "g", 1_000_000],
+			["2205", "lb", 2204],
+		] as const) {
+			const refused = await weigh(value, unit);
+			expect(refused.statusCode).toBe(400);
+			expect(refused.body).toContain(`the most is ${most}`);
+		}
+		expect(await me.content()).toEqual({});
+		const board = await me.post("visual", { "check.mass.value": "250", "check.mass.value.unit": "kg" });
+		expect(board.body).toContain("the most is 200");
+		await me.post("visual", { "check.mass.value": "1.4", "check.mass.value.unit": "kg" });
+		const page = async () => (await me.get(`/guided/${made.recordId}/wait`)).body;
+		expect(await page()).not.toMatch(/would weigh/);
+		await weigh("1400", "g");
+		expect(await page()).not.toMatch(/would weigh/);
+		await weigh("1399", "g");
+		expect(await page()).toContain("would weigh less than the board alone");
+		await weigh("71", "kg");
+		expect(await page()).toContain("would weigh more than 70 kg");
+		const api = {
+			observedAt: "2026-03-05T18:00:00+01:00",
+			state: "good",
+			parcel: { mass: { value: 99_999, unit: "kg" } },
+		};
+		const at = async () => (await shop.ask("GET", `/api/v1/records/${made.recordId}`)).json().version;
+		await shop.ask("PUT", `/api/v1/records/${made.recordId}`, api, { "if-match": `"v${await at()}"` });
+		const sealed = await shop.ask("POST", `/api/v1/records/${made.recordId}/seal`, undefined, {
+			"if-match": `"v${await at()}"`,
+		});
+		expect(sealed.statusCode).toBe(400);
+		expect(sealed.body).toContain("parcel-too-heavy");
+	});
+
 	it("leads from what was sealed to the taker's photos, also when the link is used again", async () => {
 		const made = await scene();
 		const me = await enter(made);

@@ -1,6 +1,7 @@
 /** One step of the guided record. Everything works without script; each step is one form that saves. */
 import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
+import { oddMassOf } from "../../operations/records/parcel-mass.ts";
 import { checksThatStop, powerStop } from "../../operations/records/power-stop.ts";
 import type { Shortcoming } from "../../records/seal-conditions.ts";
 import { say } from "../../texts/say.ts";
@@ -190,6 +191,7 @@ function Buttons({ step }: { readonly step: Step }) {
 function Banners({ guided }: { readonly guided: GuidedRecord }) {
 	const content = guided.record.content ?? {};
 	const stop = powerStop(content);
+	const odd = oddMassOf(content, guided.order.item);
 	const points = guided.allChecks.filter(({ id }) => checksThatStop(content).includes(id)).map(checkName);
 	return (
 		<>
@@ -201,6 +203,7 @@ function Banners({ guided }: { readonly guided: GuidedRecord }) {
 					{points.length > 0 && <> {say("arrival.stop-points", { checks: points.join("; ") })}</>}
 				</Caution>
 			)}
+			{odd !== null && <p class="note">{say(`arrival.odd-mass.${odd}`)}</p>}
 			{isOtherItem(guided) && (
 				<Caution>
 					<strong>{say("arrival.identity.mismatch-title")}.</strong>{" "}

@@ -5,6 +5,7 @@
 import type { GuidedCheck } from "../../operations/records/guided-record.ts";
 import type { TextKey } from "../../texts/say.ts";
 import type { ChoiceField, ChoicesField, Field, QuantityField, TextField } from "../record-form/field.ts";
+import { PARCEL_MOST } from "../record-form/masses.ts";
 
 /** What stands on a step beside texts, questions, checks and photos. */
 export type StepPart = "wait" | "file" | "platform" | "mismatch" | "power-time" | "own-checks" | "review";
@@ -55,7 +56,7 @@ const parcelMass: QuantityField = {
 	hint: "arrival.parcel-mass-hint",
 	units: MASS_UNITS,
 	minimum: 0.001,
-	maximum: 1_000_000,
+	mostByUnit: PARCEL_MOST,
 };
 
 const stopSigns: ChoicesField = {

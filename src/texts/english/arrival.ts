@@ -123,6 +123,10 @@ export const arrival = {
 	"arrival.manner.pick-up-point": "At a pick-up point",
 	"arrival.parcel-mass": "Mass of the closed parcel",
 	"arrival.parcel-mass-hint": "A kitchen or bathroom scale will do.",
+	"arrival.odd-mass.lighter-than-item":
+		"The closed parcel would weigh less than the board alone. Check both numbers and their units; if they are right, leave them.",
+	"arrival.odd-mass.heavier-than-parcels":
+		"The parcel would weigh more than 70 kg, above what parcel carriers usually take (31.5 kg or 70 kg, from memory). Check the number and its unit; if it is right, leave it.",
 	"arrival.seals-intact": "Are all seals unbroken?",
 	"arrival.seals-intact-hint": "Numbered or printed labels across the seams. No answer if there are none.",
 	"arrival.indicator-tripped": "Has an indicator tripped?",

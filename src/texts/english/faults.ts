@@ -163,6 +163,8 @@ export const faults = {
 	"bad.in-hand-before-dispatched.mend": "Mend one of the two times.",
 	"bad.delivered-before-dispatched": "The parcel was delivered before it was dispatched.",
 	"bad.delivered-before-dispatched.mend": "Mend one of the two times; both are given on one clock.",
+	"bad.parcel-too-heavy": "A parcel of more than 1000 kg is not taken.",
+	"bad.parcel-too-heavy.mend": "Check the number and its unit.",
 	"bad.no-identity": "Nothing says which item this is.",
 	"bad.no-identity.mend": "Give the serial number, or describe a mark that can be seen.",
 	"bad.not-a-report": "Words that were reported belong into a record of what was reported.",
