@@ -82,7 +82,7 @@ describe("the comparison page", () => {
 	it("takes a crack that was found for a stop sign that nobody ticked", async () => {
 		const found = { check: "visual-cracks", trials: 1, successes: 0 };
 		const page = await pageAfter({ ...SAME, state: "does-not-start", readings: [found, starts(0)] });
-		expect(section(page, "What is certain")).toContain("which counts as a stop sign: No cracks");
+		expect(section(page, "What is certain")).toContain("not as it should be: No cracks. That counts as a stop sign");
 		const next = section(page, "What to do next");
 		expect(next).toContain("do not power the board again");
 		expect(next).not.toMatch(/second one|Try another part|add now/);

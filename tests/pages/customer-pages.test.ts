@@ -269,7 +269,7 @@ describe("saving step by step", () => {
 		expect(await me.content()).toMatchObject({ state: "does-not-start" });
 		for (const body of await pages()) {
 			expect(body).toContain("Do not switch it on again");
-			expect(body).toContain("counts as a stop sign: No cracks");
+			expect(body).toContain("Not as it should be: No cracks. That counts as a stop sign");
 			expect(body).not.toMatch(
 				/Try it now|Switch on, keep|Change one thing at a time|Do what you can|second computer of another/,
 			);

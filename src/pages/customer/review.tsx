@@ -34,6 +34,11 @@ export function Review({
 	const steps = stepsOf(record.stage).filter((step) => !step.parts.includes("review"));
 	return (
 		<>
+			{shortcomings.length > 0 && (
+				<p class="note" role="status">
+					<a href="#still-needed">{say("arrival.review.missing-below", { count: shortcomings.length })}</a>
+				</p>
+			)}
 			<PlatformNote content={content} />
 			{steps.map((step) => (
 				<Part key={step.id} step={step} guided={guided} />

@@ -14,7 +14,7 @@ export function StillNeeded({
 	readonly shortcomings: readonly Shortcoming[];
 }) {
 	return (
-		<section class="error-summary" role="alert">
+		<section class="error-summary" id="still-needed">
 			<h2>{say("arrival.review.missing")}</h2>
 			<ul>
 				{shortcomings.map((one) => {

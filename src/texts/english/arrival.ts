@@ -74,7 +74,7 @@ export const arrival = {
 	"arrival.stop-title": "You noted a stop sign. Do not switch it on again.",
 	"arrival.stop-text":
 		"Pull the plug of the computer first, then leave everything as it is. Do not try it in a second computer. Go on to the end of this record: what could not be tried is noted as not tested, and that never counts as a failure.",
-	"arrival.stop-points": "Not as it should be, which counts as a stop sign: {checks}.",
+	"arrival.stop-points": "Not as it should be: {checks}. That counts as a stop sign.",
 	"arrival.stop-wet-title": "You noted wetness. Do not switch it on.",
 	"arrival.stop-wet-text":
 		"Leave the board off, take photos of what is wet before it dries, finish this record and speak with the shop before anything else. What could not be tried is noted as not tested, and that never counts as a failure.",
@@ -372,6 +372,8 @@ export const arrival = {
 	"arrival.review.gap": "not entered",
 	"arrival.review.change": "Change",
 	"arrival.review.missing": "Before sealing, this is still needed:",
+	"arrival.review.missing-below":
+		"Before sealing, {count} of your answers still need a look: see the end of this page.",
 	"arrival.review.confirm": "I have looked it over. Seal it.",
 	"arrival.review.confirm-missing": "Tick the box to seal the record.",
 	"arrival.review.seal": "Seal the record",

@@ -148,7 +148,7 @@ export const comparisonPage = {
 	"comparison-page.certain.states":
 		"What the records say of it as a whole: “{left}” when it left, “{arrived}” on arrival.",
 	"comparison-page.certain.stop": "On arrival a stop sign was noted: {signs}.",
-	"comparison-page.certain.stop-point": "Not as it should be on arrival, which counts as a stop sign: {checks}.",
+	"comparison-page.certain.stop-point": "On arrival not as it should be: {checks}. That counts as a stop sign.",
 	"comparison-page.certain.wet": "On arrival wetness was noted.",
 	"comparison-page.certain.parcel-damage": "Damage to the outside of the parcel was noted on arrival.",
 	"comparison-page.uncertain.row": "{check}: {why}",

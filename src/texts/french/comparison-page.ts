@@ -62,7 +62,7 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.certain.states":
 		"Ce que disent les constats de l’ensemble : « {left} » au départ, « {arrived} » à l’arrivée.",
 	"comparison-page.certain.stop": "À l’arrivée, un signe d’arrêt a été noté : {signs}.",
-	"comparison-page.certain.stop-point": "À l’arrivée, pas comme il se doit, ce qui vaut signe d’arrêt : {checks}.",
+	"comparison-page.certain.stop-point": "À l’arrivée, pas comme il se doit : {checks}. Cela vaut signe d’arrêt.",
 	"comparison-page.certain.wet": "À l’arrivée, de l’humidité a été notée.",
 	"comparison-page.certain.parcel-damage": "Un dommage à l’extérieur du colis a été noté à l’arrivée.",
 	"comparison-page.before.proven-good": "dans les limites",

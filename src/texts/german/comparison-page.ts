@@ -63,7 +63,7 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 		"Was die Protokolle im Ganzen sagen: „{left}“ beim Abgang, „{arrived}“ nach der Ankunft.",
 	"comparison-page.certain.stop": "Nach der Ankunft wurde ein Stoppzeichen vermerkt: {signs}.",
 	"comparison-page.certain.stop-point":
-		"Nach der Ankunft nicht, wie es sein soll, was als Stoppzeichen gilt: {checks}.",
+		"Nach der Ankunft nicht, wie es sein soll: {checks}. Das gilt als Stoppzeichen.",
 	"comparison-page.certain.wet": "Nach der Ankunft wurde Nässe vermerkt.",
 	"comparison-page.certain.parcel-damage": "Nach der Ankunft wurde ein Schaden am Äußeren des Pakets vermerkt.",
 	"comparison-page.before.proven-good": "innerhalb",
