@@ -1,5 +1,7 @@
 /** What the comparison page says first, for the outcomes that a whole comparison can have. Own regression cases. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { ORIGIN_TEST_RULES } from "../../src/catalogue/origins/tests.ts";
+import { say, type TextKey } from "../../src/texts/say.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 import { customerScene } from "./customer-scene.ts";
 
@@ -75,6 +77,26 @@ describe("the comparison page", () => {
 		expect(next).toContain("do not power the board again");
 		expect(next).not.toMatch(/second one|Try another part|add now/);
 		expect(stopped).not.toContain("A try in a second computer");
+	});
+
+	it("takes a crack that was found for a stop sign that nobody ticked", async () => {
+		const found = { check: "visual-cracks", trials: 1, successes: 0 };
+		const page = await pageAfter({ ...SAME, state: "does-not-start", readings: [found, starts(0)] });
+		expect(section(page, "What is certain")).toContain("not as it should be: No cracks. That counts as a stop sign");
+		const next = section(page, "What to do next");
+		expect(next).toContain("do not power the board again");
+		expect(next).not.toMatch(/second one|Try another part|add now/);
+		expect(page).not.toContain("A try in a second computer");
+		const powered = ORIGIN_TEST_RULES.filter(({ needsPower }) => needsPower);
+		for (const { id } of powered) expect(page).not.toContain(say(`origin.test-${id}` as TextKey));
+	});
+
+	it("says that times contradict each other where both sides tell another story", async () => {
+		const parcel = { deliveredAt: "2026-02-20T10:00:00+01:00" };
+		const page = await pageAfter({ ...SAME, observedAt: "2026-02-21T10:00:00+01:00", parcel, readings: [starts(3)] });
+		expect(section(page, "What is not certain")).toContain("contradict each other");
+		const fits = await pageAfter({ ...SAME, readings: [starts(3)] });
+		expect(fits).not.toContain("contradict each other");
 	});
 
 	it("counts nothing against someone who tested nothing", async () => {

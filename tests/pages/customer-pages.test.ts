@@ -100,6 +100,31 @@ describe("coming in by a link", () => {
 		expect(locked.body).toContain("Wait 15 minutes");
 	});
 
+	it("says what each kind of link opens; only a record's asks for photos first, and whoever settles finds the papers", async () => {
+		const made = await scene();
+		const linkOf = async (scope: "settle" | "reader") =>
+			(await shop.ask("POST", "/api/v1/links", { scope, orderId: made.orderId })).json() as Scene["link"];
+		const entry = async (link: Scene["link"]) => (await shop.app.inject({ method: "GET", url: pathOf(link) })).body;
+		expect(await entry(made.link)).toMatch(/It opens one record.*Take photos of it/s);
+		const settle = await linkOf("settle");
+		for (const [link, words] of [
+			[settle, "Here you say your piece"],
+			[await linkOf("reader"), "to read along"],
+		] as const) {
+			const body = await entry(link);
+			expect(body).toContain(words);
+			expect(body).not.toMatch(/It opens one record|Take photos of it/);
+			const wrong = await postForm(pathOf(link), { code: "1" });
+			expect(wrong.body).toContain(words);
+		}
+		const papers = `href="/orders/${made.orderId}/papers"`;
+		const owner = await enter({ ...made, link: settle });
+		expect((await owner.get(`/orders/${made.orderId}/positions`)).body).toContain(papers);
+		expect((await owner.get(`/orders/${made.orderId}/papers`)).statusCode).toBe(200);
+		const one = await enter(made);
+		expect((await one.get(`/orders/${made.orderId}/positions`)).body).not.toContain(papers);
+	});
+
 	it("takes the code with spaces", async () => {
 		const made = await scene();
 		const { code } = made.link;
@@ -220,6 +245,171 @@ describe("saving step by step", () => {
 		expect((await me.content()).readings).toEqual([
 			{ check: "starts-cold", condition: "cold", trials: 1, successes: 0 },
 		]);
+	});
+
+	it("takes a crack for a stop sign that nobody ticked: no step asks for power, and no second computer is offered", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const pages = async () =>
+			Promise.all(
+				["before-power", "first-power-on", "checks", "review"].map(
+					async (step) => (await me.get(`/guided/${made.recordId}/${step}`)).body,
+				),
+			);
+		const [before, first] = await pages();
+		expect(before).toContain("Try it now in the same slot");
+		expect(first).toContain("Switch on, keep your hand near the switch");
+		await me.post("visual", { "check.visual-cracks.result": "bad" });
+		await me.post("result", {
+			state: "does-not-start",
+			"setUp.platforms": "1",
+			observedAt: "2026-03-05T18:00",
+			clock: "+01:00",
+		});
+		expect(await me.content()).toMatchObject({ state: "does-not-start" });
+		for (const body of await pages()) {
+			expect(body).toContain("Do not switch it on again");
+			expect(body).toContain("Not as it should be: No cracks. That counts as a stop sign");
+			expect(body).not.toMatch(
+				/Try it now|Switch on, keep|Change one thing at a time|Do what you can|second computer of another/,
+			);
+		}
+		const [, after, checks] = await pages();
+		expect(after).toContain("The board gets no power now");
+		for (const body of [after, checks])
+			expect(body).toMatch(/<option selected value="stop-sign"|<option value="stop-sign" selected/);
+	});
+
+	it("asks for no power where the board is another one than the order's", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		await me.post("identity", { "identity.serialNumber": "OW24-0000-X" });
+		const { body } = await me.get(`/guided/${made.recordId}/first-power-on`);
+		expect(body).toContain("not the one in the order");
+		expect(body).not.toContain("Switch on, keep your hand");
+	});
+
+	it("takes no parcel above a tonne, in whatever unit, and asks about one that is odd", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const weigh = (value: string, unit: string) =>
+			me.post("parcel-facts", { "parcel.mass": value, "parcel.mass.unit": unit });
+		for (const [value, unit, most] of [
+			["99999", "kg", 1000],
+			["1000001", "g", 1_000_000],
+			["2205", "lb", 2204],
+		] as const) {
+			const refused = await weigh(value, unit);
+			expect(refused.statusCode).toBe(400);
+			expect(refused.body).toContain(`the most is ${most}`);
+		}
+		expect(await me.content()).toEqual({});
+		const board = await me.post("visual", { "check.mass.value": "250", "check.mass.value.unit": "kg" });
+		expect(board.body).toContain("the most is 200");
+		await me.post("visual", { "check.mass.value": "1.4", "check.mass.value.unit": "kg" });
+		const page = async () => (await me.get(`/guided/${made.recordId}/wait`)).body;
+		expect(await page()).not.toMatch(/would weigh/);
+		await weigh("1400", "g");
+		expect(await page()).not.toMatch(/would weigh/);
+		await weigh("1399", "g");
+		expect(await page()).toContain("would weigh less than the board alone");
+		await weigh("71", "kg");
+		expect(await page()).toContain("would weigh more than 70 kg");
+		const api = {
+			observedAt: "2026-03-05T18:00:00+01:00",
+			state: "good",
+			parcel: { mass: { value: 99_999, unit: "kg" } },
+		};
+		const at = async () => (await shop.ask("GET", `/api/v1/records/${made.recordId}`)).json().version;
+		await shop.ask("PUT", `/api/v1/records/${made.recordId}`, api, { "if-match": `"v${await at()}"` });
+		const sealed = await shop.ask("POST", `/api/v1/records/${made.recordId}/seal`, undefined, {
+			"if-match": `"v${await at()}"`,
+		});
+		expect(sealed.statusCode).toBe(400);
+		expect(sealed.body).toContain("parcel-too-heavy");
+	});
+
+	it("leads from what was sealed to the taker's photos, also when the link is used again", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		await postParts(
+			`/guided/${made.recordId}/parcel-closed`,
+			{ ...(await me.hidden("parcel-closed")), act: "stay", "photos.view": "parcel-closed" },
+			[{ field: "photos.files", name: "closed.png", bytes: PNG }],
+			me.cookie,
+		);
+		await me.post("identity", { "identity.serialNumber": "OW24-7731-C" });
+		await me.post("result", { state: "good", observedAt: "2026-03-05T18:00", clock: "+01:00" });
+		await me.post("review", { act: "seal", confirm: "yes" });
+		const photo = `href="/records/${made.recordId}/exhibits/`;
+		const again = await enter(made);
+		const start = await again.get(`/guided/${made.recordId}`);
+		expect(start.headers.location).toBe(`/guided/${made.recordId}/receipt`);
+		const receipt = (await again.get(`/guided/${made.recordId}/receipt`)).body;
+		expect(receipt).toContain("Your photos and files");
+		expect(receipt).toContain(photo);
+		const comparison = `/orders/${made.orderId}/consignments/${made.legId}/comparison`;
+		expect((await again.get(comparison)).body).toContain(photo);
+		const reader = (await shop.ask("POST", "/api/v1/links", { scope: "reader", orderId: made.orderId })).json();
+		const reading = await enter({ ...made, link: reader });
+		expect((await reading.get(comparison)).body).not.toContain("Your photos and files");
+	});
+
+	it("refuses times that cannot be where they are typed, and names those that do not fit at the seal, with their step", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const clock = "+01:00";
+		const future = await me.post("parcel-facts", { "parcel.deliveredAt": "2099-01-01T10:00", clock });
+		expect(future.statusCode).toBe(400);
+		expect(future.body).toContain("When was it delivered?: This time has not come yet.");
+		expect(future.body).toContain('href="#parcel.deliveredAt"');
+		const before = await me.post("result", { state: "good", observedAt: "2025-01-01T10:00", clock });
+		expect(before.statusCode).toBe(400);
+		expect(before.body).toContain("before the departure record says");
+		expect(await me.content()).toEqual({ state: "good" });
+		await me.post("result", { state: "good", observedAt: "2026-03-05T18:00", clock });
+		await me.post("identity", { "identity.serialNumber": "OW24-7731-C" });
+		await me.post("parcel-facts", { "parcel.deliveredAt": "2026-03-09T10:00", clock });
+		for (const page of [
+			await me.get(`/guided/${made.recordId}/review`),
+			await me.post("review", { act: "seal", confirm: "yes" }),
+		]) {
+			expect(page.body).toContain(
+				`<a href="/guided/${made.recordId}/result#observedAt">When did you see it in this state?</a>`,
+			);
+			expect(page.body).toContain("seen more than a day before it was delivered");
+			expect(page.body).not.toContain("/observedAt");
+		}
+		const refused = await shop.ask("POST", `/api/v1/records/${made.recordId}/seal`, undefined, {
+			"if-match": `"v${(await shop.ask("GET", `/api/v1/records/${made.recordId}`)).json().version}"`,
+		});
+		expect(refused.statusCode).toBe(400);
+		expect(refused.body).toContain("/observedAt");
+		await me.post("parcel-facts", { "parcel.deliveredAt": "2026-03-05T10:00", clock });
+		const sealed = await me.post("review", { act: "seal", confirm: "yes" });
+		expect(sealed.headers.location).toBe(`/guided/${made.recordId}/receipt`);
+	});
+
+	it("refuses a leg's times that have not come or lie in no possible order", async () => {
+		const { legId } = await scene();
+		const put = (facts: object) =>
+			shop.ask(
+				"PUT",
+				`/api/v1/consignments/${legId}`,
+				{ mode: "road", bookedBy: "consignor", ...facts },
+				{ "if-match": '"v1"' },
+			);
+		const refused = async (facts: object) =>
+			(await put(facts)).json().errors?.map((one: { path: string; code: string }) => [one.path, one.code]);
+		expect(await refused({ deliveredAt: "2099-01-01T10:00:00Z" })).toEqual([["/deliveredAt", "in-the-future"]]);
+		expect(await refused({ dispatchedAt: "2026-03-25T10:00:00Z", deliveredAt: "2026-03-24T10:00:00Z" })).toEqual([
+			["/deliveredAt", "delivered-before-dispatched"],
+		]);
+		expect(await refused({ deliveredAt: "2026-03-24T10:00:00Z", inHandAt: "2026-03-24T09:00:00Z" })).toEqual([
+			["/inHandAt", "in-hand-before-delivered"],
+		]);
+		const kept = await put({ dispatchedAt: "2026-03-23T10:00:00Z", deliveredAt: "2026-03-24T10:00:00Z" });
+		expect(kept.statusCode, kept.body).toBe(200);
 	});
 
 	it("keeps photos by the step they show, refuses one file alone, and takes one out again", async () => {

@@ -50,19 +50,36 @@ it("gives others the picture without the taker's forms", async () => {
 	}
 });
 
-it("blacks out what four numbers say, and hands that copy out when told so", async () => {
+it("blacks out what four numbers say, and hands the first such copy out at once, with its picture on the page", async () => {
 	const wrong = await send("black-out", { x0: "10", y0: "10", w0: "95", h0: "5" });
 	expect(wrong.statusCode).toBe(400);
 	expect(wrong.body).toContain("Rectangle 1: give four numbers");
 	expect(wrong.body).toContain('value="95"');
 	expect((await send("black-out", {})).body).toContain("Draw at least one rectangle");
+	expect((await scene.get("owner", path)).body).toContain("Make the copy and hand it out");
 	const made = await send("black-out", { x0: "0", y0: "0", w0: "50", h0: "99,5" });
 	expect(made.statusCode, made.body.slice(0, 300)).toBe(303);
-	const page = (await scene.get("owner", path)).body;
-	const copySha256 = /name="copySha256" value="([0-9a-f]{64})"/.exec(page)?.[1] ?? "";
-	expect((await send("hand-out", { choice: "blacked-out", copySha256 })).statusCode).toBe(303);
-	expect((await scene.get("shop", path)).body).toContain(copySha256);
+	const copySha256 = /\?made=([0-9a-f]{64})$/.exec(String(made.headers.location))?.[1] ?? "";
+	const page = (await scene.get("owner", String(made.headers.location))).body;
+	expect(page).toContain("Others now get this copy");
+	expect(page).toMatch(new RegExp(`<img class="picture" src="[^"]*/copies/${copySha256}"`));
+	expect(page).not.toContain("Without metadata</a> (handed out)");
+	expect((await scene.get("shop", path)).body).toContain(`/copies/${copySha256}"`);
 	expect((await scene.get("owner", path)).body).toContain(`the blacked-out copy ${copySha256.slice(0, 12)}`);
+});
+
+it("leaves others with the blacked-out copy that they have until another is handed out: the new one may show more", async () => {
+	const before = (await scene.get("shop", path)).body;
+	const made = await send("black-out", { x0: "50", y0: "0", w0: "10", h0: "10" });
+	const copySha256 = /\?made=([0-9a-f]{64})$/.exec(String(made.headers.location))?.[1] ?? "";
+	const page = (await scene.get("owner", String(made.headers.location))).body;
+	expect(page).toContain("Others do not get this copy yet");
+	expect(page).toMatch(new RegExp(`<img class="picture" src="[^"]*/copies/${copySha256}"`));
+	expect(shown((await scene.get("shop", path)).body)).toEqual(shown(before));
+	expect(page).toContain(`name="copySha256" value="${copySha256}"`);
+	expect((await send("hand-out", { choice: "blacked-out", copySha256 })).statusCode).toBe(303);
+	expect((await scene.get("shop", path)).body).toContain(`/copies/${copySha256}"`);
+	expect((await scene.get("shop", `${path}?made=${copySha256}`)).body).not.toContain("The copy that you made");
 });
 
 it("hands out the original by a button, and takes that back for what comes", async () => {

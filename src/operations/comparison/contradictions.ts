@@ -6,7 +6,15 @@ import type { ConsignmentComparison } from "./compare-consignment.ts";
 const CLOCKS_DIFFER_MINUTES = 60;
 
 /** Ids of the records that hold a contradiction. */
-export function contradictions({ departure, arrival, comparison, consignment }: ConsignmentComparison): string[] {
+export function contradictions(found: ConsignmentComparison): string[] {
+	const { departure, arrival, comparison } = found;
+	const fell = comparison.rows.some(({ comparison: { result } }) => result?.why.sentence === "comparison.counter-fell");
+	const counting = fell && departure !== null && arrival !== null ? [departure.view.id, arrival.view.id] : [];
+	return [...new Set([...timesAtOdds(found), ...counting])];
+}
+
+/** Ids of the records whose times cannot all be true, with each other or with what was noted of the leg. */
+export function timesAtOdds({ departure, arrival, consignment }: ConsignmentComparison): string[] {
 	const found = new Set<string>();
 	for (const record of [departure, arrival]) if (record !== null && isTwisted(record)) found.add(record.view.id);
 	const { dispatchedAt, deliveredAt } = consignment.facts;
@@ -18,11 +26,12 @@ export function contradictions({ departure, arrival, comparison, consignment }: 
 		found.add(departure.view.id).add(arrival.view.id);
 	}
 	if (arrival !== null && isLater(dispatchedAt, arrival.statement.observed.at)) found.add(arrival.view.id);
-	if (arrival !== null && isLater(dispatchedAt, deliveredAt ?? arrival.statement.parcel?.delivered?.at)) {
-		found.add(arrival.view.id);
+	const told = arrival?.statement.parcel?.delivered?.at;
+	if (arrival !== null && isLater(dispatchedAt, deliveredAt ?? told)) found.add(arrival.view.id);
+	if (arrival !== null && isLater(deliveredAt, arrival.statement.observed.at)) found.add(arrival.view.id);
+	if (departure !== null && arrival !== null && isLater(departure.statement.observed.at, told)) {
+		found.add(departure.view.id).add(arrival.view.id);
 	}
-	const fell = comparison.rows.some(({ comparison: { result } }) => result?.why.sentence === "comparison.counter-fell");
-	if (fell && departure !== null && arrival !== null) found.add(departure.view.id).add(arrival.view.id);
 	return [...found];
 }
 

@@ -2,9 +2,10 @@
 import type { ComparisonRow, CustodyChange, ReadingComparison } from "../../calculations/comparison/types.ts";
 import type { ReportKey } from "../../texts/say.ts";
 import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
-import { powerStop } from "../records/power-stop.ts";
+import { checksThatStop, powerStop } from "../records/power-stop.ts";
 import { nameOf } from "./check-name.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
+import { timesAtOdds } from "./contradictions.ts";
 
 /** Writes a claimed time for whoever reads it: RFC 3339 UTC, and the minutes of its offset. */
 export type TimeWriter = (at: string, offsetMinutes: number) => string;
@@ -34,7 +35,11 @@ export function leadScreen(
 	const comparable = isComparable(found);
 	return {
 		certain: certainOf(found, comparable ? rows : [], speaker),
-		uncertain: [...outcomeWords(found, speaker), ...(comparable ? uncertainOf(rows, speaker) : [])],
+		uncertain: [
+			...(timesAtOdds(found).length > 0 ? [speaker.say("comparison-page.uncertain.times")] : []),
+			...outcomeWords(found, speaker),
+			...(comparable ? uncertainOf(rows, speaker) : []),
+		],
 		placed: comparable ? found.line.changes.filter(isOnLeg).map(placeOf) : [],
 		elsewhere: found.line.changes.filter((change) => !isOnLeg(change)).map(placeOf),
 		next: nextOf(found, rows).map((key) => say(`comparison-page.next.${key}` as ReportKey)),
@@ -96,6 +101,10 @@ function certainOf(
 	const { changed, unchanged } = certainOfRows(rows, speaker);
 	const { parcel, firstPowerOn } = arrival?.statement ?? {};
 	const signs = (firstPowerOn?.stopSigns ?? []).map((sign) => say(`arrival.stop-sign.${sign}` as ReportKey));
+	const points = checksThatStop(arrival?.statement ?? {}).map((id) => {
+		const row = comparison.rows.find(({ check }) => check.id === id);
+		return row === undefined ? id : rowName(row, speaker);
+	});
 	return [
 		...(departure !== null && arrival !== null && departure.statement.state !== arrival.statement.state
 			? [
@@ -106,6 +115,7 @@ function certainOf(
 				]
 			: []),
 		...(signs.length > 0 ? [say("comparison-page.certain.stop", { signs: signs.join(between) })] : []),
+		...(points.length > 0 ? [say("comparison-page.certain.stop-point", { checks: points.join(between) })] : []),
 		...(firstPowerOn?.wetnessSeen === true ? [say("comparison-page.certain.wet")] : []),
 		...changed,
 		...(parcel?.outerDamage === "seen" ? [say("comparison-page.certain.parcel-damage")] : []),

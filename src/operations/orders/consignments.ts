@@ -2,7 +2,8 @@
 import type { Caller } from "../../access/caller.ts";
 import type { ConsignmentFacts, ConsignmentInput, ConsignmentView } from "../../contract/orders.ts";
 import { consignmentById, insertConsignment, orderById, updateConsignment } from "../../database/orders.ts";
-import { fault } from "../../faults.ts";
+import { fault, invalid } from "../../faults.ts";
+import { isAhead } from "../../records/claimed-times.ts";
 import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
 import { mustBeShop, mustReadOrder } from "../may.ts";
@@ -19,6 +20,7 @@ export async function addConsignment(
 	idempotencyKey: string | null,
 ): Promise<ConsignmentView> {
 	mustBeShop(caller);
+	refuseImpossibleTimes(input.facts, "/facts", deps.now());
 	const order = await orderById(deps.database, orderId);
 	if (order === null) throw fault("not-found");
 	await refuseReadIn(deps.database, orderId);
@@ -47,7 +49,7 @@ export async function readConsignment(deps: Deps, caller: Caller, id: string): P
 	return consignmentViewOf(consignment, order);
 }
 
-/** Replaces the facts of a leg. @throws version-stale where someone else changed it since. */
+/** Replaces the facts of a leg. @throws bad-input for times that cannot be; version-stale where someone else changed it. */
 export async function changeConsignment(
 	deps: Deps,
 	caller: Caller,
@@ -58,8 +60,27 @@ export async function changeConsignment(
 	mustBeShop(caller);
 	const consignment = await consignmentById(deps.database, id);
 	if (consignment === null) throw fault("not-found");
+	refuseImpossibleTimes(facts, "", deps.now());
 	const changed = { id, order_id: consignment.order_id, version, ...partsOfFacts(facts) };
 	const isNewest = await deps.database.transaction((transaction) => updateConsignment(transaction, changed));
 	if (!isNewest) throw fault("version-stale");
 	return readConsignment(deps, caller, id);
+}
+
+/** A leg's times were each seen, and lie in their order: one person notes all of them, on one clock. */
+function refuseImpossibleTimes(facts: ConsignmentFacts, place: string, now: Date): void {
+	const { dispatchedAt, deliveredAt, inHandAt } = facts;
+	const ahead = (["dispatchedAt", "deliveredAt", "inHandAt"] as const).filter((name) => {
+		const time = facts[name];
+		return time !== undefined && isAhead(time, now);
+	});
+	if (ahead.length > 0) throw invalid(ahead.map((name) => ({ path: `${place}/${name}`, code: "in-the-future" })));
+	const isBefore = (one: string | undefined, other: string | undefined) =>
+		one !== undefined && other !== undefined && Date.parse(one) < Date.parse(other);
+	if (isBefore(deliveredAt, dispatchedAt)) {
+		throw invalid([{ path: `${place}/deliveredAt`, code: "delivered-before-dispatched" }]);
+	}
+	if (isBefore(inHandAt, deliveredAt)) throw invalid([{ path: `${place}/inHandAt`, code: "in-hand-before-delivered" }]);
+	if (isBefore(inHandAt, dispatchedAt))
+		throw invalid([{ path: `${place}/inHandAt`, code: "in-hand-before-dispatched" }]);
 }

@@ -1,13 +1,23 @@
-/** Why a board must not get power (again): a stop sign, or wetness; null where neither was noted. */
-export function powerStop({
-	firstPowerOn,
-}: {
+/** Why a board must not get power (again), from a record drafted or sealed. */
+import { meansStop, type PointReading } from "../../catalogue/checks/stop-points.ts";
+
+/** The parts of a record that it is read from. */
+export interface PowerFacts {
 	readonly firstPowerOn?:
 		| { readonly stopSigns?: readonly string[] | undefined; readonly wetnessSeen?: boolean | undefined }
 		| undefined;
-}): "sign" | "cell" | "wet" | null {
-	const signs = firstPowerOn?.stopSigns ?? [];
+	readonly readings?: readonly PointReading[] | undefined;
+}
+
+/** A stop sign, noted as one or by a check that means one; or wetness. Null where none of it was noted. */
+export function powerStop(facts: PowerFacts): "sign" | "cell" | "wet" | null {
+	const signs = facts.firstPowerOn?.stopSigns ?? [];
 	if (signs.includes("swollen-cell")) return "cell";
-	if (signs.length > 0) return "sign";
-	return firstPowerOn?.wetnessSeen === true ? "wet" : null;
+	if (signs.length > 0 || checksThatStop(facts).length > 0) return "sign";
+	return facts.firstPowerOn?.wetnessSeen === true ? "wet" : null;
+}
+
+/** Ids of the checks whose results mean a stop. */
+export function checksThatStop({ readings = [] }: PowerFacts): readonly string[] {
+	return [...new Set(readings.filter(meansStop).map(({ check }) => check))];
 }

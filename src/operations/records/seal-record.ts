@@ -10,6 +10,7 @@ import { type ItemRow, itemById, orderById } from "../../database/orders.ts";
 import { closeDraft, exhibitsOfRecord, insertOpenings, type RecordRow, recordById } from "../../database/records.ts";
 import { invalid } from "../../faults.ts";
 import { canonicalBytes } from "../../records/canonical.ts";
+import type { NotedTimes } from "../../records/claimed-times.ts";
 import { makeCommitter } from "../../records/commitment.ts";
 import type { Receipt } from "../../records/receipt.ts";
 import type { ReadingContent, RecordContent } from "../../records/record-content.ts";
@@ -26,6 +27,7 @@ import { callerId } from "../may.ts";
 import { type ItemParts, itemOf } from "../orders/personal-parts.ts";
 import { ownCatalogueOf } from "../own-catalogue/own-catalogue.ts";
 import { needsNoInstruments, type OfferedCheck, type OwnPart, ownPartOf } from "../own-catalogue/own-checks-of.ts";
+import { notedTimes } from "./noted-times.ts";
 import { readReceipt } from "./read-receipt.ts";
 import { lockDraft } from "./save-draft.ts";
 
@@ -40,7 +42,8 @@ export async function sealRecord(deps: Deps, caller: Caller, recordId: string, v
 		const header = await headerOf(transaction, record);
 		const checks = checksOf(header.itemClass);
 		const resolved = await resolve(transaction, record, content);
-		const missing = missingOf(deps, header, content, checks, resolved);
+		const times = await notedTimes(transaction, header);
+		const missing = missingOf(deps, header, content, checks, { ...resolved, times });
 		if (missing.length > 0) throw invalid(missing);
 		const committer = makeCommitter(deps.randomBytes);
 		const own = await ownPartFor(transaction, record, header.itemId);
@@ -67,7 +70,8 @@ export async function sealingShortcomingsOf(deps: Deps, recordId: string): Promi
 	const content = record.content as RecordContent;
 	const header = await headerOf(deps.database, record);
 	const resolved = await resolve(deps.database, record, content);
-	return missingOf(deps, header, content, checksOf(header.itemClass), resolved);
+	const times = await notedTimes(deps.database, header);
+	return missingOf(deps, header, content, checksOf(header.itemClass), { ...resolved, times });
 }
 
 function missingOf(
@@ -75,12 +79,13 @@ function missingOf(
 	header: RecordHeader,
 	content: RecordContent,
 	checks: readonly CheckDefinition[],
-	resolved: ResolvedFacts,
+	resolved: ResolvedFacts & { readonly times: NotedTimes },
 ): Shortcoming[] {
 	const known = {
 		checkIds: new Set(checks.map((check) => check.id)),
 		instrumentIds: new Set(resolved.instruments.map((instrument) => instrument.id)),
 		exhibitSha256s: new Set(resolved.exhibits.keys()),
+		times: resolved.times,
 	};
 	return shortcomings(header, content, known, deps.now());
 }

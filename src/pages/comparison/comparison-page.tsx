@@ -11,6 +11,7 @@ import { ErasedNote } from "../components/erased-note.tsx";
 import { ReadInNote } from "../components/read-in-note.tsx";
 import { PlatformNote } from "../customer/platform-note.tsx";
 import { Layout } from "../layout.tsx";
+import { OwnFiles, type RecordFiles } from "../pictures/own-files.tsx";
 import { CheckTable, type Shown } from "./check-table.tsx";
 import { ChooseRecords } from "./choose-records.tsx";
 import { FirstStateSection } from "./first-state-section.tsx";
@@ -23,6 +24,8 @@ export function ComparisonPage(props: {
 	readonly href: (shown: Shown) => string;
 	/** Whether the reader may have the order's reports and dossiers. */
 	readonly hasPapers: boolean;
+	/** Of the records of whoever came by a link: their takers decide what others get. */
+	readonly files: readonly RecordFiles[];
 }) {
 	const { found, view } = props;
 	const { order, departure, arrival, comparison } = found;
@@ -63,6 +66,7 @@ export function ComparisonPage(props: {
 				</p>
 				<Fingerprints found={found} />
 			</section>
+			<OwnFiles of={props.files} />
 			{props.hasPapers && (
 				<p class="no-print">
 					<a href={`/orders/${order.id}/papers`}>{say("papers.link")}</a>

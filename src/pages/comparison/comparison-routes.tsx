@@ -1,6 +1,7 @@
 /** `/orders/{id}/consignments/{id}/comparison`, for the shop and for every link of the order. */
 import type { FastifyInstance } from "fastify";
 import { z } from "zod";
+import type { Caller } from "../../access/caller.ts";
 import { callerOf, openTo } from "../../access/callers.ts";
 import { comparisonQuery, idsIn } from "../../contract/comparison.ts";
 import { fault } from "../../faults.ts";
@@ -8,9 +9,13 @@ import { comparisonViewOf } from "../../operations/comparison/comparison-view.ts
 import { readComparison } from "../../operations/comparison/read-comparison.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { readOrder } from "../../operations/orders/read-orders.ts";
+import { readExhibitFiles } from "../../operations/pictures/exhibit-file-views.ts";
+import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { validate } from "../../operations/validate.ts";
 import { say } from "../../texts/say.ts";
 import { Layout } from "../layout.tsx";
+import { hasPapers } from "../papers/has-papers.ts";
+import type { RecordFiles } from "../pictures/own-files.tsx";
 import { sendPage } from "../render.ts";
 import { SHOWN } from "./check-table.tsx";
 import { ComparisonPage } from "./comparison-page.tsx";
@@ -33,10 +38,21 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 			return `${path(id, consignment)}?${query}#checks`;
 		};
 		const caller = callerOf(request);
-		const hasPapers = caller.kind === "account" || (caller.kind === "link" && caller.scope !== "record");
-		const page = <ComparisonPage found={found} view={view} shown={show} href={href} hasPapers={hasPapers} />;
-		return sendPage(reply, page);
+		const files = caller.kind === "link" && caller.scope !== "reader" ? await filesOf(caller, found.records) : [];
+		return sendPage(
+			reply,
+			<ComparisonPage {...{ found, view, shown: show, href, files }} hasPapers={hasPapers(caller)} />,
+		);
 	});
+
+	function filesOf(caller: Caller, records: readonly SealedRecord[]): Promise<RecordFiles[]> {
+		return Promise.all(
+			records.map(async ({ view, statement }) => ({
+				exhibits: statement.exhibits,
+				files: statement.exhibits.length === 0 ? [] : await readExhibitFiles(deps, caller, view.id),
+			})),
+		);
+	}
 
 	// Where links lead that are not for one record: the only leg there is, or a choice.
 	app.get("/orders/:id/comparison", routes, async (request, reply) => {

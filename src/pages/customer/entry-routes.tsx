@@ -10,22 +10,22 @@ import { faultWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
-import { ClosedPage, EntryPage } from "./entry-page.tsx";
+import { ClosedPage, EntryPage, type EntryScope } from "./entry-page.tsx";
 
 const CODE = /^[0-9]{6}$/;
 
 export function registerLinkEntry(app: FastifyInstance, deps: Deps): void {
 	const routes = { ...OPEN_TO_ALL, schema: { hide: true } };
 	app.get("/l/:token", routes, async (request, reply) => {
-		await findLink(deps, tokenOf(request));
-		return sendEntry(request, reply, "", {}, 200);
+		const { scope } = await findLink(deps, tokenOf(request));
+		return sendEntry(request, reply, scope, "", {}, 200);
 	});
 	app.post("/l/:token", routes, async (request, reply) => {
 		const { form } = await readBody(request.body);
 		const code = (form.code ?? "").replaceAll(/[\s-]/g, "");
 		if (!CODE.test(code)) {
-			await findLink(deps, tokenOf(request));
-			return sendEntry(request, reply, code, { code: say("arrival.entry-no-code") }, 400);
+			const { scope } = await findLink(deps, tokenOf(request));
+			return sendEntry(request, reply, scope, code, { code: say("arrival.entry-no-code") }, 400);
 		}
 		try {
 			const { sessionToken, link, expiresAt } = await enterLink(deps, { token: tokenOf(request), code });
@@ -34,7 +34,8 @@ export function registerLinkEntry(app: FastifyInstance, deps: Deps): void {
 		} catch (error) {
 			if (!(error instanceof Fault) || !["code-wrong", "code-locked"].includes(error.code)) throw error;
 			if (error.retryAfterS !== null) reply.header("Retry-After", String(error.retryAfterS));
-			return sendEntry(request, reply, "", { code: faultWords(error.code, error.facts) }, error.status);
+			const { scope } = await findLink(deps, tokenOf(request));
+			return sendEntry(request, reply, scope, "", { code: faultWords(error.code, error.facts) }, error.status);
 		}
 	});
 }
@@ -52,12 +53,13 @@ function tokenOf(request: FastifyRequest): string {
 function sendEntry(
 	request: FastifyRequest,
 	reply: FastifyReply,
+	scope: EntryScope,
 	code: string,
 	errors: Readonly<Record<string, string>>,
 	status: number,
 ) {
 	const path = `/l/${encodeURIComponent(tokenOf(request))}`;
-	const page = <EntryPage path={path} formToken={formTokenFor(request)} code={code} errors={errors} />;
+	const page = <EntryPage scope={scope} path={path} formToken={formTokenFor(request)} code={code} errors={errors} />;
 	return sendPage(reply, page, status);
 }
 

@@ -7,8 +7,8 @@ import type { Deps } from "../../operations/deps.ts";
 import { givePhotoCode } from "../../operations/pictures/photo-codes.ts";
 import { type GuidedRecord, readGuidedRecord } from "../../operations/records/guided-record.ts";
 import { powerStop } from "../../operations/records/power-stop.ts";
-import { sealRecord } from "../../operations/records/seal-record.ts";
-import { badMemberWords, faultWords } from "../../texts/fault-words.ts";
+import { sealingShortcomingsOf, sealRecord } from "../../operations/records/seal-record.ts";
+import { faultWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
 import type { FieldErrors, FormValues } from "../components/form.tsx";
 import { fillChecks, fillStopped } from "../record-form/checks-form.ts";
@@ -124,7 +124,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 			if (error.code === "already-sealed") return reply.redirect(`/guided/${record.id}/receipt`, 303);
 			if (error.code !== "bad-input" && error.code !== "version-stale") throw error;
 			return sendStep(request, reply, await placeOf(request), {
-				errors: sealErrors(error),
+				errors: error.members.length > 0 ? {} : { [CONFIRM]: faultWords(error.code, error.facts) },
 				stale: error.code === "version-stale",
 				status: error.status,
 			});
@@ -148,6 +148,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 		const { guided, step } = place;
 		const photoCode = step.views.length === 0 ? null : await givePhotoCode(deps, place.caller, guided.record.id);
 		const content = guided.record.content ?? {};
+		const shortcomings = step.parts.includes("review") ? await sealingShortcomingsOf(deps, guided.record.id) : [];
 		const kept = {
 			...fillForm(step.fields, content),
 			...(step.needsPower === true && powerStop(content) !== null ? fillStopped(guided.checks, content) : {}),
@@ -160,6 +161,7 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 				step={step}
 				values={Object.keys(shown.typed ?? {}).length > 0 ? (shown.typed ?? {}) : kept}
 				errors={shown.errors ?? {}}
+				shortcomings={shortcomings}
 				refused={shown.refused ?? []}
 				notices={shown.notices ?? []}
 				read={shown.read ?? []}
@@ -171,15 +173,4 @@ export function registerGuidedRecord(app: FastifyInstance, deps: Deps): void {
 		);
 		return sendPage(reply, page, shown.status ?? 200);
 	}
-}
-
-/** What sealing found missing, each with its mend. */
-function sealErrors(found: Fault): FieldErrors {
-	if (found.members.length === 0) return { [CONFIRM]: faultWords(found.code, found.facts) };
-	return Object.fromEntries(
-		found.members.map((member) => {
-			const { message, mend } = badMemberWords(member.code, member.facts);
-			return [member.path.slice(1).replaceAll("/", "."), `${member.path.slice(1)}: ${message} ${mend}`];
-		}),
-	);
 }

@@ -2,10 +2,11 @@
  * What a board that did not start on one computer leaves open. `did not start on this platform` is a fact about both;
  * only what was tried excludes anything. Common practice.
  */
+import type { PowerFacts } from "../../operations/records/power-stop.ts";
 import type { TextKey } from "../../texts/say.ts";
 
 /** The parts of a record, drafted or sealed, that the finding rests on. */
-export interface PlatformFacts {
+export interface PlatformFacts extends PowerFacts {
 	readonly state?: string | undefined;
 	readonly setUp?:
 		| {
@@ -13,9 +14,6 @@ export interface PlatformFacts {
 				readonly controlBefore?: boolean | undefined;
 				readonly controlAfter?: boolean | undefined;
 		  }
-		| undefined;
-	readonly firstPowerOn?:
-		| { readonly stopSigns?: readonly string[] | undefined; readonly wetnessSeen?: boolean | undefined }
 		| undefined;
 }
 

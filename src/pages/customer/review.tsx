@@ -1,6 +1,7 @@
 /** Everything that the record will say, with what is still missing, and the seal. */
 import type { RecordContentInput } from "../../contract/records.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
+import type { Shortcoming } from "../../records/seal-conditions.ts";
 import { quantityWords, readingWords } from "../../texts/reading-words.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
@@ -12,40 +13,38 @@ import { ExhibitList } from "../record-form/photos.tsx";
 import { ownChecksAsked } from "./own-checks-asked.ts";
 import { PlatformNote } from "./platform-note.tsx";
 import { type Step, stepsOf } from "./steps.ts";
+import { StillNeeded } from "./still-needed.tsx";
 
 /** Name of the box that must be ticked to seal. */
 export const CONFIRM = "confirm";
 
 export function Review({
 	guided,
+	shortcomings,
 	values,
 	errors,
 }: {
 	readonly guided: GuidedRecord;
+	readonly shortcomings: readonly Shortcoming[];
 	readonly values: FormValues;
 	readonly errors: FieldErrors;
 }) {
 	const { record } = guided;
 	const content = record.content ?? {};
 	const steps = stepsOf(record.stage).filter((step) => !step.parts.includes("review"));
-	const missing = missingFields(steps, content);
 	return (
 		<>
+			{shortcomings.length > 0 && (
+				<p class="note" role="status">
+					<a href="#still-needed">{say("arrival.review.missing-below", { count: shortcomings.length })}</a>
+				</p>
+			)}
 			<PlatformNote content={content} />
 			{steps.map((step) => (
 				<Part key={step.id} step={step} guided={guided} />
 			))}
-			{missing.length > 0 ? (
-				<section class="error-summary">
-					<h2>{say("arrival.review.missing")}</h2>
-					<ul>
-						{missing.map(({ step, label }) => (
-							<li key={label}>
-								<a href={`/guided/${record.id}/${step.id}`}>{say(label)}</a>
-							</li>
-						))}
-					</ul>
-				</section>
+			{shortcomings.length > 0 ? (
+				<StillNeeded guided={guided} shortcomings={shortcomings} />
 			) : (
 				<section>
 					<CheckField name={CONFIRM} label={say("arrival.review.confirm")} values={values} errors={errors} />
@@ -56,20 +55,6 @@ export function Review({
 			)}
 		</>
 	);
-}
-
-/** What sealing still asks for: needed answers, and something that says which item it is. */
-export function missingFields(
-	steps: readonly Step[],
-	content: RecordContentInput,
-): readonly { readonly step: Step; readonly label: TextKey }[] {
-	const identified = content.identity?.serialNumber !== undefined || (content.identity?.marks ?? []).length > 0;
-	return steps.flatMap((step) => [
-		...step.fields
-			.filter((field) => field.needed === true && answerAt(content, field.name) === undefined)
-			.map((field) => ({ step, label: field.label })),
-		...(!identified && step.id === "identity" ? [{ step, label: "arrival.bad.identity" as const }] : []),
-	]);
 }
 
 function Part({ step, guided }: { readonly step: Step; readonly guided: GuidedRecord }) {

@@ -1,9 +1,11 @@
 /** After the seal: the receipt to keep, the fingerprint, what comes next. Prints on one page. */
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
+import type { OpenedStatement } from "../../records/record-statement.ts";
 import { say } from "../../texts/say.ts";
 import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { Layout } from "../layout.tsx";
 import { LogFacts, PartySignature } from "../log-mark.tsx";
+import { OwnFiles } from "../pictures/own-files.tsx";
 
 export function SealedPage({ guided }: { readonly guided: GuidedRecord }) {
 	const { record, order } = guided;
@@ -46,6 +48,7 @@ export function SealedPage({ guided }: { readonly guided: GuidedRecord }) {
 				<dd class="fingerprint">{groupsOfFour(sealed.fingerprint)}</dd>
 			</dl>
 			<LogFacts of={order} />
+			<OwnFiles of={[{ exhibits: (sealed.statement as unknown as OpenedStatement).exhibits, files: guided.files }]} />
 			<p class="note">{say("arrival.receipt.next")}</p>
 			{record.consignmentId !== null && (
 				<p class="no-print">

@@ -1,12 +1,14 @@
 /** One step of the guided record. Everything works without script; each step is one form that saves. */
 import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
-import { powerStop } from "../../operations/records/power-stop.ts";
+import { oddMassOf } from "../../operations/records/parcel-mass.ts";
+import { checksThatStop, powerStop } from "../../operations/records/power-stop.ts";
+import type { Shortcoming } from "../../records/seal-conditions.ts";
 import { say } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
 import { Caution, ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
-import { CheckCautions, CheckControl } from "../record-form/check-control.tsx";
+import { CheckCautions, CheckControl, checkName } from "../record-form/check-control.tsx";
 import { ClockControl, FieldControl } from "../record-form/field-control.tsx";
 import type { ReadFile } from "../record-form/file-lines.tsx";
 import { offsetIn } from "../record-form/fill-form.ts";
@@ -26,6 +28,8 @@ export interface StepPageProps {
 	readonly step: Step;
 	readonly values: FormValues;
 	readonly errors: FieldErrors;
+	/** What sealing would refuse; looked for at the review alone. */
+	readonly shortcomings: readonly Shortcoming[];
 	readonly refused: readonly RefusedFile[];
 	/** What became of a file that was just brought. */
 	readonly notices: readonly string[];
@@ -48,6 +52,8 @@ export function StepPage(props: StepPageProps) {
 	const { guided, step, values, errors, now } = props;
 	const { record, order } = guided;
 	const content = record.content ?? {};
+	const mayHavePower = powerStop(content) === null && !isOtherItem(guided);
+	const instead = mayHavePower ? undefined : step.insteadOfPower;
 	const steps = stepsOf(record.stage);
 	const place = steps.findIndex((candidate) => candidate.id === step.id);
 	const before = steps[place - 1];
@@ -80,14 +86,10 @@ export function StepPage(props: StepPageProps) {
 				</div>
 			)}
 			<Banners guided={guided} />
-			{step.texts.map((key) => (
-				<p key={key}>{say(key)}</p>
-			))}
-			{step.needsPower === true && powerStop(content) !== null && <p class="note">{say("arrival.checks.stopped")}</p>}
-			{step.cautions.map((key) => (
-				<Caution key={key}>{say(key)}</Caution>
-			))}
-			{step.parts.includes("power-time") && <PowerTime wait={wait} now={now} offset={offsetIn(content)} />}
+			{instead === undefined ? <Guidance step={step} /> : <p class="note">{say(instead)}</p>}
+			{step.parts.includes("power-time") && mayHavePower && (
+				<PowerTime wait={wait} now={now} offset={offsetIn(content)} />
+			)}
 			{step.parts.includes("wait") && <WaitNote wait={wait} content={content} now={now} />}
 			{step.parts.includes("platform") && <PlatformNote content={content} />}
 			<Form action={stepPath(record.id, step)} formToken={props.formToken} upload>
@@ -125,7 +127,9 @@ export function StepPage(props: StepPageProps) {
 						read={props.read}
 					/>
 				)}
-				{step.parts.includes("review") && <Review guided={guided} errors={errors} values={values} />}
+				{step.parts.includes("review") && (
+					<Review guided={guided} shortcomings={props.shortcomings} errors={errors} values={values} />
+				)}
 				{step.photosFirst !== true && photos}
 				<Buttons step={step} />
 			</Form>
@@ -141,6 +145,20 @@ export function StepPage(props: StepPageProps) {
 				<Submit kind="quiet" label={say("arrival.continue")} />
 			</Form>
 		</Layout>
+	);
+}
+
+/** What to do on this step, and what to take care of. */
+function Guidance({ step }: { readonly step: Step }) {
+	return (
+		<>
+			{step.texts.map((key) => (
+				<p key={key}>{say(key)}</p>
+			))}
+			{step.cautions.map((key) => (
+				<Caution key={key}>{say(key)}</Caution>
+			))}
+		</>
 	);
 }
 
@@ -173,9 +191,8 @@ function Buttons({ step }: { readonly step: Step }) {
 function Banners({ guided }: { readonly guided: GuidedRecord }) {
 	const content = guided.record.content ?? {};
 	const stop = powerStop(content);
-	const entered = content.identity?.serialNumber;
-	const expected = guided.order.item.serialNumber;
-	const mismatch = entered !== undefined && expected !== undefined && plain(entered) !== plain(expected);
+	const odd = oddMassOf(content, guided.order.item);
+	const points = guided.allChecks.filter(({ id }) => checksThatStop(content).includes(id)).map(checkName);
 	return (
 		<>
 			{stop !== null && (
@@ -183,15 +200,25 @@ function Banners({ guided }: { readonly guided: GuidedRecord }) {
 					<strong>{say(stop === "wet" ? "arrival.stop-wet-title" : "arrival.stop-title")}</strong>{" "}
 					{say(stop === "wet" ? "arrival.stop-wet-text" : "arrival.stop-text")}
 					{stop === "cell" && <> {say("arrival.stop-cell")}</>}
+					{points.length > 0 && <> {say("arrival.stop-points", { checks: points.join("; ") })}</>}
 				</Caution>
 			)}
-			{mismatch && (
+			{odd !== null && <p class="note">{say(`arrival.odd-mass.${odd}`)}</p>}
+			{isOtherItem(guided) && (
 				<Caution>
-					<strong>{say("arrival.identity.mismatch-title")}.</strong> {say("arrival.identity.mismatch", { entered })}
+					<strong>{say("arrival.identity.mismatch-title")}.</strong>{" "}
+					{say("arrival.identity.mismatch", { entered: content.identity?.serialNumber ?? "" })}
 				</Caution>
 			)}
 		</>
 	);
+}
+
+/** Whether the serial number on the board is another one than the order's. */
+function isOtherItem({ record, order }: GuidedRecord): boolean {
+	const entered = record.content?.identity?.serialNumber;
+	const expected = order.item.serialNumber;
+	return entered !== undefined && expected !== undefined && plain(entered) !== plain(expected);
 }
 
 /** A serial number without what people add when they copy it. */

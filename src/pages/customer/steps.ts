@@ -5,6 +5,7 @@
 import type { GuidedCheck } from "../../operations/records/guided-record.ts";
 import type { TextKey } from "../../texts/say.ts";
 import type { ChoiceField, ChoicesField, Field, QuantityField, TextField } from "../record-form/field.ts";
+import { PARCEL_MOST } from "../record-form/masses.ts";
 
 /** What stands on a step beside texts, questions, checks and photos. */
 export type StepPart = "wait" | "file" | "platform" | "mismatch" | "power-time" | "own-checks" | "review";
@@ -24,6 +25,8 @@ export interface Step {
 	readonly checks?: (check: GuidedCheck) => boolean;
 	/** Its checks need power: after a stop sign they are not done. */
 	readonly needsPower?: boolean;
+	/** Stands in place of texts and cautions where the board must not get power: it asks for no act that gives it any. */
+	readonly insteadOfPower?: TextKey;
 	readonly parts: readonly StepPart[];
 }
 
@@ -53,7 +56,7 @@ const parcelMass: QuantityField = {
 	hint: "arrival.parcel-mass-hint",
 	units: MASS_UNITS,
 	minimum: 0.001,
-	maximum: 1_000_000,
+	mostByUnit: PARCEL_MOST,
 };
 
 const stopSigns: ChoicesField = {
@@ -265,6 +268,7 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		title: "arrival.before-power",
 		texts: ["arrival.before-power.control", "arrival.before-power.seat", "arrival.before-power.untouched"],
 		cautions: ["arrival.before-power.supply"],
+		insteadOfPower: "arrival.before-power.stopped",
 		views: [],
 		fields: [
 			{
@@ -285,6 +289,8 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		title: "arrival.first-power-on",
 		texts: ["arrival.first-power-on.text", "arrival.first-power-on.no-picture"],
 		cautions: ["arrival.first-power-on.stop"],
+		needsPower: true,
+		insteadOfPower: "arrival.first-power-on.stopped",
 		views: ["other"],
 		fields: [
 			{ kind: "yes-no", name: "firstPowerOn.firstAttemptEver", label: "arrival.first-attempt-ever" },
@@ -302,11 +308,13 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		fields: [],
 		checks: isRun,
 		needsPower: true,
+		insteadOfPower: "arrival.checks.stopped",
 		parts: ["own-checks"],
 	},
 	{
 		id: "file",
 		title: "arrival.file",
+		insteadOfPower: "arrival.file.stopped",
 		texts: ["arrival.file.text", "arrival.file.private"],
 		cautions: [],
 		views: [],
@@ -386,6 +394,8 @@ export const DEPARTURE_STEPS: readonly Step[] = [
 		title: "arrival.checks",
 		texts: ["arrival.checks.text-departure"],
 		cautions: ["arrival.before-power.supply"],
+		needsPower: true,
+		insteadOfPower: "arrival.checks.stopped",
 		views: [],
 		fields: [],
 		checks: (check) => !isSeen(check),
@@ -394,6 +404,7 @@ export const DEPARTURE_STEPS: readonly Step[] = [
 	{
 		id: "file",
 		title: "arrival.file",
+		insteadOfPower: "arrival.file.stopped",
 		texts: ["arrival.file.text", "arrival.file.private"],
 		cautions: [],
 		views: [],

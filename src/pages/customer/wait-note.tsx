@@ -1,5 +1,6 @@
 /** When to open and when to switch on, with the reason. */
 import type { RecordContentInput } from "../../contract/records.ts";
+import { powerStop } from "../../operations/records/power-stop.ts";
 import { say } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
 import { Caution } from "../components/form.tsx";
@@ -16,7 +17,10 @@ export function WaitNote({
 	readonly now: Date;
 }) {
 	if (wait.kind === "not-entered") return <p class="hint">{say("arrival.wait-not-yet")}</p>;
-	if (wait.kind === "not-assessed") return <Caution>{say("arrival.wait-careful")}</Caution>;
+	const stop = powerStop(content);
+	if (wait.kind === "not-assessed") {
+		return <Caution>{say(stop === null ? "arrival.wait-careful" : "arrival.wait-careful-stopped")}</Caution>;
+	}
 	if (wait.kind === "never") return <Caution>{say("arrival.wait-never")}</Caution>;
 	const offset = offsetIn(content) ?? undefined;
 	const when = (time: Date | null) => {
@@ -35,7 +39,9 @@ export function WaitNote({
 				<dt>{say("arrival.wait-power")}</dt>
 				<dd>
 					<strong>
-						{content.firstPowerOn?.wetnessSeen === true ? say("arrival.wait-power-wet") : when(wait.powerAt)}
+						{stop === null
+							? when(wait.powerAt)
+							: say(stop === "wet" ? "arrival.wait-power-wet" : "arrival.wait-power-stopped")}
 					</strong>
 				</dd>
 			</dl>
@@ -59,7 +65,7 @@ export function WaitNote({
 			{wait.assumedHumidityPercent !== null && (
 				<p>{say("arrival.wait-humidity-assumed", { percent: wait.assumedHumidityPercent })}</p>
 			)}
-			{wait.frozen && wait.powerAt !== null && <p>{say("arrival.wait-frozen")}</p>}
+			{wait.frozen && wait.powerAt !== null && stop === null && <p>{say("arrival.wait-frozen")}</p>}
 		</section>
 	);
 }

@@ -1,5 +1,5 @@
 /** Rectangles over a picture: drawn with the script, or typed as numbers without it. */
-import type { BlackOutInput } from "../../contract/pictures.ts";
+import type { BlackOutInput, ExhibitFileView } from "../../contract/pictures.ts";
 import { say } from "../../texts/say.ts";
 import { type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
 import { readNumber } from "../record-form/read-number.ts";
@@ -8,13 +8,23 @@ import { readNumber } from "../record-form/read-number.ts";
 const ROWS = 6;
 const SIDES = ["x", "y", "w", "h"] as const;
 
+/**
+ * Whether others get the new copy as soon as it is made: whoever blacks something out wants it hidden. Not where they get
+ * a blacked-out copy already: the new one is made of the whole picture, and may show what the earlier one hides.
+ */
+export function handsOutAtOnce({ others }: Pick<ExhibitFileView, "others">): boolean {
+	return others === "without-metadata" || others === "original";
+}
+
 export function BlackOutTool({
+	file,
 	action,
 	picture,
 	formToken,
 	values,
 	errors,
 }: {
+	readonly file: ExhibitFileView;
 	readonly action: string;
 	/** Address of the whole picture. */
 	readonly picture: string;
@@ -22,6 +32,7 @@ export function BlackOutTool({
 	readonly values: FormValues;
 	readonly errors: FieldErrors;
 }) {
+	const atOnce = handsOutAtOnce(file);
 	return (
 		<section id="black-out">
 			<h2>{say("picture.black-out")}</h2>
@@ -55,7 +66,8 @@ export function BlackOutTool({
 						))}
 					</fieldset>
 				))}
-				<Submit label={say("picture.black-out-make")} />
+				<p>{say(atOnce ? "picture.black-out-at-once" : "picture.black-out-later")}</p>
+				<Submit label={say(atOnce ? "picture.black-out-hand-out" : "picture.black-out-make")} />
 			</Form>
 			<script type="module" src="/assets/black-out.js" />
 		</section>

@@ -13,16 +13,22 @@ export interface ExhibitPageProps {
 	readonly formToken: string;
 	readonly values: FormValues;
 	readonly errors: FieldErrors;
+	/** SHA-256 of a copy that was just made, as the address says it. */
+	readonly made: unknown;
 }
 
 export function ExhibitPage(props: ExhibitPageProps) {
 	const { file, crumbs, errors } = props;
 	const shown = shownCopy(file);
+	const made = file.isTaker
+		? file.copies.find(({ kind, sha256 }) => kind === "blacked-out" && sha256 === props.made)
+		: undefined;
 	return (
 		<Layout title={say("picture.title")} crumbs={crumbs}>
 			<ErrorSummary errors={errors} />
+			{made !== undefined && <MadeCopy {...props} copySha256={made.sha256} />}
 			{file.refusal !== null && <p class="note">{say(`picture.refusal.${file.refusal}`)}</p>}
-			{shown !== null && (
+			{shown !== null && shown !== made?.sha256 && (
 				<p>
 					<img class="picture" src={copyHref(file, shown)} alt={file.fileName} />
 				</p>
@@ -42,6 +48,37 @@ export function ExhibitPage(props: ExhibitPageProps) {
 				/>
 			)}
 		</Layout>
+	);
+}
+
+/** The copy that was just made: what it shows, and whether others get it. */
+function MadeCopy({ file, formToken, copySha256 }: ExhibitPageProps & { readonly copySha256: string }) {
+	const isGiven = file.others === "blacked-out" && shownCopy(file) === copySha256;
+	return (
+		<section class="note" role="status">
+			<h2>{say("picture.made")}</h2>
+			<p>
+				<strong>{say(isGiven ? "picture.made-given" : "picture.made-not-given")}</strong>
+			</p>
+			{!isGiven && <HandOutCopy file={file} formToken={formToken} copySha256={copySha256} />}
+			<p>
+				<img class="picture" src={copyHref(file, copySha256)} alt={say("picture.made")} />
+			</p>
+			<p class="hint">{say("picture.made-look")}</p>
+		</section>
+	);
+}
+
+function HandOutCopy({
+	file,
+	formToken,
+	copySha256,
+}: Pick<ExhibitPageProps, "file" | "formToken"> & { readonly copySha256: string }) {
+	return (
+		<Form action={`${exhibitPath(file.recordId, file.sha256)}/hand-out`} formToken={formToken}>
+			<input type="hidden" name="copySha256" value={copySha256} />
+			<Submit name="choice" value="blacked-out" kind="quiet" label={say("picture.choose.blacked-out")} />
+		</Form>
 	);
 }
 
@@ -163,10 +200,7 @@ function Copies({ file, formToken }: ExhibitPageProps) {
 								</a>
 								{file.others === kind && (given ?? sha256) === sha256 && ` (${say("picture.handed-out-now")})`}
 								{file.isTaker && kind === "blacked-out" && given !== sha256 && (
-									<Form action={`${exhibitPath(file.recordId, file.sha256)}/hand-out`} formToken={formToken}>
-										<input type="hidden" name="copySha256" value={sha256} />
-										<Submit name="choice" value="blacked-out" kind="quiet" label={say("picture.choose.blacked-out")} />
-									</Form>
+									<HandOutCopy file={file} formToken={formToken} copySha256={sha256} />
 								)}
 							</th>
 							<td data-label={say("picture.copy-size")}>{sizeWords(sizeBytes)}</td>

@@ -18,7 +18,7 @@ import type { Crumb } from "../layout.tsx";
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault } from "../shop/form-errors.ts";
-import { readRectangles } from "./black-out-tool.tsx";
+import { handsOutAtOnce, readRectangles } from "./black-out-tool.tsx";
 import { CarrierPhotosPage } from "./carrier-photos-page.tsx";
 import { ExhibitPage } from "./exhibit-page.tsx";
 import { exhibitPath } from "./exhibit-thumb.tsx";
@@ -43,8 +43,11 @@ export function registerPicturePages(app: FastifyInstance, deps: Deps): void {
 		const { form } = await readBody(request.body);
 		const read = readRectangles(form);
 		if ("errors" in read) return sendFile(request, reply, form, read.errors, 400);
-		await blackOut(deps, callerOf(request), id, sha256, read.input);
-		return reply.redirect(exhibitPath(id, sha256), 303);
+		const { copySha256, file } = await blackOut(deps, callerOf(request), id, sha256, read.input);
+		if (handsOutAtOnce(file)) {
+			await chooseHandOut(deps, callerOf(request), id, sha256, { choice: "blacked-out", copySha256 });
+		}
+		return reply.redirect(`${exhibitPath(id, sha256)}?made=${copySha256}`, 303);
 	});
 
 	app.get("/orders/:id/photo-code", READERS, async (request, reply) => {
@@ -89,7 +92,8 @@ export function registerPicturePages(app: FastifyInstance, deps: Deps): void {
 		];
 		const crumbs = isOwn ? [{ href: `/guided/${id}`, label: say("picture.back") }] : up;
 		const formToken = formTokenFor(request);
-		return sendPage(reply, <ExhibitPage {...{ file, crumbs, formToken, values, errors }} />, status);
+		const { made } = request.query as { made?: unknown };
+		return sendPage(reply, <ExhibitPage {...{ file, crumbs, formToken, values, errors, made }} />, status);
 	}
 }
 

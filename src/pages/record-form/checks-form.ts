@@ -3,6 +3,7 @@ import type { RecordContentInput } from "../../contract/records.ts";
 import type { GuidedCheck } from "../../operations/records/guided-record.ts";
 import { say } from "../../texts/say.ts";
 import type { Form, Problem } from "./field.ts";
+import { ITEM_MOST } from "./masses.ts";
 import type { ReadForm } from "./read-form.ts";
 import { isCount, readNumber } from "./read-number.ts";
 
@@ -182,6 +183,8 @@ function readValues(
 	for (const number of numbers) {
 		if (number === null) return problem("value", "number");
 		if (check.id === "mass" && !(number.value > 0)) return problem("value", "too-small", { minimum: 0 });
+		const maximum = check.id === "mass" ? ITEM_MOST[unit] : undefined;
+		if (maximum !== undefined && !(number.value <= maximum)) return problem("value", "too-large", { maximum });
 		values.push({ ...number, unit });
 	}
 	const step = typed("resolution");

@@ -1,4 +1,5 @@
 /** One question of the guided record as form controls. */
+import { badMemberWords } from "../../texts/fault-words.ts";
 import { isTextKey, say, type TextKey } from "../../texts/say.ts";
 import { minutesOf, offsetOf, showTime } from "../../texts/shown-time.ts";
 import { unitSymbol } from "../../texts/unit-symbol.ts";
@@ -145,8 +146,11 @@ export function errorsOf(problems: readonly Problem[]): FieldErrors {
 	return Object.fromEntries(problems.map((problem) => [problem.name, problemWords(problem)]));
 }
 
-/** The words for a problem; a code without words of its own is named. */
-function problemWords(problem: Problem): string {
-	const key = `arrival.bad.${problem.code}`;
-	return isTextKey(key) ? say(key, problem.facts) : say("arrival.bad.other", { code: problem.code });
+/** The words for a problem, of the form or of what sealing refuses; a code without words of its own is named. */
+function problemWords({ code, facts }: Problem): string {
+	const key = `arrival.bad.${code}`;
+	if (isTextKey(key)) return say(key, facts);
+	if (!isTextKey(`bad.${code}`)) return say("arrival.bad.other", { code });
+	const { message, mend } = badMemberWords(code, facts);
+	return `${message} ${mend}`;
 }

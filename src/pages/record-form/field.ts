@@ -51,6 +51,8 @@ export interface QuantityField extends Question {
 	readonly units: readonly string[];
 	readonly minimum?: number;
 	readonly maximum?: number;
+	/** Where the units differ in size: the most in each, in place of `maximum`. */
+	readonly mostByUnit?: Readonly<Record<string, number>>;
 }
 
 export interface NumberField extends Question {

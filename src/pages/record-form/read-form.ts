@@ -89,7 +89,10 @@ function readQuantity(field: Extract<Field, { kind: "quantity" }>, typed: string
 	if (!field.units.includes(unit)) return { code: "choice" };
 	const number = readNumber(typed);
 	if (number === null) return { code: "number" };
-	return bounded(number.value, field.minimum ?? -Infinity, field.maximum ?? Infinity, { ...number, unit });
+	return bounded(number.value, field.minimum ?? -Infinity, field.mostByUnit?.[unit] ?? field.maximum ?? Infinity, {
+		...number,
+		unit,
+	});
 }
 
 function readPlainNumber(field: Extract<Field, { kind: "number" }>, typed: string): Answer {

@@ -62,7 +62,7 @@ export function registerPositions(app: FastifyInstance, deps: Deps): void {
 			positions.filter(({ answers }) => answers?.positionId === id).map(({ number }) => number);
 		return sendPage(
 			reply,
-			<SettlingLayout order={order} title={say("settling.positions")} isShop={caller.kind === "account"}>
+			<SettlingLayout order={order} title={say("settling.positions")} caller={caller}>
 				<ErrorSummary errors={errors} />
 				<p class="lead">{say("settling.positions-lead")}</p>
 				{positions.length === 0 && <p>{say("settling.none")}</p>}

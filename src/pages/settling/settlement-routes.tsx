@@ -60,7 +60,7 @@ export function registerSettlement(app: FastifyInstance, deps: Deps): void {
 		};
 		return sendPage(
 			reply,
-			<SettlingLayout order={order} title={say("settling.settlement")} isShop={caller.kind === "account"}>
+			<SettlingLayout order={order} title={say("settling.settlement")} caller={caller}>
 				<ErrorSummary errors={errors} />
 				<p class="lead">{say(`settling.status.${settlement.status}`)}</p>
 				{agreed !== undefined && (

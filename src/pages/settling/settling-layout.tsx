@@ -1,20 +1,21 @@
 /** The pages on which both sides settle: the same for the shop, the other side and readers. */
 import type { ComponentChildren } from "preact";
+import type { Caller } from "../../access/caller.ts";
 import type { OrderView } from "../../contract/orders.ts";
 import { say } from "../../texts/say.ts";
 import { Layout } from "../layout.tsx";
+import { hasPapers } from "../papers/has-papers.ts";
 
 export function SettlingLayout(props: {
 	readonly order: OrderView;
 	readonly title: string;
-	/** Whether the reader has the shop's own page of the order. */
-	readonly isShop: boolean;
+	readonly caller: Caller;
 	readonly children: ComponentChildren;
 }) {
-	const { order } = props;
+	const { order, caller } = props;
 	const path = `/orders/${order.id}`;
 	return (
-		<Layout title={props.title} crumbs={props.isShop ? [{ href: path, label: say("shop.order") }] : []}>
+		<Layout title={props.title} crumbs={caller.kind === "account" ? [{ href: path, label: say("shop.order") }] : []}>
 			<nav aria-label={say("settling.pages")}>
 				<ul>
 					<li>
@@ -29,6 +30,11 @@ export function SettlingLayout(props: {
 					<li>
 						<a href={`${path}/warranty`}>{say("warranty.title")}</a>
 					</li>
+					{hasPapers(caller) && (
+						<li>
+							<a href={`${path}/papers`}>{say("papers.link")}</a>
+						</li>
+					)}
 					{order.consignments.map((leg) => (
 						<li key={leg.id}>
 							<a href={`${path}/consignments/${leg.id}/claim`}>{say("periods.title", { number: leg.leg })}</a>

@@ -39,7 +39,7 @@ export function registerWarrantyPage(app: FastifyInstance, deps: Deps): void {
 		const found = await readWarranty(deps, caller, order.id, asked);
 		return sendPage(
 			reply,
-			<SettlingLayout order={order} title={say("warranty.title")} isShop={caller.kind === "account"}>
+			<SettlingLayout order={order} title={say("warranty.title")} caller={caller}>
 				<ErrorSummary errors={errors} />
 				<p class="lead">{say("warranty.lead")}</p>
 				<Terms found={found} />

@@ -3,6 +3,7 @@ import type { LegClaimView } from "../../contract/leg-claim.ts";
 import type { ConsignmentView } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import type { OrderLine } from "../../operations/orders/order-line.ts";
+import { oddMass } from "../../operations/records/parcel-mass.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
 import { Countdown } from "../claims/countdown.tsx";
@@ -27,6 +28,7 @@ export function OrderLeg({
 		[...found.records.map(({ view }) => view), ...found.drafts].some(
 			(view) => view.consignmentId === leg.id && view.stage === stage,
 		);
+	const odd = oddMass(leg.facts.parcelMassKg, found.order.item.massKg);
 	const goesOn = found.order.readIn === undefined;
 	const ownerSends = leg.direction === "to-repairer";
 	const open = (stage: string, label: TextKey, extra: Readonly<Record<string, string>> = {}) => (
@@ -52,6 +54,7 @@ export function OrderLeg({
 				{" · "}
 				<a href={`/consignments/${leg.id}`}>{say("shop.edit-leg")}</a>
 			</p>
+			{odd !== null && <p class="note">{say(`arrival.odd-mass.${odd}`)}</p>}
 			<Countdown claim={claim} />
 			<CoverLine claim={claim} />
 			{packs.map((pack) => (

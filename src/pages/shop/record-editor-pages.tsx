@@ -14,6 +14,7 @@ import { newLinkText } from "../../operations/mail/ask-for-mail.ts";
 import { givePhotoCode } from "../../operations/pictures/photo-codes.ts";
 import { type GuidedRecord, readGuidedRecord } from "../../operations/records/guided-record.ts";
 import { IMPORT_MOST_BYTES, importIntoDraft } from "../../operations/records/import-into-draft.ts";
+import { notedTimes } from "../../operations/records/noted-times.ts";
 import { discardDraft, saveDraft } from "../../operations/records/save-draft.ts";
 import { badMemberWords, faultWords } from "../../texts/fault-words.ts";
 import { say, type TextKey } from "../../texts/say.ts";
@@ -24,6 +25,7 @@ import { errorsOf } from "../record-form/field-control.tsx";
 import type { ReadFile } from "../record-form/file-lines.tsx";
 import { importWords } from "../record-form/import-words.ts";
 import { readBody, type SentFile } from "../record-form/read-body.ts";
+import { refuseTimes } from "../record-form/refuse-times.ts";
 import { uploadedFiles } from "../record-form/uploaded-files.ts";
 import { sendPage } from "../render.ts";
 import { NewLinkPage } from "./order-links.tsx";
@@ -60,7 +62,10 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 		if (Number(form.version) !== record.version) {
 			return send(request, reply, guided, { typed: form, errors: { form: faultWords("version-stale") }, status: 412 });
 		}
-		const read = readRecordForm(fieldsOf(record), guided.allChecks, guided.ownChecks, form, record.content);
+		const fields = fieldsOf(record);
+		const typed = readRecordForm(fields, guided.allChecks, guided.ownChecks, form, record.content);
+		const noted = await notedTimes(deps.database, record);
+		const read = refuseTimes(typed, fields, record.content, noted, deps.now());
 		const problems: Record<string, string | undefined> = { ...errorsOf(read.problems) };
 		const content = await withPhotos(request, guided, read.content, form, files, problems);
 		await saveDraft(deps, callerOf(request), record.id, record.version, content);

@@ -5,6 +5,7 @@ import type { BenchView, InstrumentView } from "../../contract/benches.ts";
 import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { openQuestions } from "../../operations/records/open-questions.ts";
+import { oddMassOf } from "../../operations/records/parcel-mass.ts";
 import { soakSoFar } from "../../operations/records/soak-so-far.ts";
 import { itemName } from "../../texts/item-name.ts";
 import { say, type TextKey } from "../../texts/say.ts";
@@ -63,6 +64,7 @@ export function RecordEditor(props: RecordEditorProps) {
 	const { request, guided, values, errors, notes } = props;
 	const { record, order } = guided;
 	const content = record.content ?? {};
+	const odd = oddMassOf(content, order.item);
 	const short = guided.allChecks.filter((check) => check.short);
 	const further = guided.allChecks.filter((check) => !check.short);
 	const field = { values, errors };
@@ -78,6 +80,7 @@ export function RecordEditor(props: RecordEditorProps) {
 				{ href: `/orders/${order.id}`, label: itemName(order.item) },
 			]}
 		>
+			{odd !== null && <p class="note">{say(`arrival.odd-mass.${odd}`)}</p>}
 			<p class="hint">{say(record.depth === "short" ? "record.short-text" : "record.full-text")}</p>
 			<ErrorSummary errors={errors} />
 			{notes.length > 0 && (

@@ -1,5 +1,6 @@
 /** The questions of a record as the shop fills it in, in the order of the page. */
 import type { Field } from "../record-form/field.ts";
+import { PARCEL_MOST } from "../record-form/masses.ts";
 
 const text = (
 	name: string,
@@ -53,7 +54,7 @@ export const PARCEL_FIELDS: readonly Field[] = [
 		label: "arrival.parcel-mass",
 		units: ["kg", "g", "lb"],
 		minimum: 0.001,
-		maximum: 1_000_000,
+		mostByUnit: PARCEL_MOST,
 	},
 	{ kind: "yes-no", name: "parcel.sealsIntact", label: "arrival.seals-intact" },
 	text("parcel.remark", "arrival.parcel-remark", 1000, true),

@@ -21,6 +21,7 @@ import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { showClaimed } from "./days.ts";
 import { errorsOfFault } from "./form-errors.ts";
+import { fieldsOf } from "./record-fields.ts";
 import { ShopLayout } from "./shop-layout.tsx";
 
 const SHOP = { ...openTo("account"), schema: { hide: true } };
@@ -149,7 +150,7 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 							{missing.map((one) => (
 								<li key={one.path}>
 									<a href={`/records/${record.id}#${one.path.slice(1).replaceAll("/", ".")}`}>
-										{memberWords(one.path)}
+										{memberWords(guided, one.path)}
 									</a>
 									: {badMemberWords(one.code).message} {badMemberWords(one.code).mend}
 								</li>
@@ -191,7 +192,13 @@ function crumbsOf({ order }: GuidedRecord) {
 }
 
 /** A member of the draft, in the words of its question. */
-function memberWords(path: string): string {
-	const key = `record.member.${path.slice(1).replaceAll("/", ".")}`;
+function memberWords({ record, allChecks }: GuidedRecord, path: string): string {
+	const name = path.slice(1).replaceAll("/", ".");
+	const field = fieldsOf(record).find((candidate) => candidate.name === name);
+	if (field !== undefined) return say(field.label);
+	const reading = record.content?.readings?.[Number(/^readings\.(\d+)\./.exec(name)?.[1])];
+	const check = allChecks.find(({ id }) => id === reading?.check);
+	if (check !== undefined) return checkName(check);
+	const key = `record.member.${name}`;
 	return isTextKey(key) ? say(key) : path.slice(1);
 }

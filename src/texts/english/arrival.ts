@@ -1,14 +1,23 @@
 /** The record that someone at home is led through by a link: the arrival of a parcel, or an owner's own departure. */
 export const arrival = {
 	// Coming in by the link.
-	"arrival.entry-title": "Your record of a board",
-	"arrival.entry-lead":
-		"The repair shop sent you this link. It opens one record: what you see and find when the board changes hands.",
+	"arrival.entry-title-record": "Your record of a board",
+	"arrival.entry-lead-record":
+		"The repair shop sent you this link. It opens one record: what you see and find when the board changes hands. Once it is sealed, the same link shows what you sealed, with your photos.",
+	"arrival.entry-title-settle": "Settling what became of a board",
+	"arrival.entry-lead-settle":
+		"The repair shop sent you this link. It opens your order: the sealed records of both sides compared, what each side holds, and the steps to an agreement. Here you say your piece.",
+	"arrival.entry-title-reader": "Reading the records of a board",
+	"arrival.entry-lead-reader":
+		"You were sent this link to read along: the sealed records of both sides compared, what each side holds, and the reports. You change nothing by reading.",
 	"arrival.entry-code": "Six-digit code",
 	"arrival.entry-code-hint": "The code came to you apart from the link, by another way.",
 	"arrival.entry-open": "Open",
 	"arrival.entry-no-code": "Enter the six digits of the code.",
-	"arrival.entry-needs":
+	"arrival.entry-needs-settle":
+		"You need no account. What you state or agree to is sealed when you send it; nothing is sealed by looking. You may come back with the same link and code.",
+	"arrival.entry-needs-reader": "You need no account. You may come back with the same link and code.",
+	"arrival.entry-needs-record":
 		"You need no account. A phone with a camera is enough; a kitchen scale helps. What you enter is saved at each step, and you may go on later with the same link and code.",
 	"arrival.entry-photos-first":
 		"The parcel is there already? Take photos of it, closed and from all sides, before anything else. You can add them here afterwards.",
@@ -65,6 +74,7 @@ export const arrival = {
 	"arrival.stop-title": "You noted a stop sign. Do not switch it on again.",
 	"arrival.stop-text":
 		"Pull the plug of the computer first, then leave everything as it is. Do not try it in a second computer. Go on to the end of this record: what could not be tried is noted as not tested, and that never counts as a failure.",
+	"arrival.stop-points": "Not as it should be: {checks}. That counts as a stop sign.",
 	"arrival.stop-wet-title": "You noted wetness. Do not switch it on.",
 	"arrival.stop-wet-text":
 		"Leave the board off, take photos of what is wet before it dries, finish this record and speak with the shop before anything else. What could not be tried is noted as not tested, and that never counts as a failure.",
@@ -113,6 +123,10 @@ export const arrival = {
 	"arrival.manner.pick-up-point": "At a pick-up point",
 	"arrival.parcel-mass": "Mass of the closed parcel",
 	"arrival.parcel-mass-hint": "A kitchen or bathroom scale will do.",
+	"arrival.odd-mass.lighter-than-item":
+		"The closed parcel would weigh less than the board alone. Check both numbers and their units; if they are right, leave them.",
+	"arrival.odd-mass.heavier-than-parcels":
+		"The parcel would weigh more than 70 kg, above what parcel carriers usually take (31.5 kg or 70 kg, from memory). Check the number and its unit; if it is right, leave it.",
 	"arrival.seals-intact": "Are all seals unbroken?",
 	"arrival.seals-intact-hint": "Numbered or printed labels across the seams. No answer if there are none.",
 	"arrival.indicator-tripped": "Has an indicator tripped?",
@@ -142,6 +156,7 @@ export const arrival = {
 	"arrival.wait-now": "Now",
 	"arrival.wait-over": "Now; the wait ended {time}",
 	"arrival.wait-power-wet": "Not at all: wetness was seen",
+	"arrival.wait-power-stopped": "Not at all: a stop sign was noted",
 	"arrival.wait-none-why":
 		"The parcel is at least 3 °C warmer than the dew point of your room, {dewPointDegC} °C. Nothing will condense on it.",
 	"arrival.wait-why":
@@ -153,6 +168,8 @@ export const arrival = {
 	"arrival.wait-humidity-assumed": "You gave no humidity; counted with {percent} % (our choice).",
 	"arrival.wait-careful":
 		"The wait cannot be worked out from this. To be on the careful side, leave the parcel closed for 12 hours, and switch the board on after 14 hours at the earliest (our choice). Wet, inside or outside: do not switch it on at all.",
+	"arrival.wait-careful-stopped":
+		"The wait cannot be worked out from this. To be on the careful side, leave the parcel closed for 12 hours (our choice). Do not switch the board on.",
 	"arrival.wait-never":
 		"In this room the wait would never end: the air is too damp for its temperature. Dry or warm the room first, or take the closed parcel to a drier room, then enter it again.",
 	"arrival.wait-not-yet": "Enter the two temperatures, and the wait is worked out here.",
@@ -216,6 +233,8 @@ export const arrival = {
 		"Power supplies keep a charge after unplugging. Never open one. Repairs on mains parts are for licensed people, under the rules of your country.",
 	"arrival.before-power.untouched":
 		"No cleaning, no new paste or pads, no firmware update before the first test: afterwards nobody could tell what was there before.",
+	"arrival.before-power.stopped":
+		"Nothing more is tried: leave the board out of the computer, or, if it is in there, pull the plug of the computer and leave the board where it is. Below, note only what was done before you noticed it. The rest stays empty; then go on.",
 	"arrival.control-before": "Did another part, known to be good, work in this place just before?",
 	"arrival.control-before-hint": "No answer if you had none to try.",
 	"arrival.work-done-before": "Was anything cleaned, opened, changed or updated on the board since it arrived?",
@@ -231,6 +250,8 @@ export const arrival = {
 		"One screen, one cable, connected to the board. Switch on, keep your hand near the switch, and wait five minutes: some computers need long for their first start after a change.",
 	"arrival.first-power-on.stop":
 		"Smoke, smell, something hot, a supply that trips: off at once, pull the plug, and that was it. No second try, not here and not in another computer.",
+	"arrival.first-power-on.stopped":
+		"The board gets no power now, not here and not in another computer. Was it switched on before you noticed this? Then note below how often, and how it went. Otherwise leave the starts as not tested and go on to the end of this record: photos, your words, and the seal are what helps now.",
 	"arrival.first-power-on.no-picture":
 		"No picture and no stop sign? Change one thing at a time: another socket of the board, another cable, seat it again with the plug pulled. Note every try below.",
 	"arrival.first-power-on.wait": "It is not yet time: by what you entered, switch it on from {time}.",
@@ -244,7 +265,7 @@ export const arrival = {
 		"These need no instruments. Do what you can; choose “not tested” for the rest. What you cannot test is never counted as a failure.",
 	"arrival.checks.none": "There is nothing in the list for this kind of board that can be checked without instruments.",
 	"arrival.checks.stopped":
-		"A stop sign or wetness was noted. Nothing that needs power is done any more, so these are set to not tested; change only what was tested before the sign.",
+		"Nothing that needs power is done any more. What you have not tested until now stays not tested; change only what was tested before you noticed it.",
 	"arrival.check.good": "As it should be",
 	"arrival.check.bad": "Not as it should be",
 	"arrival.check.trials": "Tries",
@@ -276,6 +297,8 @@ export const arrival = {
 		"If the board runs and you can, add what a diagnostic program printed, best while the board was busy. Values at rest say little: boards save power then. If this means nothing to you, go on; nobody expects it.",
 	"arrival.file.private":
 		"Such a file can name your computer and other devices in it. Everyone in this order sees it once the record is sealed.",
+	"arrival.file.stopped":
+		"Do not start the board for this. Only if a diagnostic program printed a file before you noticed it: add that one. Otherwise go on.",
 	"arrival.file.load": "What was the computer doing?",
 	"arrival.file.load.load": "The board was busy",
 	"arrival.file.load.idle": "The board was at rest",
@@ -349,6 +372,8 @@ export const arrival = {
 	"arrival.review.gap": "not entered",
 	"arrival.review.change": "Change",
 	"arrival.review.missing": "Before sealing, this is still needed:",
+	"arrival.review.missing-below":
+		"Before sealing, {count} of your answers still need a look: see the end of this page.",
 	"arrival.review.confirm": "I have looked it over. Seal it.",
 	"arrival.review.confirm-missing": "Tick the box to seal the record.",
 	"arrival.review.seal": "Seal the record",

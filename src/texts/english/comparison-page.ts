@@ -93,6 +93,8 @@ export const comparisonPage = {
 	"comparison-page.before.held-as-tested": "within them as far as it was tested",
 	"comparison-page.before.inconclusive": "not clear",
 	"comparison-page.before.none": "not tested against a limit",
+	"comparison-page.uncertain.times":
+		"The times that were given contradict each other: something was seen before it can have been there. One of them is wrong, and nothing shows which.",
 	"comparison-page.uncertain.better": "Better on arrival than when it left: {checks}.",
 	"comparison-page.uncertain.tested-once": "Tested at one end only: {checks}.",
 	"comparison-page.uncertain.untested": "Not tested at either end: {count} checks. They are listed further below.",
@@ -148,6 +150,7 @@ export const comparisonPage = {
 	"comparison-page.certain.states":
 		"What the records say of it as a whole: “{left}” when it left, “{arrived}” on arrival.",
 	"comparison-page.certain.stop": "On arrival a stop sign was noted: {signs}.",
+	"comparison-page.certain.stop-point": "On arrival not as it should be: {checks}. That counts as a stop sign.",
 	"comparison-page.certain.wet": "On arrival wetness was noted.",
 	"comparison-page.certain.parcel-damage": "Damage to the outside of the parcel was noted on arrival.",
 	"comparison-page.uncertain.row": "{check}: {why}",

@@ -149,6 +149,26 @@ export const faults = {
 	"bad.in-the-future.mend": "Give the time at which it was seen.",
 	"bad.day-to-come": "This day has not come yet.",
 	"bad.day-to-come.mend": "Give the day on which it was done.",
+	"bad.seen-before-delivered": "By this record the board was seen more than a day before it was delivered.",
+	"bad.seen-before-delivered.mend": "Mend the time of seeing, or the time of delivery.",
+	"bad.seen-before-noted-delivery":
+		"The board was seen more than a day before the delivery that is noted for this leg.",
+	"bad.seen-before-noted-delivery.mend":
+		"Mend the time. If it is right and the delivery was noted wrongly, give the time of delivery in this record as well.",
+	"bad.seen-before-departure":
+		"The board was seen more than a day before the departure record says that it had not left.",
+	"bad.seen-before-departure.mend":
+		"Mend the time. If it is right and the other record is wrong, give the time of delivery in this record as well.",
+	"bad.seen-before-in-hand": "By this record the board was seen more than a day before it was in hand.",
+	"bad.seen-before-in-hand.mend": "Mend the time of seeing, or the time at which it was in hand.",
+	"bad.in-hand-before-delivered": "The parcel was in hand before it was delivered.",
+	"bad.in-hand-before-delivered.mend": "Mend one of the two times.",
+	"bad.in-hand-before-dispatched": "The parcel was in hand before it was dispatched.",
+	"bad.in-hand-before-dispatched.mend": "Mend one of the two times.",
+	"bad.delivered-before-dispatched": "The parcel was delivered before it was dispatched.",
+	"bad.delivered-before-dispatched.mend": "Mend one of the two times; both are given on one clock.",
+	"bad.parcel-too-heavy": "A parcel of more than 1000 kg is not taken.",
+	"bad.parcel-too-heavy.mend": "Check the number and its unit.",
 	"bad.no-identity": "Nothing says which item this is.",
 	"bad.no-identity.mend": "Give the serial number, or describe a mark that can be seen.",
 	"bad.not-a-report": "Words that were reported belong into a record of what was reported.",

@@ -24,6 +24,9 @@ export const pictures = {
 		"This kind of picture cannot be opened here, or the file is not what it says it is. It is kept as it came. Bring it as a JPEG as well.",
 	"picture.refusal.too-much-work":
 		"Opening the picture took more time or memory than is given to one, and was stopped. It is kept as it came. Bring a smaller copy of it as well.",
+	"picture.own-files": "Your photos and files",
+	"picture.own-files-text":
+		"They are sealed with the record. Here you say what others get of each, and can black out a face or an address.",
 	"picture.others": "What others get",
 	"picture.others.without-metadata":
 		"A copy without metadata: the same picture written anew, without place, device and time. Its fingerprint is another than the original's.",
@@ -66,6 +69,15 @@ export const pictures = {
 	"picture.w": "width",
 	"picture.h": "height",
 	"picture.black-out-make": "Make the copy",
+	"picture.black-out-hand-out": "Make the copy and hand it out",
+	"picture.black-out-at-once": "Others then get this copy, in place of what they get now.",
+	"picture.black-out-later":
+		"Others go on getting the blacked-out copy that they get now, until you hand out the new one. Each copy is made of the whole picture: draw over everything that must not be seen.",
+	"picture.made": "The copy that you made",
+	"picture.made-given":
+		"Others now get this copy, in place of what they got before. What someone has taken already stays with them.",
+	"picture.made-not-given": "Others do not get this copy yet: they go on getting the one that they got before.",
+	"picture.made-look": "Look whether everything is hidden. If not, make another copy below.",
 	"picture.black-out-none": "Draw at least one rectangle, or type its four numbers.",
 	"picture.black-out-wrong": "Rectangle {number}: give four numbers that stay inside the picture, 0 to 100.",
 	"picture.back": "Back",

@@ -64,12 +64,15 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.certain.states":
 		"Ce que disent les constats de l’ensemble : « {left} » au départ, « {arrived} » à l’arrivée.",
 	"comparison-page.certain.stop": "À l’arrivée, un signe d’arrêt a été noté : {signs}.",
+	"comparison-page.certain.stop-point": "À l’arrivée, pas comme il se doit : {checks}. Cela vaut signe d’arrêt.",
 	"comparison-page.certain.wet": "À l’arrivée, de l’humidité a été notée.",
 	"comparison-page.certain.parcel-damage": "Un dommage à l’extérieur du colis a été noté à l’arrivée.",
 	"comparison-page.before.proven-good": "dans les limites",
 	"comparison-page.before.held-as-tested": "dans les limites, pour autant que contrôlé",
 	"comparison-page.before.inconclusive": "pas clair",
 	"comparison-page.before.none": "non comparé à une limite",
+	"comparison-page.uncertain.times":
+		"Les heures indiquées se contredisent : quelque chose a été vu avant d’avoir pu être là. L’une d’elles est fausse, et rien ne montre laquelle.",
 	"comparison-page.uncertain.better": "Meilleur à l’arrivée qu’au départ : {checks}.",
 	"comparison-page.uncertain.tested-once": "Contrôlé à un seul bout : {checks}.",
 	"comparison-page.uncertain.untested":

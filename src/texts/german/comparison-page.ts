@@ -64,12 +64,16 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.certain.states":
 		"Was die Protokolle im Ganzen sagen: „{left}“ beim Abgang, „{arrived}“ nach der Ankunft.",
 	"comparison-page.certain.stop": "Nach der Ankunft wurde ein Stoppzeichen vermerkt: {signs}.",
+	"comparison-page.certain.stop-point":
+		"Nach der Ankunft nicht, wie es sein soll: {checks}. Das gilt als Stoppzeichen.",
 	"comparison-page.certain.wet": "Nach der Ankunft wurde Nässe vermerkt.",
 	"comparison-page.certain.parcel-damage": "Nach der Ankunft wurde ein Schaden am Äußeren des Pakets vermerkt.",
 	"comparison-page.before.proven-good": "innerhalb",
 	"comparison-page.before.held-as-tested": "innerhalb, soweit geprüft",
 	"comparison-page.before.inconclusive": "nicht eindeutig",
 	"comparison-page.before.none": "nicht gegen eine Grenze geprüft",
+	"comparison-page.uncertain.times":
+		"Die angegebenen Zeiten widersprechen einander: Etwas wurde gesehen, bevor es da gewesen sein kann. Eine davon stimmt nicht; welche, geht aus nichts hervor.",
 	"comparison-page.uncertain.better": "Nach der Ankunft besser als beim Abgang: {checks}.",
 	"comparison-page.uncertain.tested-once": "Nur an einem Ende geprüft: {checks}.",
 	"comparison-page.uncertain.untested": "An keinem Ende geprüft: {count} Prüfungen. Sie sind weiter unten aufgeführt.",
