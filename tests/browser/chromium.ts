@@ -48,6 +48,17 @@ export async function expectSound(page: Page): Promise<void> {
 	expect(violations.map(({ id, nodes }) => [page.url(), id, nodes[0]?.html])).toEqual([]);
 }
 
+/** Every cell can be seen: none begins left of the box that scrolls it, where nothing scrolls to, and none needs scrolling. */
+export async function expectTablesWhole(page: Page): Promise<void> {
+	const cut = await page.evaluate(`[...document.querySelectorAll("th, td")].flatMap((cell) => {
+		const box = (cell.closest(".scroll") ?? document.documentElement).getBoundingClientRect();
+		const { left, right, width } = cell.getBoundingClientRect();
+		const isCut = left < box.left - 1 || right > box.right + 1 || cell.scrollWidth > Math.ceil(width) + 1;
+		return isCut ? [cell.textContent + " " + [left, right, box.left, box.right].map(Math.round)] : [];
+	})`);
+	expect(cut, `${page.url()} cuts cells`).toEqual([]);
+}
+
 /** A click does not wait for the page that it leads to: where that comes in between, once more on the new one. */
 async function settled(page: Page, expression: string): Promise<unknown> {
 	for (let attempt = 1; ; attempt += 1) {
