@@ -21,10 +21,13 @@ import {
 	TextField,
 } from "../components/form.tsx";
 import { readBody } from "../record-form/read-body.ts";
-import { readNumber } from "../record-form/read-number.ts";
+import { readAmount, readNumber } from "../record-form/read-number.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault, filledIn } from "./form-errors.ts";
 import { ShopLayout } from "./shop-layout.tsx";
+
+/** Fields of the form by the places of the request that they are called otherwise at. */
+const FIELDS = { "/item/value/amount": "item.value", "/item/ownClassId": "item.class" };
 
 export function registerNewOrder(app: FastifyInstance, deps: Deps): void {
 	const shop = { ...openTo("account"), schema: { hide: true } };
@@ -46,7 +49,11 @@ export function registerNewOrder(app: FastifyInstance, deps: Deps): void {
 			const order = await createOrder(deps, callerOf(request), validate(orderInput, orderOf(form, own)), null);
 			return reply.redirect(`/orders/${order.id}`, 303);
 		} catch (error) {
-			return sendPage(reply, <NewOrder request={request} own={own} values={form} errors={errorsOfFault(error)} />, 400);
+			return sendPage(
+				reply,
+				<NewOrder request={request} own={own} values={form} errors={errorsOfFault(error, FIELDS)} />,
+				400,
+			);
 		}
 	});
 
@@ -73,7 +80,7 @@ function orderOf(form: Readonly<Record<string, string>>, own: OwnCatalogue["clas
 		return typeof value === "number" ? value / 1000 : value;
 	};
 	const ownClass = own.find(({ id }) => id === filled["item.class"]);
-	const amount = number("item.value");
+	const amount = filled["item.value"];
 	const months = number("terms.warranty.months");
 	return {
 		contractKind: filled.contractKind,
@@ -90,7 +97,9 @@ function orderOf(form: Readonly<Record<string, string>>, own: OwnCatalogue["clas
 			widthM: millimetres("item.widthM"),
 			heightM: millimetres("item.heightM"),
 			value:
-				amount === undefined ? undefined : { amount, currency: filled["item.value.currency"]?.toUpperCase() ?? "EUR" },
+				amount === undefined
+					? undefined
+					: { amount: readAmount(amount) ?? amount, currency: filled["item.value.currency"]?.toUpperCase() ?? "EUR" },
 			boughtOn: filled["item.boughtOn"],
 			cell: filled["item.cell"],
 		}),

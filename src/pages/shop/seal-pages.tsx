@@ -8,7 +8,6 @@ import { type GuidedRecord, readGuidedRecord } from "../../operations/records/gu
 import { openRecord } from "../../operations/records/open-record.ts";
 import { sealingShortcomingsOf, sealRecord } from "../../operations/records/seal-record.ts";
 import { validate } from "../../operations/validate.ts";
-import { badMemberWords } from "../../texts/fault-words.ts";
 import { isTextKey, say, type TextKey } from "../../texts/say.ts";
 import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
@@ -20,6 +19,7 @@ import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { showClaimed } from "./days.ts";
 import { errorsOfFault } from "./form-errors.ts";
+import { pageWords } from "./page-words.ts";
 import { ShopLayout } from "./shop-layout.tsx";
 
 const SHOP = { ...openTo("account"), schema: { hide: true } };
@@ -148,9 +148,9 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 							{missing.map((one) => (
 								<li key={one.path}>
 									<a href={`/records/${record.id}#${one.path.slice(1).replaceAll("/", ".")}`}>
-										{memberWords(one.path)}
+										{memberName(one.path, guided)}
 									</a>
-									: {badMemberWords(one.code).message} {badMemberWords(one.code).mend}
+									: {pageWords(one)}
 								</li>
 							))}
 						</ul>
@@ -189,8 +189,12 @@ function crumbsOf({ order }: GuidedRecord) {
 	];
 }
 
-/** A member of the draft, in the words of its question. */
-function memberWords(path: string): string {
-	const key = `record.member.${path.slice(1).replaceAll("/", ".")}`;
-	return isTextKey(key) ? say(key) : path.slice(1);
+/** A member of the draft, in the words of its question; of a list, the check or the files that it is about. */
+export function memberName(path: string, { record, allChecks }: Pick<GuidedRecord, "record" | "allChecks">): string {
+	const [list = "", index = ""] = path.slice(1).split("/");
+	const key = `record.member.${list === "readings" || list === "exhibits" ? list : path.slice(1).replaceAll("/", ".")}`;
+	const reading = list === "readings" ? record.content?.readings?.[Number(index)]?.check : undefined;
+	const check = allChecks.find(({ id }) => id === reading);
+	if (check !== undefined) return checkName(check);
+	return say(isTextKey(key) ? key : "record.member.other");
 }
