@@ -1,11 +1,13 @@
 /** Taking an order in. */
 import type { FastifyInstance, FastifyRequest } from "fastify";
+import type { Caller } from "../../access/caller.ts";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
 import { ITEM_CLASSES } from "../../catalogue/codes.ts";
 import { orderInput } from "../../contract/orders.ts";
 import type { OwnCatalogue } from "../../contract/own-catalogue.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { createOrder } from "../../operations/orders/create-order.ts";
+import { readOrders } from "../../operations/orders/read-orders.ts";
 import { readOwnCatalogue } from "../../operations/own-catalogue/own-catalogue.ts";
 import { validate } from "../../operations/validate.ts";
 import { say } from "../../texts/say.ts";
@@ -37,7 +39,7 @@ export function registerNewOrder(app: FastifyInstance, deps: Deps): void {
 			<NewOrder
 				request={request}
 				own={await ownClasses(request)}
-				values={{ "repairer.kind": "business", "owner.kind": "consumer" }}
+				values={{ "owner.kind": "consumer", ...(await shopOfLastOrder(deps, callerOf(request))) }}
 				errors={{}}
 			/>,
 		),
@@ -51,13 +53,34 @@ export function registerNewOrder(app: FastifyInstance, deps: Deps): void {
 		} catch (error) {
 			return sendPage(
 				reply,
-				<NewOrder request={request} own={own} values={form} errors={errorsOfFault(error, FIELDS)} />,
+				<NewOrder request={request} own={own} values={form} errors={orderErrors(form, error)} />,
 				400,
 			);
 		}
 	});
 
 	const ownClasses = async (request: FastifyRequest) => (await readOwnCatalogue(deps, callerOf(request))).classes;
+}
+
+/** The shop as it stood in its newest order, so that it need not be typed again; what was read in is another shop's. */
+async function shopOfLastOrder(deps: Deps, caller: Caller): Promise<FormValues> {
+	const { orders } = await readOrders(deps, caller, 10, null);
+	const repairer = orders.find(({ readIn, repairer: { erasedAt } }) => readIn === undefined && !erasedAt)?.repairer;
+	const parts = ["name", "country", "email", "address"] as const;
+	return {
+		"repairer.kind": repairer?.kind ?? "business",
+		...Object.fromEntries(parts.map((part) => [`repairer.${part}`, repairer?.[part]])),
+	};
+}
+
+/** What was refused, by field. A warranty takes both what it covers and for how long. */
+function orderErrors(form: Readonly<Record<string, string>>, error: unknown): FieldErrors {
+	const { "terms.warranty.months": months, "terms.warranty.covers": covers } = filledIn(form);
+	return {
+		...errorsOfFault(error, FIELDS),
+		...(months !== undefined && covers === undefined ? { "terms.warranty.covers": say("shop.covers-missing") } : {}),
+		...(months === undefined && covers !== undefined ? { "terms.warranty.months": say("shop.months-missing") } : {}),
+	};
 }
 
 /** The form's fields as the request's shape; a number that cannot be read stays text, so that the shape names it. */
@@ -82,6 +105,7 @@ function orderOf(form: Readonly<Record<string, string>>, own: OwnCatalogue["clas
 	const ownClass = own.find(({ id }) => id === filled["item.class"]);
 	const amount = filled["item.value"];
 	const months = number("terms.warranty.months");
+	const covers = filled["terms.warranty.covers"];
 	return {
 		contractKind: filled.contractKind,
 		repairer: party("repairer"),
@@ -106,7 +130,7 @@ function orderOf(form: Readonly<Record<string, string>>, own: OwnCatalogue["clas
 		terms: only({
 			reportedFault: filled["terms.reportedFault"],
 			agreedWork: filled["terms.agreedWork"],
-			warranty: months === undefined ? undefined : { months, covers: filled["terms.warranty.covers"] ?? "" },
+			warranty: months === undefined && covers === undefined ? undefined : only({ months, covers }),
 			carrierContract: {
 				toRepairer: filled["terms.carrierContract.toRepairer"],
 				toOwner: filled["terms.carrierContract.toOwner"],

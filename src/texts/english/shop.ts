@@ -68,6 +68,8 @@ export const shop = {
 	"shop.warranty": "Warranty on the repair",
 	"shop.warranty-months": "Warranty, months",
 	"shop.warranty-covers": "It covers",
+	"shop.covers-missing": "Say what the warranty covers, for example the work done and the parts fitted.",
+	"shop.months-missing": "Say for how many months.",
 	"shop.warranty-of": "{months} months:",
 	"shop.carrier-in": "Contract with the carrier to the shop",
 	"shop.carrier-out": "Contract with the carrier to the owner",
