@@ -24,7 +24,7 @@ async function list(query = "") {
 	expect(statusCode).toBe(200);
 	return {
 		body,
-		shown: [...body.matchAll(/<td><a href="\/orders\/(ord_[0-9a-z]+)"/g)].map(([, id]) => id),
+		shown: [...body.matchAll(/<th scope="row"><a href="\/orders\/(ord_[0-9a-z]+)"/g)].map(([, id]) => id),
 		next: /href="([^"]*after=[^"]*)"[^>]*rel="next"/.exec(body)?.[1]?.replaceAll("&amp;", "&").slice(1),
 	};
 }

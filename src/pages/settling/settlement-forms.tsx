@@ -79,6 +79,7 @@ export function AnswerForm({
 }) {
 	return (
 		<StepForm state={state} id={`answer-${step.id}`} proposalId={step.id}>
+			<p class="note">{say(isOwn ? "settling.retract-note" : "settling.assent-note")}</p>
 			{isOwn ? (
 				<Submit name="act" value="retracts" kind="quiet" label={say("settling.retract")} />
 			) : (
@@ -94,6 +95,7 @@ export function AnswerForm({
 export function ReopenForm({ agreedId, state }: { readonly agreedId: string; readonly state: StepFormState }) {
 	return (
 		<StepForm state={state} id="reopen" proposalId={agreedId}>
+			<p class="note">{say("settling.reopen-note")}</p>
 			<Submit name="act" value="reopens" kind="quiet" label={say("settling.reopen")} />
 		</StepForm>
 	);
@@ -170,6 +172,7 @@ export function ProposalForm({ state }: { readonly state: StepFormState }) {
 				choices={choices("settling.item.", PROPOSAL.itemNext.options)}
 			/>
 			<TextArea {...field} name="text" label={say("settling.words")} rows={4} />
+			<p class="note">{say("settling.propose-note")}</p>
 			<Submit label={say("settling.propose-seal")} />
 		</Form>
 	);

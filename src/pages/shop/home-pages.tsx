@@ -135,7 +135,7 @@ function Search({ query, classes }: { readonly query: OrderQuery; readonly class
 function OrderTable({ orders }: { readonly orders: FoundOrders["orders"] }) {
 	return (
 		<div class="scroll">
-			<table>
+			<table class="stacked orders">
 				<thead>
 					<tr>
 						<th scope="col">{say("shop.item")}</th>
@@ -147,14 +147,18 @@ function OrderTable({ orders }: { readonly orders: FoundOrders["orders"] }) {
 				<tbody>
 					{orders.map(({ order, attention }) => (
 						<tr key={order.id}>
-							<td>
+							<th scope="row">
 								<a href={`/orders/${order.id}`}>
 									{order.item.maker} {order.item.model}
 								</a>
+							</th>
+							<td data-label={say("shop.owner")}>{order.owner.name}</td>
+							<td class="day" data-label={say("shop.since")}>
+								{showDay(order.createdAt)}
 							</td>
-							<td>{order.owner.name}</td>
-							<td>{showDay(order.createdAt)}</td>
-							<td>{standingWords(attention).join("; ") || say("shop.waits-nothing")}</td>
+							<td data-label={say("shop.waits-for")}>
+								{standingWords(attention).join("; ") || say("shop.waits-nothing")}
+							</td>
 						</tr>
 					))}
 				</tbody>
