@@ -9,5 +9,5 @@ it.each([
 	[1.06, "about 1.1 years"],
 	[12.4, "about 12 years"],
 ])("%s years", (years, words) => {
-	expect(showWords({ cases: 40, years, isRough: false })).toBe(`40 legs in each group, ${words}`);
+	expect(showWords({ from: 0.05, to: 0.1, cases: 40, years, isRough: false })).toBe(`40 legs in each group, ${words}`);
 });

@@ -33,7 +33,7 @@ export function OrderStanding(props: {
 				...(settled.amounts.length === 0 ? [] : [amountsWords(settled.amounts)]),
 				...(settled.itemNext === null
 					? []
-					: [`${say("settling.item-next")}: ${say(`settling.item.${settled.itemNext}`)}`]),
+					: [say("shop.settled-item", { next: say(`settling.item.${settled.itemNext}`) })]),
 			].join("; "),
 		);
 	}

@@ -59,7 +59,7 @@ export function pageWords({ path, code, facts = {} }: BadMember): string {
 function wrongType(path: string, expected: string): string {
 	if (expected === "int") return say("arrival.bad.whole");
 	if (expected === "number") {
-		if (path.endsWith("/amount")) return `${say("form.bad.amount")} ${say("form.bad.amount-sign")}`;
+		if (path.endsWith("/amount")) return say("form.bad.amount");
 		return `${say("arrival.bad.number")} ${say("form.bad.thousands")}`;
 	}
 	return say(expected === "string" ? "form.bad.words" : "arrival.bad.choice");

@@ -1,10 +1,8 @@
 /** What a page says of a field that was refused, in the words of whoever fills it in; the API's own words are in `faults`. */
 export const formErrors = {
-	"form.bad.thousands":
-		"Only the decimals follow a comma or a point, and nothing stands between thousands: 1200 or 1200,50.",
-	"form.bad.amount": "Enter an amount, for example 1200 or 1200,50.",
-	"form.bad.amount-sign":
-		"At most two decimals follow a comma or a point, and nothing stands between thousands. So that nobody takes one for the other, 1.200 is not read either.",
+	"form.bad.thousands": "Nothing stands between thousands: 1200 or 1200,50.",
+	"form.bad.amount":
+		"Enter an amount, for example 1200 or 1200,50. Two decimals at most follow a comma or a point; nothing stands between thousands.",
 	"form.bad.words": "Enter words here.",
 	"form.bad.above": "Enter a number above {least}.",
 	"form.bad.below": "Enter a number below {most}.",

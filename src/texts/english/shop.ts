@@ -37,6 +37,7 @@ export const shop = {
 	"shop.settled-not": "{arrived}; no settlement yet",
 	"shop.settled-proposed": "{arrived}; a settlement is proposed, no settlement yet",
 	"shop.waits-proposal": "an answer to a proposed settlement",
+	"shop.settled-item": "the item {next}",
 	"shop.settled-on": "Settled on {day}: {outcome}",
 	"shop.since": "Since",
 	"shop.waits-for": "Waits for, or came to",
