@@ -23,13 +23,13 @@ export function badMembers(issue: z.core.$ZodIssue): BadMember[] {
 					: { path, code: "wrong-type", facts: { expected: issue.expected } },
 			];
 		case "too_small":
-			return [{ path, code: "too-small", facts: { least: String(issue.minimum) } }];
+			return [{ path, code: "too-small", facts: { least: String(issue.minimum), of: ofWhat(issue) } }];
 		case "too_big":
-			return [{ path, code: "too-big", facts: { most: String(issue.maximum) } }];
+			return [{ path, code: "too-big", facts: { most: String(issue.maximum), of: ofWhat(issue) } }];
 		case "invalid_value":
 			return [{ path, code: "not-in-list", facts: { list: issue.values.map(String).join(", ") } }];
 		case "invalid_format":
-			return [{ path, code: "wrong-format", facts: { format: issue.format } }];
+			return [{ path, code: "wrong-format", facts: { format: issue.format, pattern: issue.pattern ?? "" } }];
 		case "invalid_union": {
 			// The branch that got furthest says best what is wrong.
 			const nearest = [...issue.errors].sort((a, b) => depthOf(b) - depthOf(a))[0] ?? [];
@@ -39,6 +39,12 @@ export function badMembers(issue: z.core.$ZodIssue): BadMember[] {
 		default:
 			return [{ path, code: "refused", facts: { why: issue.message } }];
 	}
+}
+
+/** What a bound is of: `string`, `array`, or a number, which may have to be beyond the bound itself. */
+function ofWhat({ origin, inclusive }: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig): string {
+	if (origin === "string" || origin === "array" || origin === "set") return origin;
+	return inclusive === false ? "number-beyond" : "number";
 }
 
 function depthOf(issues: readonly z.core.$ZodIssue[]): number {

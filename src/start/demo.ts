@@ -7,16 +7,29 @@ import { parseArgs } from "node:util";
 import { playScenarios } from "./demo/play-scenarios.ts";
 import { freePort, type ServiceProcess, startServiceProcess } from "./demo/service-process.ts";
 
+/** Our choice. */
+const PARENT_LOOKED_AT_MS = 1000;
+
 const { values: options } = parseArgs({
 	options: { exit: { type: "boolean" }, out: { type: "string" }, year: { type: "boolean" } },
 });
 const dataFolder = await mkdtemp(join(tmpdir(), "handover-risk-demo-"));
+if ((process.env.DATA_DIR ?? "") !== "") {
+	console.log(`DATA_DIR is left alone: the demo has a folder of its own, ${dataFolder}, and removes it at its end`);
+}
 const starting = startService();
 // Ctrl-C reaches the service too; this process then only waits for its end and clears away.
 for (const signal of ["SIGINT", "SIGTERM"] as const) {
 	process.on(signal, () => {
-		starting.then((service) => service.stop()).catch(() => {});
+		stop();
 	});
+}
+// npm that is killed cannot pass it on: a demo that npm started ends when its parent has, so that nothing is left running.
+const parent = process.ppid;
+if (process.env.npm_lifecycle_event !== undefined) {
+	setInterval(() => {
+		if (process.ppid !== parent) stop();
+	}, PARENT_LOOKED_AT_MS).unref();
 }
 
 try {
@@ -47,12 +60,17 @@ try {
 	await rm(dataFolder, { recursive: true, force: true });
 }
 
+function stop(): void {
+	starting.then((service) => service.stop()).catch(() => {});
+}
+
 async function startService(): Promise<ServiceProcess> {
 	return startServiceProcess({
 		program: fileURLToPath(new URL("server.js", import.meta.url)),
 		variables: {
 			...process.env,
 			DATA_DIR: dataFolder,
+			KEY_DIR: "",
 			PORT: process.env.PORT ?? String(await freePort()),
 			LOG_LEVEL: process.env.LOG_LEVEL ?? "warn",
 			DATABASE_URL: "",

@@ -1,11 +1,12 @@
 /**
- * `npm run verify -- FILE [--key HEX-or-FILE]… [--printed 'ENTRIES ROOT']… [--earlier FILE]… [--file FILE]…`: verifies a receipt or a dossier without the service.
+ * `npm run verify -- FILE [--key HEX-or-FILE]… [--printed 'ENTRIES ROOT']… [--earlier FILE]… [--file FILE]… | --help`: verifies a receipt or a dossier without the service.
  * Ends with 0 where it is verified, 1 where it is not, 2 where it cannot be read or the command is not understood.
  */
 import { createReadStream } from "node:fs";
 import { open, readFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { parseArgs } from "node:util";
+import { outcomeWords } from "../pages/verify/outcome-words.ts";
 import { verifyFile } from "../records/verify/dossier/verify-file.ts";
 import type { Finding } from "../records/verify/finding.ts";
 import type { GivenFile, HashedFile } from "../records/verify/given.ts";
@@ -25,9 +26,13 @@ async function verifyByArguments(args: readonly string[]): Promise<number> {
 	const list = { type: "string", multiple: true, default: [] as string[] } as const;
 	const { values, positionals } = parseArgs({
 		args: [...args],
-		options: { key: list, printed: list, earlier: list, file: list },
+		options: { key: list, printed: list, earlier: list, file: list, help: { type: "boolean", short: "h" } },
 		allowPositionals: true,
 	});
+	if (values.help === true) {
+		console.log(`${say("verify.usage")}\n${say("verify.usage-text")}`);
+		return 0;
+	}
 	const [path, ...more] = positionals;
 	if (path === undefined || more.length > 0) throw new Error(say("verify.one-file"));
 	const given = {
@@ -56,11 +61,14 @@ async function hashFile(path: string): Promise<HashedFile> {
 	return { name: basename(path), sha256: hash.hex() };
 }
 
-function report({ outcome, checks, about, entries }: Verification, name: string, sha256: string): string {
+function report(verification: Verification, name: string, sha256: string): string {
+	const { outcome, checks, about, entries } = verification;
 	return [
 		`${say(`verify.${outcome}`)}: ${name}`,
 		`${say("verify.of-file-sha256")}: ${sha256}`,
 		...(about === null ? [] : [`${say("verify.about")}: ${about}`]),
+		"",
+		...outcomeWords(verification),
 		"",
 		...checks.flatMap(linesOf),
 		"",
@@ -75,7 +83,9 @@ function linesOf({ id, outcome, why, ...places }: Finding): string[] {
 	return [
 		`${say(`verify.${outcome}`).padEnd(14)}${id.padEnd(22)}${words}`,
 		...(["where", "expected", "found"] as const).flatMap((name) =>
-			places[name] === undefined ? [] : [`${" ".repeat(36)}${say(`verify.${name}`)}: ${places[name]}`],
+			places[name] === undefined
+				? []
+				: [`${" ".repeat(36)}${say(`verify.${name}`)}: ${places[name].replaceAll("\n", `\n${" ".repeat(38)}`)}`],
 		),
 	];
 }

@@ -15,6 +15,7 @@ import { erasure } from "./english/erasure.ts";
 import { faults } from "./english/faults.ts";
 import { firstState } from "./english/first-state.ts";
 import { foams } from "./english/foams.ts";
+import { formErrors } from "./english/form-errors.ts";
 import { general } from "./english/general.ts";
 import { imports } from "./english/imports.ts";
 import { layout } from "./english/layout.ts";
@@ -60,6 +61,7 @@ export const english = {
 	...comparison,
 	...comparisonPage,
 	...drops,
+	...formErrors,
 	...dossier,
 	...erasure,
 	...faults,

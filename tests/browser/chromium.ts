@@ -45,6 +45,17 @@ interface View {
 	readonly colorScheme?: "light" | "dark";
 }
 
+/** Every cell can be seen: none begins left of the box that scrolls it, where nothing scrolls to, and none needs scrolling. */
+export async function expectTablesWhole(page: Page): Promise<void> {
+	const cut = await page.evaluate(`[...document.querySelectorAll("th, td")].flatMap((cell) => {
+		const box = (cell.closest(".scroll") ?? document.documentElement).getBoundingClientRect();
+		const { left, right, width } = cell.getBoundingClientRect();
+		const isCut = left < box.left - 1 || right > box.right + 1 || cell.scrollWidth > Math.ceil(width) + 1;
+		return isCut ? [cell.textContent + " " + [left, right, box.left, box.right].map(Math.round)] : [];
+	})`);
+	expect(cut, `${page.url()} cuts cells`).toEqual([]);
+}
+
 /** The same page, loaded once, in several views: what differs between them is style alone. */
 export async function expectSoundIn(page: Page, views: readonly View[]): Promise<void> {
 	for (const { width, colorScheme = "light" } of views) {

@@ -10,7 +10,7 @@ import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { orderLog, PHOTO, RECORD, rootOf, TestLog, testKey, written } from "../records/verify/independent-maker.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
-import { BROWSER_MISSING, expectSound, openBrowser } from "./chromium.ts";
+import { BROWSER_MISSING, expectSound, expectTablesWhole, openBrowser } from "./chromium.ts";
 
 const OFFLINE = new URL("../../dist/pages/browser/verify-offline.html", import.meta.url).pathname;
 const key = testKey();
@@ -82,6 +82,16 @@ describe.skipIf(BROWSER_MISSING)("verifying in a browser", () => {
 					expect(await rowOf(page, check), check).toContain("Passed");
 				}
 				expect(await rowOf(page, "Independent time")).toContain("Not possible");
+				await expectSound(page);
+			});
+		});
+		it.each([1024, 1280])("shows its tables whole at %i px", async (width) => {
+			await offline({ viewport: { width, height: 800 } }, async (page) => {
+				await page.setInputFiles("#receipt", fileOf("receipt.json"));
+				await page.setInputFiles("#exhibits", fileOf("photo.png"));
+				await page.click("button");
+				await page.waitForSelector("#outcome");
+				await expectTablesWhole(page);
 				await expectSound(page);
 			});
 		});

@@ -8,9 +8,11 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { outcomeWords } from "../../src/pages/verify/outcome-words.ts";
 import { sourceOf } from "../../src/records/verify/dossier/byte-source.ts";
 import { readBag } from "../../src/records/verify/dossier/read-bag.ts";
 import { verifyDossier } from "../../src/records/verify/dossier/verify-dossier.ts";
+import { verifyReceipt } from "../../src/records/verify/verify-receipt.ts";
 import { english } from "../../src/texts/english.ts";
 import { type Played, playScenario } from "../scenarios/play-scenario.ts";
 import { forgedDossier } from "../setup/forged-dossier.ts";
@@ -312,6 +314,21 @@ describe("our verifier", () => {
 			expect(outcome).toBe("verified");
 			expect(checks.find(({ id }) => id === "bag-files")?.why?.sentence).toBe("verify.bag-files-passed");
 			expect(english["verify.bag-files-passed"]).toContain("computed and not sealed");
+		});
+		it.each(["report.pdf", "comparison.json", "order.json"])(
+			"says beside the verdict that it is not about %s",
+			async (name) => {
+				const verification = await verify(await forgedDossier(zip, `data/${name}`, () => Buffer.from("{}")));
+				expect(verification.outcome).toBe("verified");
+				const [verdict, covers, coversNot] = outcomeWords(verification);
+				expect(verdict).toContain("that is sealed in this dossier was changed");
+				expect(covers).toContain("sealed records and statements");
+				expect(coversNot).toMatch(new RegExp(`^It does not cover [^:]*${name.replace(".", "\\.")}`));
+			},
+		);
+		it("says so of no receipt, which holds nothing else", async () => {
+			const receipt = await (await readBag(sourceOf(zip), () => {})).bytesOf("data/receipt.json");
+			expect(outcomeWords(verifyReceipt(receipt))).toHaveLength(1);
 		});
 	});
 	it("finds that something was cut off or added", async () => {

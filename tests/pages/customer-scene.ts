@@ -2,7 +2,7 @@
 import { expect } from "vitest";
 import type { TestApp } from "../setup/test-app.ts";
 
-const order = {
+export const order = {
 	contractKind: "repair",
 	repairer: { kind: "business", country: "AT", name: "Werkbank Lindental" },
 	owner: { kind: "consumer", country: "DE", name: "Mara <Quist>" },

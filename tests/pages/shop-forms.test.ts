@@ -40,6 +40,57 @@ describe("the list of errors", () => {
 	});
 });
 
+describe("a new order", () => {
+	const typed = {
+		...{ contractKind: "repair", "item.class": "drive", "item.maker": "Testwerk", "item.model": "T 1" },
+		...{ "owner.kind": "consumer", "owner.name": "Bruno Beispiel", "owner.country": "de" },
+		...{ "repairer.kind": "business", "repairer.name": "Neue Werkstatt", "repairer.country": "at" },
+		...{ "repairer.address": "Gasse 2", "terms.reportedFault": "a", "terms.agreedWork": "b" },
+		...{ "terms.carrierContract.toRepairer": "owner", "terms.carrierContract.toOwner": "repairer" },
+	};
+	it("asks what a warranty covers, and for how long, where one of the two is given", async () => {
+		const months = await post("/orders/new", { ...typed, "terms.warranty.months": "12" });
+		expect(months.statusCode).toBe(400);
+		expect(summaryOf(months.body)).toEqual({
+			"terms.warranty.covers":
+				"It covers: Say what the warranty covers, for example the work done and the parts fitted.",
+		});
+		const covers = await post("/orders/new", { ...typed, "terms.warranty.covers": "work" });
+		expect(summaryOf(covers.body)).toEqual({ "terms.warranty.months": "Warranty, months: Say for how many months." });
+	});
+	it("says beside the field of an amount what to enter", async () => {
+		const page = await post("/orders/new", { ...typed, "item.value": "1.200,00" });
+		expect(Object.keys(summaryOf(page.body))).toEqual(["item.value"]);
+		expect(/id="item.value-error">([^<]*)/.exec(page.body)?.[1]).toContain(
+			"Enter an amount, for example 1200 or 1200,50.",
+		);
+	});
+	it("has the shop filled in as it stood in the newest one, and nothing of the owner", async () => {
+		expect((await post("/orders/new", typed)).statusCode).toBe(303);
+		const { body } = await get("/orders/new");
+		const shown = (name: string) => new RegExp(`<input id="${name}"[^>]* value="([^"]*)"`).exec(body)?.[1];
+		expect([shown("repairer.name"), shown("repairer.country"), shown("repairer.address")]).toEqual([
+			"Neue Werkstatt",
+			"AT",
+			"Gasse 2",
+		]);
+		expect(shown("owner.name") ?? "").toBe("");
+	});
+});
+
+describe("a settlement's amounts", () => {
+	const proposal = { act: "proposes", outcome: "refund", itemNext: "stays", sealKey: "one" };
+	it("are named by their own row, and a row half filled in is never dropped", async () => {
+		const path = `/orders/${scene.orderId}/settlement`;
+		const second = { "amounts.1.amount": "abc", "amounts.1.currency": "EUR", "amounts.1.from": "owner" };
+		const page = await post(path, { ...proposal, ...second, "amounts.1.to": "repairer" });
+		expect(page.statusCode).toBe(400);
+		expect(Object.keys(summaryOf(page.body))).toEqual(["amounts.1.amount"]);
+		const half = await post(path, { ...proposal, "amounts.0.from": "owner", "amounts.0.to": "repairer" });
+		expect(Object.keys(summaryOf(half.body))).toEqual(["amounts.0.amount", "amounts.0.currency"]);
+	});
+});
+
 describe("the facts of a leg", () => {
 	it("take no time without its difference from universal time, and keep what was typed", async () => {
 		const path = `/consignments/${scene.legId}`;

@@ -33,6 +33,7 @@ it("ends with 0 where the receipt is verified, and tells each check", () => {
 	expect(stderr).toBe("");
 	expect(status).toBe(0);
 	expect(stdout).toMatch(/^Verified: receipt\.json/);
+	expect(stdout).toContain("Nothing in this receipt was changed since it was signed");
 	for (const id of ["form", "inclusion", "expected-key", "earlier-checkpoints", "exhibits"]) {
 		expect(stdout).toMatch(new RegExp(`^Passed +${id} `, "m"));
 	}
@@ -44,6 +45,12 @@ it("ends with 1 where it is not, and says where", () => {
 	expect(cut.stdout).toMatch(/Where: byte \d+/);
 	expect(run("receipt.json", "--key", testKey().publicKey).status).toBe(1);
 	expect(run("receipt.json", "--file", "key.pem").status).toBe(1);
+});
+it.each(["--help", "-h"])("ends with 0 and tells its usage where it is asked: %s", (asked) => {
+	const { status, stdout, stderr } = run(asked);
+	expect([status, stderr]).toEqual([0, ""]);
+	expect(stdout).toMatch(/^npm run verify -- FILE/);
+	for (const option of ["--key", "--printed", "--earlier", "--file"]) expect(stdout).toContain(`\n  ${option} `);
 });
 it("ends with 2 where nothing can be read or the command is not understood", () => {
 	for (const args of [

@@ -7,15 +7,16 @@ import type { PackagingRequest } from "../../contract/packaging.ts";
 import { linksOfOrder } from "../../database/access.ts";
 import { listOrders } from "../../database/orders.ts";
 import { recordsOfOrder } from "../../database/records.ts";
+import { entriesOfOrder } from "../../database/sealed.ts";
 import { inMillimetres } from "../../texts/millimetres.ts";
 import { say } from "../../texts/say.ts";
 import { type ConsignmentComparison, compareLeg } from "../comparison/compare-consignment.ts";
 import type { Deps } from "../deps.ts";
 import { mustBeShop } from "../may.ts";
 import { orderViewOf } from "../orders/order-view.ts";
-import { readAssessments } from "../packaging/assessments.ts";
+import { newestAssessmentIn } from "../packaging/assessments.ts";
 import { foamWords } from "../packaging/foam-words.ts";
-import { sealedRecordsOfOrder } from "../records/record-views.ts";
+import { sealedRecordsIn } from "../records/record-views.ts";
 import { soakSoFar } from "../records/soak-so-far.ts";
 
 /** Orders looked at, the newest first. Our choice: a small shop's years. */
@@ -36,7 +37,7 @@ export async function learnedLegs(deps: Deps, caller: Caller): Promise<LearnedLe
 	for (let at = 0; at < rows.length; at += AT_ONCE) {
 		const some = rows.slice(at, at + AT_ONCE);
 		const learned = await Promise.all(
-			some.map(async (row) => legsOfOrder(deps, caller, await orderViewOf(deps.database, row))),
+			some.map(async (row) => legsOfOrder(deps, await orderViewOf(deps.database, row))),
 		);
 		legs.push(...learned.flat());
 	}
@@ -46,14 +47,15 @@ export async function learnedLegs(deps: Deps, caller: Caller): Promise<LearnedLe
 /** States from which a leg can make something worse, the best first. */
 const WORKING = ["good", "partly-good", "intermittent"];
 
-async function legsOfOrder(deps: Deps, caller: Caller, order: OrderView): Promise<LearnedLeg[]> {
-	const [rows, records, links] = await Promise.all([
+/** What the log holds of the order is read once: asking the database is what takes the time. */
+async function legsOfOrder(deps: Deps, order: OrderView): Promise<LearnedLeg[]> {
+	const [rows, entries, links] = await Promise.all([
 		recordsOfOrder(deps.database, order.id),
-		sealedRecordsOfOrder(deps.database, order.id),
+		entriesOfOrder(deps.database, order.id),
 		linksOfOrder(deps.database, order.id),
 	]);
-	const packs = await Promise.all(order.consignments.map(({ id }) => readAssessments(deps, caller, id)));
-	return order.consignments.flatMap((leg, place) => {
+	const records = sealedRecordsIn(rows, entries);
+	return order.consignments.flatMap((leg) => {
 		if (leg.direction !== "to-owner") return [];
 		const found = compareLeg(order, leg, records);
 		const { departure, arrival } = found;
@@ -65,7 +67,7 @@ async function legsOfOrder(deps: Deps, caller: Caller, order: OrderView): Promis
 			({ id, consignment_id, stage }) =>
 				consignment_id === leg.id && stage === "arrival" && links.some(({ record_id }) => record_id === id),
 		);
-		const pack = (packs[place]?.at(-1)?.statement as PackagingRequest | undefined)?.pack ?? null;
+		const pack = (newestAssessmentIn(entries, leg.id)?.statement as PackagingRequest | undefined)?.pack ?? null;
 		return [
 			{
 				sentOn: sentAt.slice(0, 10),

@@ -5,12 +5,13 @@ import { CATALOGUE_VERSION } from "../../catalogue/checks/checks.ts";
 import type { AssessmentView, PackagingRequest } from "../../contract/packaging.ts";
 import { consignmentById } from "../../database/orders.ts";
 import { insertOpenings } from "../../database/records.ts";
-import { assessmentsOfConsignment, insertAssessment, sealedOfOrder } from "../../database/sealed.ts";
+import { assessmentsOfConsignment, insertAssessment, isSealed, sealedOfOrder } from "../../database/sealed.ts";
 import { fault } from "../../faults.ts";
 import { assessmentStatement } from "../../records/assessment-statement.ts";
 import { canonicalBytes } from "../../records/canonical.ts";
 import { makeCommitter } from "../../records/commitment.ts";
 import { openStatement } from "../../records/open-statement.ts";
+import type { LoggedEntry, SealedEntry } from "../../records/receipt.ts";
 import { packagingInput } from "../calculations/packaging.ts";
 import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
@@ -66,14 +67,24 @@ export async function readAssessments(deps: Deps, caller: Caller, consignmentId:
 		assessmentsOfConsignment(deps.database, consignmentId),
 		sealedOfOrder(deps.database, consignment.order_id),
 	]);
-	return entries
-		.filter((entry) => ids.includes(entry.subject))
-		.map((entry) => ({
-			id: entry.subject,
-			consignmentId,
-			sealedAt: entry.time.toISOString(),
-			index: entry.index,
-			fingerprint: entry.statementSha256,
-			statement: openStatement(entry.statementBytes, entry.openings) as AssessmentView["statement"],
-		}));
+	return entries.filter((entry) => ids.includes(entry.subject)).map((entry) => viewOf(entry, consignmentId));
+}
+
+/** The newest one of a leg among an order's entries that were read already. */
+export function newestAssessmentIn(entries: readonly LoggedEntry[], consignmentId: string): AssessmentView | null {
+	const views = entries
+		.filter((entry) => isSealed(entry) && entry.kind === "assessment-sealed")
+		.map((entry) => viewOf(entry as SealedEntry, consignmentId));
+	return views.findLast(({ statement }) => statement.consignmentId === consignmentId) ?? null;
+}
+
+function viewOf(entry: SealedEntry, consignmentId: string): AssessmentView {
+	return {
+		id: entry.subject,
+		consignmentId,
+		sealedAt: entry.time.toISOString(),
+		index: entry.index,
+		fingerprint: entry.statementSha256,
+		statement: openStatement(entry.statementBytes, entry.openings) as AssessmentView["statement"],
+	};
 }

@@ -24,6 +24,11 @@ export async function recordViewsOfOrder(database: Queryable, orderId: string): 
 /** The sealed records of an order on its custody line: by observed time, then by place in the log. */
 export async function sealedRecordsOfOrder(database: Queryable, orderId: string): Promise<SealedRecord[]> {
 	const [rows, entries] = await Promise.all([recordsOfOrder(database, orderId), entriesOfOrder(database, orderId)]);
+	return sealedRecordsIn(rows, entries);
+}
+
+/** Those among an order's entries that were read already. */
+export function sealedRecordsIn(rows: readonly RecordRow[], entries: readonly LoggedEntry[]): SealedRecord[] {
 	return entries
 		.filter(isSealed)
 		.flatMap((entry) => {

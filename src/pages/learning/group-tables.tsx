@@ -27,8 +27,11 @@ export function FactorSection({
 		<section id={factor}>
 			<h2>{say(`learning.by.${factor}`)}</h2>
 			<Chart id={`plot-${factor}`} drawing={plotOf(factor, named)} />
-			<OutcomeTable caption={say(`learning.by.${factor}`)} groups={named} />
-			<NearMissTable caption={`${say("learning.near-misses")}: ${say(`learning.by.${factor}`)}`} groups={named} />
+			<details class="folded">
+				<summary>{say("learning.tables", { by: say(`learning.by.${factor}`) })}</summary>
+				<OutcomeTable caption={say(`learning.by.${factor}`)} groups={named} />
+				<NearMissTable caption={`${say("learning.near-misses")}: ${say(`learning.by.${factor}`)}`} groups={named} />
+			</details>
 		</section>
 	);
 }

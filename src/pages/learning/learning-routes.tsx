@@ -72,13 +72,25 @@ function Learned(props: {
 			<p class="hint">
 				{say("learning.few-hint")} <a href="/learning.csv">{say("learning.csv")}</a>
 			</p>
+			<nav aria-label={say("learning.contents")}>
+				<ul>
+					{FACTORS.map((factor) => (
+						<li key={factor}>
+							<a href={`#${factor}`}>{say(`learning.by.${factor}`)}</a>
+						</li>
+					))}
+					<li>
+						<a href="#show">{say("learning.show")}</a>
+					</li>
+				</ul>
+			</nav>
 			<OutcomeTable caption={say("learning.title")} groups={whole} />
 			<p class="hint">{say("learning.near-hint")}</p>
 			<NearMissTable caption={say("learning.near-misses")} groups={whole} />
 			{FACTORS.map((factor) => (
 				<FactorSection key={factor} factor={factor} groups={by[factor]} />
 			))}
-			<h2>{say("learning.show")}</h2>
+			<h2 id="show">{say("learning.show")}</h2>
 			<p>{say("learning.show-text")}</p>
 			<table class="stacked shares">
 				<thead>

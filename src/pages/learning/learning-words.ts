@@ -18,6 +18,11 @@ export function percentWords(share: number | null): string {
 	return share === null ? say("learning.share-none") : say("learning.percent", { percent: percent(share) });
 }
 
+/** Of more than one, as rounded. */
+function yearsWords(years: number): string {
+	return years === 1 ? say("learning.years-about-one") : say("learning.years", { years });
+}
+
 export function showWords(time: TimeToShow | null): string {
 	if (time === null) return say("learning.show-none");
 	const { cases, years, isRough } = time;
@@ -26,7 +31,7 @@ export function showWords(time: TimeToShow | null): string {
 			? say("learning.years-unknown")
 			: years <= 1
 				? say("learning.years-one")
-				: say("learning.years", { years: Number(years.toPrecision(2)) });
+				: yearsWords(Number(years.toPrecision(2)));
 	const words = say("learning.show-of", { cases, years: after });
 	return isRough ? `${words}; ${say("learning.rough")}` : words;
 }

@@ -11,6 +11,15 @@ export function readNumber(typed: string): { readonly value: number; readonly ty
 	return Number.isFinite(value) ? { value, typed: digits } : null;
 }
 
+/**
+ * The number of an amount of money; null for what is none, and for more than two decimals: `1.200` may be meant as
+ * twelve hundred, and is sealed or sent to a carrier.
+ */
+export function readAmount(typed: string): number | null {
+	const read = readNumber(typed);
+	return read === null || /[.,]\d{3,}/.test(read.typed) ? null : read.value;
+}
+
 /** Whether a number counts something. */
 export function isCount(value: number): boolean {
 	return Number.isInteger(value) && value >= 0;

@@ -132,6 +132,7 @@ export function PositionForm(props: {
 			</div>
 			<TextField {...field} name="test.dates" label={say("settling.dates")} hint={say("settling.dates-hint")} />
 			<Caution>{say("settling.caution-test")}</Caution>
+			<p class="note">{say("settling.seal-note")}</p>
 			<Submit label={say("settling.seal")} />
 		</Form>
 	);

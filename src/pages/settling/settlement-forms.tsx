@@ -11,12 +11,13 @@ import {
 	TextArea,
 	TextField,
 } from "../components/form.tsx";
-import { readNumber } from "../record-form/read-number.ts";
+import { readAmount } from "../record-form/read-number.ts";
 import { filledIn } from "../shop/form-errors.ts";
 
 const PROPOSAL = settlementInput.options[0].shape;
 const AMOUNT = PROPOSAL.amounts.unwrap().element.shape;
 const ROWS = [0, 1] as const;
+const AMOUNT_PARTS = ["amount", "currency", "from", "to"] as const;
 
 export interface StepFormState {
 	readonly action: string;
@@ -31,17 +32,14 @@ export function stepOfForm(form: Readonly<Record<string, string>>): unknown {
 	const filled = filledIn(form);
 	const words = filled.text === undefined ? {} : { text: filled.text };
 	if (filled.act !== "proposes") return { act: filled.act, proposalId: filled.proposalId, ...words };
-	const amounts = ROWS.flatMap((row) => {
+	const amounts = rowsFilledIn(filled).map((row) => {
 		const typed = filled[`amounts.${row}.amount`];
-		if (typed === undefined) return [];
-		return [
-			{
-				amount: readNumber(typed)?.value ?? typed,
-				currency: filled[`amounts.${row}.currency`]?.toUpperCase() ?? "",
-				from: filled[`amounts.${row}.from`],
-				to: filled[`amounts.${row}.to`],
-			},
-		];
+		return {
+			amount: typed === undefined ? undefined : (readAmount(typed) ?? typed),
+			currency: filled[`amounts.${row}.currency`]?.toUpperCase(),
+			from: filled[`amounts.${row}.from`],
+			to: filled[`amounts.${row}.to`],
+		};
 	});
 	const { outcome, itemNext } = filled;
 	// Nothing is filled in for anybody: it is sealed for good.
@@ -53,6 +51,20 @@ export function stepOfForm(form: Readonly<Record<string, string>>): unknown {
 		...words,
 	};
 	return JSON.parse(JSON.stringify(proposal));
+}
+
+/** A row of which anything is filled in counts, so that nothing of it is dropped. */
+function rowsFilledIn(filled: Readonly<Record<string, string>>): number[] {
+	return ROWS.filter((row) => AMOUNT_PARTS.some((part) => filled[`amounts.${row}.${part}`] !== undefined));
+}
+
+/** The form's fields by the places of the request: an empty row is left out of it. */
+export function amountFields(form: Readonly<Record<string, string>>): Record<string, string> {
+	return Object.fromEntries(
+		rowsFilledIn(filledIn(form)).flatMap((row, place) =>
+			AMOUNT_PARTS.map((part) => [`/amounts/${place}/${part}`, `amounts.${row}.${part}`]),
+		),
+	);
 }
 
 /** Assent and decline, or retract, of one open proposal. */
@@ -67,6 +79,7 @@ export function AnswerForm({
 }) {
 	return (
 		<StepForm state={state} id={`answer-${step.id}`} proposalId={step.id}>
+			<p class="note">{say(isOwn ? "settling.retract-note" : "settling.assent-note")}</p>
 			{isOwn ? (
 				<Submit name="act" value="retracts" kind="quiet" label={say("settling.retract")} />
 			) : (
@@ -82,6 +95,7 @@ export function AnswerForm({
 export function ReopenForm({ agreedId, state }: { readonly agreedId: string; readonly state: StepFormState }) {
 	return (
 		<StepForm state={state} id="reopen" proposalId={agreedId}>
+			<p class="note">{say("settling.reopen-note")}</p>
 			<Submit name="act" value="reopens" kind="quiet" label={say("settling.reopen")} />
 		</StepForm>
 	);
@@ -158,6 +172,7 @@ export function ProposalForm({ state }: { readonly state: StepFormState }) {
 				choices={choices("settling.item.", PROPOSAL.itemNext.options)}
 			/>
 			<TextArea {...field} name="text" label={say("settling.words")} rows={4} />
+			<p class="note">{say("settling.propose-note")}</p>
 			<Submit label={say("settling.propose-seal")} />
 		</Form>
 	);

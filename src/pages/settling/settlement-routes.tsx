@@ -14,7 +14,7 @@ import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault } from "../shop/form-errors.ts";
 import { NextLeg } from "./next-leg.tsx";
-import { AnswerForm, ProposalForm, ReopenForm, stepOfForm } from "./settlement-forms.tsx";
+import { AnswerForm, amountFields, ProposalForm, ReopenForm, stepOfForm } from "./settlement-forms.tsx";
 import { ProposalFacts, SettlementStep } from "./settlement-step.tsx";
 import { SettlingLayout } from "./settling-layout.tsx";
 
@@ -34,7 +34,7 @@ export function registerSettlement(app: FastifyInstance, deps: Deps): void {
 				await takeSettlementStep(deps, callerOf(request), order.id, input, key);
 				return reply.redirect(`/orders/${order.id}/settlement`, 303);
 			} catch (error) {
-				return send(request, reply, form, errorsOfFault(error), 400);
+				return send(request, reply, form, errorsOfFault(error, amountFields(form)), 400);
 			}
 		},
 	);

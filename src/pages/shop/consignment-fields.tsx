@@ -4,7 +4,7 @@ import type { ConsignmentView } from "../../contract/orders.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { type FieldErrors, type FormValues, SelectField, TextField } from "../components/form.tsx";
 import { OFFSETS } from "../record-form/field-control.tsx";
-import { readNumber } from "../record-form/read-number.ts";
+import { readAmount, readNumber } from "../record-form/read-number.ts";
 import { errorsOfFault, filledIn } from "./form-errors.ts";
 
 const TIMES = ["dispatchedAt", "deliveredAt", "inHandAt"] as const;
@@ -48,7 +48,10 @@ export function factsOf(form: Readonly<Record<string, string>>): unknown {
 		return typed === undefined ? undefined : (readNumber(typed)?.value ?? typed);
 	};
 	const currency = filled["declaredValue.currency"]?.toUpperCase() ?? "EUR";
-	const money = (name: string) => (number(name) === undefined ? undefined : { amount: number(name), currency });
+	const money = (name: string) => {
+		const typed = filled[name];
+		return typed === undefined ? undefined : { amount: readAmount(typed) ?? typed, currency };
+	};
 	const time = (name: string) => (filled[name] === undefined ? undefined : `${filled[name]}:00${filled.offset ?? ""}`);
 	const facts = {
 		carrier: filled.carrier,
@@ -68,7 +71,7 @@ export function factsOf(form: Readonly<Record<string, string>>): unknown {
 
 /** What was refused, by field: a time without its difference from UTC is one error, at the field that asks for it. */
 export function factErrors(form: Readonly<Record<string, string>>, error: unknown): FieldErrors {
-	const refused = errorsOfFault(error);
+	const refused = errorsOfFault(error, { "/insuredValue/currency": "declaredValue.currency" });
 	const filled = filledIn(form);
 	if (filled.offset !== undefined || TIMES.every((name) => filled[name] === undefined)) return refused;
 	const others = Object.entries(refused).filter(([name]) => !TIMES.some((time) => time === name));

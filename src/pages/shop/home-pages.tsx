@@ -1,17 +1,22 @@
-/** The shop's first page: orders, those that wait for something first. */
-import type { FastifyInstance } from "fastify";
+/** The shop's first page: orders, those that need attention first; searched, filtered and paged. */
+import type { FastifyInstance, FastifyRequest } from "fastify";
 import { callerOf, OPEN_TO_ALL } from "../../access/callers.ts";
-import type { OrderView } from "../../contract/orders.ts";
-import type { RecordView } from "../../contract/records.ts";
+import { ITEM_CLASSES } from "../../catalogue/codes.ts";
+import type { OwnCatalogue } from "../../contract/own-catalogue.ts";
 import type { Deps } from "../../operations/deps.ts";
-import { readOrders } from "../../operations/orders/read-orders.ts";
-import { readRecords } from "../../operations/records/read-record.ts";
+import { type FoundOrders, findOrders, type OrderQuery } from "../../operations/orders/find-orders.ts";
+import { readOwnCatalogue } from "../../operations/own-catalogue/own-catalogue.ts";
 import { say } from "../../texts/say.ts";
+import { SelectField, TextField } from "../components/form.tsx";
 import { sendPage } from "../render.ts";
 import { showDay } from "./days.ts";
+import { standingWords } from "./order-standing.tsx";
 import { ShopLayout } from "./shop-layout.tsx";
 
-const SHOWN = 100;
+/** Orders on a page. */
+const SHOWN = 50;
+const STANDINGS = ["attention", "settled", "other"] as const;
+const MOST_WORDS = 8;
 
 export function registerHome(app: FastifyInstance, deps: Deps): void {
 	app.get("/", { ...OPEN_TO_ALL, schema: { hide: true } }, async (request, reply) => {
@@ -20,11 +25,9 @@ export function registerHome(app: FastifyInstance, deps: Deps): void {
 		if (caller.kind === "link") {
 			return reply.redirect(caller.recordId === null ? `/orders/${caller.orderId}` : `/guided/${caller.recordId}`, 303);
 		}
-		const { orders } = await readOrders(deps, caller, SHOWN, null);
-		const rows = await Promise.all(
-			orders.map(async (order) => ({ order, waits: waitsFor(order, await readRecords(deps, caller, order.id)) })),
-		);
-		const sorted = [...rows.filter((row) => row.waits.length > 0), ...rows.filter((row) => row.waits.length === 0)];
+		const query = queryOf(request);
+		const found = await findOrders(deps, caller, query, SHOWN);
+		const { classes } = await readOwnCatalogue(deps, caller);
 		return sendPage(
 			reply,
 			<ShopLayout request={request} title={say("shop.orders")}>
@@ -33,21 +36,106 @@ export function registerHome(app: FastifyInstance, deps: Deps): void {
 						{say("shop.new-order")}
 					</a>
 				</p>
-				{sorted.length === 0 ? <p>{say("shop.no-orders")}</p> : <OrderTable rows={sorted} />}
+				{found.all === 0 ? <p>{say("shop.no-orders")}</p> : <OrderList {...{ query, found, classes }} />}
 			</ShopLayout>,
 		);
 	});
 }
 
-interface Row {
-	readonly order: OrderView;
-	readonly waits: readonly string[];
+/** What cannot be meant is left out. */
+function queryOf(request: FastifyRequest): OrderQuery {
+	const { q, class: itemClass, standing, after } = request.query as Readonly<Record<string, unknown>>;
+	const text = (value: unknown) => (typeof value === "string" ? value.slice(0, 200).trim() : "");
+	return {
+		words: text(q).split(/\s+/).filter(Boolean).slice(0, MOST_WORDS),
+		itemClass: text(itemClass) || null,
+		standing: STANDINGS.find((one) => one === standing) ?? null,
+		after: text(after) || null,
+	};
 }
 
-function OrderTable({ rows }: { readonly rows: readonly Row[] }) {
+function OrderList({
+	query,
+	found,
+	classes,
+}: {
+	readonly query: OrderQuery;
+	readonly found: FoundOrders;
+	readonly classes: OwnCatalogue["classes"];
+}) {
+	const isAsked = query.words.length > 0 || query.itemClass !== null || query.standing !== null;
+	return (
+		<>
+			<p>
+				{say("shop.count", { all: found.all, attention: found.needAttention })}{" "}
+				{isAsked && say("shop.count-found", { found: found.found, all: found.all })}
+			</p>
+			<Search query={query} classes={classes} />
+			{isAsked && (
+				<p>
+					<a href="/">{say("shop.search-all")}</a>
+				</p>
+			)}
+			{found.orders.length === 0 ? <p>{say("shop.none-found")}</p> : <OrderTable orders={found.orders} />}
+			<p>
+				{found.next !== null && (
+					<a class="button quiet" href={addressOf(query, found.next)} rel="next">
+						{say("shop.next-page", { count: SHOWN })}
+					</a>
+				)}
+				{query.after !== null && <a href={addressOf(query, null)}>{say("shop.first-page")}</a>}
+			</p>
+		</>
+	);
+}
+
+function addressOf({ words, itemClass, standing }: OrderQuery, after: string | null): string {
+	const asked = { q: words.join(" ") || null, class: itemClass, standing, after };
+	const given = Object.entries(asked).flatMap(([name, value]) => (value === null ? [] : [[name, value]]));
+	return given.length === 0 ? "/" : `/?${new URLSearchParams(given)}`;
+}
+
+function Search({ query, classes }: { readonly query: OrderQuery; readonly classes: OwnCatalogue["classes"] }) {
+	const values = {
+		q: query.words.join(" "),
+		class: query.itemClass ?? undefined,
+		standing: query.standing ?? undefined,
+	};
+	const field = { values, errors: {} };
+	const any = say("shop.search-any");
+	return (
+		<form method="get" action="/">
+			<TextField {...field} name="q" label={say("shop.search")} hint={say("shop.search-hint")} />
+			<div class="row">
+				<SelectField
+					{...field}
+					name="class"
+					label={say("shop.search-class")}
+					empty={any}
+					choices={[
+						...ITEM_CLASSES.map((value) => ({ value, label: say(`shop.class.${value}`) })),
+						...classes.map(({ id, name }) => ({ value: id, label: name })),
+					]}
+				/>
+				<SelectField
+					{...field}
+					name="standing"
+					label={say("shop.search-standing")}
+					empty={any}
+					choices={STANDINGS.map((value) => ({ value, label: say(`shop.standing.${value}`) }))}
+				/>
+			</div>
+			<button type="submit" class="quiet">
+				{say("shop.search-act")}
+			</button>
+		</form>
+	);
+}
+
+function OrderTable({ orders }: { readonly orders: FoundOrders["orders"] }) {
 	return (
 		<div class="scroll">
-			<table>
+			<table class="stacked orders">
 				<thead>
 					<tr>
 						<th scope="col">{say("shop.item")}</th>
@@ -57,39 +145,24 @@ function OrderTable({ rows }: { readonly rows: readonly Row[] }) {
 					</tr>
 				</thead>
 				<tbody>
-					{rows.map(({ order, waits }) => (
+					{orders.map(({ order, attention }) => (
 						<tr key={order.id}>
-							<td>
+							<th scope="row">
 								<a href={`/orders/${order.id}`}>
 									{order.item.maker} {order.item.model}
 								</a>
+							</th>
+							<td data-label={say("shop.owner")}>{order.owner.name}</td>
+							<td class="day" data-label={say("shop.since")}>
+								{showDay(order.createdAt)}
 							</td>
-							<td>{order.owner.name}</td>
-							<td>{showDay(order.createdAt)}</td>
-							<td>{waits.length === 0 ? say("shop.waits-nothing") : waits.join("; ")}</td>
+							<td data-label={say("shop.waits-for")}>
+								{standingWords(attention).join("; ") || say("shop.waits-nothing")}
+							</td>
 						</tr>
 					))}
 				</tbody>
 			</table>
 		</div>
 	);
-}
-
-/** What an order waits for, in words. */
-function waitsFor(order: OrderView, records: readonly RecordView[]): string[] {
-	const drafts = records.filter((record) => record.state === "draft").length;
-	const without = (stage: RecordView["stage"]) =>
-		order.consignments.filter(
-			(leg) =>
-				!records.some(
-					(record) => record.consignmentId === leg.id && record.stage === stage && record.state === "sealed",
-				),
-		);
-	const arrived = without("arrival").filter((leg) => leg.facts.deliveredAt !== undefined).length;
-	const leaving = without("departure").filter((leg) => leg.facts.dispatchedAt !== undefined).length;
-	return [
-		...(drafts > 0 ? [say("shop.waits-drafts", { count: drafts })] : []),
-		...(arrived > 0 ? [say("shop.waits-arrival")] : []),
-		...(leaving > 0 ? [say("shop.waits-departure")] : []),
-	];
 }

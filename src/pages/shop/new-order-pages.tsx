@@ -1,11 +1,13 @@
 /** Taking an order in. */
 import type { FastifyInstance, FastifyRequest } from "fastify";
+import type { Caller } from "../../access/caller.ts";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
 import { ITEM_CLASSES } from "../../catalogue/codes.ts";
 import { orderInput } from "../../contract/orders.ts";
 import type { OwnCatalogue } from "../../contract/own-catalogue.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { createOrder } from "../../operations/orders/create-order.ts";
+import { readOrders } from "../../operations/orders/read-orders.ts";
 import { readOwnCatalogue } from "../../operations/own-catalogue/own-catalogue.ts";
 import { validate } from "../../operations/validate.ts";
 import { LANGUAGES } from "../../texts/language.ts";
@@ -22,10 +24,13 @@ import {
 	TextField,
 } from "../components/form.tsx";
 import { readBody } from "../record-form/read-body.ts";
-import { readNumber } from "../record-form/read-number.ts";
+import { readAmount, readNumber } from "../record-form/read-number.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault, filledIn } from "./form-errors.ts";
 import { ShopLayout } from "./shop-layout.tsx";
+
+/** Fields of the form by the places of the request that they are called otherwise at. */
+const FIELDS = { "/item/value/amount": "item.value", "/item/ownClassId": "item.class" };
 
 export function registerNewOrder(app: FastifyInstance, deps: Deps): void {
 	const shop = { ...openTo("account"), schema: { hide: true } };
@@ -35,7 +40,7 @@ export function registerNewOrder(app: FastifyInstance, deps: Deps): void {
 			<NewOrder
 				request={request}
 				own={await ownClasses(request)}
-				values={{ "repairer.kind": "business", "owner.kind": "consumer" }}
+				values={{ "owner.kind": "consumer", ...(await shopOfLastOrder(deps, callerOf(request))) }}
 				errors={{}}
 			/>,
 		),
@@ -47,11 +52,36 @@ export function registerNewOrder(app: FastifyInstance, deps: Deps): void {
 			const order = await createOrder(deps, callerOf(request), validate(orderInput, orderOf(form, own)), null);
 			return reply.redirect(`/orders/${order.id}`, 303);
 		} catch (error) {
-			return sendPage(reply, <NewOrder request={request} own={own} values={form} errors={errorsOfFault(error)} />, 400);
+			return sendPage(
+				reply,
+				<NewOrder request={request} own={own} values={form} errors={orderErrors(form, error)} />,
+				400,
+			);
 		}
 	});
 
 	const ownClasses = async (request: FastifyRequest) => (await readOwnCatalogue(deps, callerOf(request))).classes;
+}
+
+/** The shop as it stood in its newest order, so that it need not be typed again; what was read in is another shop's. */
+async function shopOfLastOrder(deps: Deps, caller: Caller): Promise<FormValues> {
+	const { orders } = await readOrders(deps, caller, 10, null);
+	const repairer = orders.find(({ readIn, repairer: { erasedAt } }) => readIn === undefined && !erasedAt)?.repairer;
+	const parts = ["name", "country", "email", "address"] as const;
+	return {
+		"repairer.kind": repairer?.kind ?? "business",
+		...Object.fromEntries(parts.map((part) => [`repairer.${part}`, repairer?.[part]])),
+	};
+}
+
+/** What was refused, by field. A warranty takes both what it covers and for how long. */
+function orderErrors(form: Readonly<Record<string, string>>, error: unknown): FieldErrors {
+	const { "terms.warranty.months": months, "terms.warranty.covers": covers } = filledIn(form);
+	return {
+		...errorsOfFault(error, FIELDS),
+		...(months !== undefined && covers === undefined ? { "terms.warranty.covers": say("shop.covers-missing") } : {}),
+		...(months === undefined && covers !== undefined ? { "terms.warranty.months": say("shop.months-missing") } : {}),
+	};
 }
 
 /** The form's fields as the request's shape; a number that cannot be read stays text, so that the shape names it. */
@@ -75,8 +105,9 @@ function orderOf(form: Readonly<Record<string, string>>, own: OwnCatalogue["clas
 		return typeof value === "number" ? value / 1000 : value;
 	};
 	const ownClass = own.find(({ id }) => id === filled["item.class"]);
-	const amount = number("item.value");
+	const amount = filled["item.value"];
 	const months = number("terms.warranty.months");
+	const covers = filled["terms.warranty.covers"];
 	return {
 		contractKind: filled.contractKind,
 		repairer: party("repairer"),
@@ -92,14 +123,16 @@ function orderOf(form: Readonly<Record<string, string>>, own: OwnCatalogue["clas
 			widthM: millimetres("item.widthM"),
 			heightM: millimetres("item.heightM"),
 			value:
-				amount === undefined ? undefined : { amount, currency: filled["item.value.currency"]?.toUpperCase() ?? "EUR" },
+				amount === undefined
+					? undefined
+					: { amount: readAmount(amount) ?? amount, currency: filled["item.value.currency"]?.toUpperCase() ?? "EUR" },
 			boughtOn: filled["item.boughtOn"],
 			cell: filled["item.cell"],
 		}),
 		terms: only({
 			reportedFault: filled["terms.reportedFault"],
 			agreedWork: filled["terms.agreedWork"],
-			warranty: months === undefined ? undefined : { months, covers: filled["terms.warranty.covers"] ?? "" },
+			warranty: months === undefined && covers === undefined ? undefined : only({ months, covers }),
 			carrierContract: {
 				toRepairer: filled["terms.carrierContract.toRepairer"],
 				toOwner: filled["terms.carrierContract.toOwner"],

@@ -7,14 +7,18 @@ import type { MailList } from "../../contract/mail.ts";
 import { type ConsignmentView, consignmentFacts, consignmentInput } from "../../contract/orders.ts";
 import type { AssessmentView } from "../../contract/packaging.ts";
 import { type RecordView, recordInput } from "../../contract/records.ts";
+import type { SettlementStepView } from "../../contract/settlement.ts";
 import { makeLink, readLinks, withdrawLink } from "../../operations/access/links.ts";
 import { readLegClaim } from "../../operations/claims/leg-claim.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { newLinkText, readMails } from "../../operations/mail/ask-for-mail.ts";
 import { addConsignment, changeConsignment, readConsignment } from "../../operations/orders/consignments.ts";
+import { readOrderAttention } from "../../operations/orders/find-orders.ts";
+import type { OrderAttention } from "../../operations/orders/order-attention.ts";
 import { type OrderLine, readOrderLine } from "../../operations/orders/order-line.ts";
 import { readAssessments } from "../../operations/packaging/assessments.ts";
 import { openRecord } from "../../operations/records/open-record.ts";
+import { readSettlement } from "../../operations/settling/settlement.ts";
 import { validate } from "../../operations/validate.ts";
 import { itemName } from "../../texts/item-name.ts";
 import { say, type TextKey } from "../../texts/say.ts";
@@ -28,6 +32,7 @@ import { ConsignmentFields, consignmentForm, factErrors, factsOf } from "./consi
 import { MessageSection } from "./messages/message-section.tsx";
 import { OrderLeg } from "./order-leg.tsx";
 import { NewLinkPage, OrderLinks } from "./order-links.tsx";
+import { OrderStanding } from "./order-standing.tsx";
 import { ShopLayout } from "./shop-layout.tsx";
 
 const SHOP = { ...openTo("account"), schema: { hide: true } };
@@ -43,7 +48,10 @@ export function registerOrderPages(app: FastifyInstance, deps: Deps): void {
 		const claims = await Promise.all(
 			found.order.consignments.map((leg) => readLegClaim(deps, callerOf(request), leg.id)),
 		);
-		return sendPage(reply, <OrderPage {...{ request, found, links, packs, claims, messages }} />);
+		const attention = await readOrderAttention(deps, callerOf(request), found.order.id);
+		const settlement = await readSettlement(deps, callerOf(request), found.order.id);
+		const settled = settlement.steps.find(({ id }) => id === settlement.agreedId) ?? null;
+		return sendPage(reply, <OrderPage {...{ request, found, links, packs, claims, messages, attention, settled }} />);
 	});
 
 	app.post("/orders/:id/consignments", SHOP, async (request, reply) => {
@@ -117,6 +125,8 @@ function OrderPage({
 	packs,
 	messages,
 	claims,
+	attention,
+	settled,
 }: {
 	readonly request: FastifyRequest;
 	readonly found: OrderLine;
@@ -125,6 +135,9 @@ function OrderPage({
 	readonly messages: MailList;
 	/** One per leg, in the legs' order. */
 	readonly claims: readonly LegClaimView[];
+	readonly attention: OrderAttention | null;
+	/** The proposal that both sides agreed on. */
+	readonly settled: SettlementStepView | null;
 }) {
 	const { order } = found;
 	const formToken = formTokenFor(request);
@@ -168,6 +181,7 @@ function OrderPage({
 				)}
 			</dl>
 			<ReadInNote of={order} />
+			<OrderStanding attention={attention} settled={settled} />
 			<p class="no-print">
 				<a href={`/orders/${order.id}/papers`}>{say("papers.link")}</a> ·{" "}
 				<a href={`/orders/${order.id}/carrier-photos`}>{say("carrier-photos.link")}</a> ·{" "}
@@ -211,6 +225,7 @@ function GoingOn({ orderId, formToken }: { readonly orderId: string; readonly fo
 	return (
 		<>
 			<h2>{say("shop.next-leg")}</h2>
+			<p class="hint">{say("shop.next-leg-hint")}</p>
 			<Form action={`/orders/${orderId}/consignments`} formToken={formToken}>
 				<Submit name="direction" value="to-repairer" kind="quiet" label={say("shop.leg-to-repairer")} />
 				<Submit name="direction" value="to-owner" kind="quiet" label={say("shop.leg-to-owner")} />

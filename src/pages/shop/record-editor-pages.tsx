@@ -29,6 +29,7 @@ import { refuseTimes } from "../record-form/refuse-times.ts";
 import { uploadedFiles } from "../record-form/uploaded-files.ts";
 import { sendPage } from "../render.ts";
 import { NewLinkPage } from "./order-links.tsx";
+import { pageWords } from "./page-words.ts";
 import { fillRecordForm, readRecordForm } from "./read-record-form.ts";
 import { RecordEditor } from "./record-editor.tsx";
 import { fieldsOf } from "./record-fields.ts";
@@ -242,6 +243,5 @@ export function registerRecordEditor(app: FastifyInstance, deps: Deps): void {
 function wordsOf(found: Fault): string {
 	const [member] = found.members;
 	if (member === undefined) return faultWords(found.code, found.facts);
-	const { message, mend } = badMemberWords(member.code, member.facts);
-	return `${message} ${mend}`;
+	return pageWords(member);
 }

@@ -8,7 +8,6 @@ import { type GuidedRecord, readGuidedRecord } from "../../operations/records/gu
 import { openRecord } from "../../operations/records/open-record.ts";
 import { sealingShortcomingsOf, sealRecord } from "../../operations/records/seal-record.ts";
 import { validate } from "../../operations/validate.ts";
-import { badMemberWords } from "../../texts/fault-words.ts";
 import { itemName } from "../../texts/item-name.ts";
 import { isTextKey, say, type TextKey } from "../../texts/say.ts";
 import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
@@ -21,6 +20,7 @@ import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { showClaimed } from "./days.ts";
 import { errorsOfFault } from "./form-errors.ts";
+import { pageWords } from "./page-words.ts";
 import { fieldsOf } from "./record-fields.ts";
 import { ShopLayout } from "./shop-layout.tsx";
 
@@ -150,9 +150,9 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 							{missing.map((one) => (
 								<li key={one.path}>
 									<a href={`/records/${record.id}#${one.path.slice(1).replaceAll("/", ".")}`}>
-										{memberWords(guided, one.path)}
+										{memberName(one.path, guided)}
 									</a>
-									: {badMemberWords(one.code).message} {badMemberWords(one.code).mend}
+									: {pageWords(one)}
 								</li>
 							))}
 						</ul>
@@ -191,14 +191,15 @@ function crumbsOf({ order }: GuidedRecord) {
 	];
 }
 
-/** A member of the draft, in the words of its question. */
-function memberWords({ record, allChecks }: GuidedRecord, path: string): string {
+/** A member of the draft, in the words of its question; of a list, the check or the files that it is about. */
+export function memberName(path: string, { record, allChecks }: Pick<GuidedRecord, "record" | "allChecks">): string {
 	const name = path.slice(1).replaceAll("/", ".");
 	const field = fieldsOf(record).find((candidate) => candidate.name === name);
 	if (field !== undefined) return say(field.label);
-	const reading = record.content?.readings?.[Number(/^readings\.(\d+)\./.exec(name)?.[1])];
-	const check = allChecks.find(({ id }) => id === reading?.check);
+	const [list = "", index = ""] = path.slice(1).split("/");
+	const reading = list === "readings" ? record.content?.readings?.[Number(index)]?.check : undefined;
+	const check = allChecks.find(({ id }) => id === reading);
 	if (check !== undefined) return checkName(check);
-	const key = `record.member.${name}`;
-	return isTextKey(key) ? say(key) : path.slice(1);
+	const key = `record.member.${list === "readings" || list === "exhibits" ? list : name}`;
+	return say(isTextKey(key) ? key : "record.member.other");
 }

@@ -1,6 +1,7 @@
 /** A verification in words: outcome, checks, entries, and what it means. The same on the server's page and offline. */
 import { ALL_CHECK_IDS, type AnyCheckId, type CheckOutcome, type Finding } from "../../records/verify/finding.ts";
 import type { EntrySummary, Verification } from "../../records/verify/verify-receipt.ts";
+import { outcomeWords } from "./outcome-words.ts";
 import { verifyWords, verifyWordsIfAny } from "./words.ts";
 
 /** Why nothing else could be looked at. */
@@ -19,6 +20,7 @@ export function VerificationView({
 	readonly file: VerifiedFile;
 }) {
 	const { outcome, checks, about, format, entries } = verification;
+	const [verdict, ...covers] = outcomeWords(verification);
 	// Without its form nothing else of a receipt can be looked at, nor of a dossier without its bag; that is said once.
 	const first = FIRST.find((sentence) => checks.some(({ why }) => why?.sentence === sentence));
 	const told = checks.filter(({ why }) => why === undefined || why.sentence !== first);
@@ -27,7 +29,10 @@ export function VerificationView({
 			<h2 id="outcome" tabIndex={-1}>
 				<Mark of={outcome === "verified" ? "passed" : "failed"} /> {verifyWords(`verify.${outcome}`)}
 			</h2>
-			<p class="lead">{outcomeText(verification)}</p>
+			<p class="lead">{verdict}</p>
+			{covers.map((words) => (
+				<p key={words}>{words}</p>
+			))}
 			<LeftOut checks={told} />
 			<dl class="facts">
 				<dt>{verifyWords("verify.of-file")}</dt>
@@ -76,18 +81,6 @@ function Meaning({ isSigned }: { readonly isSigned: boolean }) {
 	);
 }
 
-/** Whether a finding ties the receipt to something that the reader had elsewhere: a key, or a checkpoint. */
-function isTie({ id, outcome, why }: Finding): boolean {
-	if (outcome !== "passed") return false;
-	return id === "expected-key" || (id === "earlier-checkpoints" && why?.values.given !== "0");
-}
-
-function outcomeText({ outcome, format, checks }: Verification): string {
-	if (outcome === "not-verified") return verifyWords("verify.not-verified-text");
-	if (format === "handover-risk/receipt/1") return verifyWords("verify.verified-unsigned-text");
-	return verifyWords(checks.some(isTie) ? "verify.verified-text" : "verify.verified-own-key-text");
-}
-
 /** What could not be looked at stands beside the outcome, so that nobody takes it for more than it is. */
 function LeftOut({ checks }: { readonly checks: readonly Finding[] }) {
 	const left = ALL_CHECK_IDS.filter((id) =>
@@ -111,14 +104,18 @@ function ChecksTable({ checks }: { readonly checks: readonly Finding[] }) {
 					</tr>
 				</thead>
 				<tbody>
-					{checks.map((check, place) => (
-						<tr key={`${check.id} ${place}`}>
+					{alike(checks).map(([check, ...more]) => (
+						<tr key={`${check.id} ${check.outcome}`}>
 							<CheckName id={check.id} />
 							<td data-label={verifyWords("verify.column-outcome")}>
 								<Mark of={check.outcome} /> {verifyWords(`verify.${check.outcome}`)}
 							</td>
 							<td data-label={verifyWords("verify.column-finding")}>
-								<Found check={check} />
+								{[check, ...more].map((one, place) => (
+									<div key={`${one.why?.sentence} ${place}`}>
+										<Found check={one} />
+									</div>
+								))}
 							</td>
 						</tr>
 					))}
@@ -126,6 +123,17 @@ function ChecksTable({ checks }: { readonly checks: readonly Finding[] }) {
 			</table>
 		</div>
 	);
+}
+
+/** One row for all that a check found with one outcome, in the findings' order. */
+function alike(checks: readonly Finding[]): (readonly [Finding, ...Finding[]])[] {
+	const rows = new Map<string, [Finding, ...Finding[]]>();
+	for (const check of checks) {
+		const row = rows.get(`${check.id} ${check.outcome}`);
+		if (row === undefined) rows.set(`${check.id} ${check.outcome}`, [check]);
+		else row.push(check);
+	}
+	return [...rows.values()];
 }
 
 function CheckName({ id }: { readonly id: AnyCheckId }) {

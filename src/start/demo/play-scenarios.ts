@@ -34,7 +34,11 @@ const ACCOUNT = { name: "bench", passphrase: "an invented passphrase" };
 export async function playScenarios(stage: DemoStage): Promise<DemoLink[]> {
 	const { shop, pages } = await openShop(stage);
 	const links: DemoLink[] = [
-		{ title: "The repairer's pages", url: stage.url, secret: `${ACCOUNT.name} / ${ACCOUNT.passphrase}` },
+		{
+			title: "The repairer's pages",
+			url: stage.url,
+			secret: `name: ${ACCOUNT.name}, passphrase, these three words: ${ACCOUNT.passphrase}`,
+		},
 	];
 	for (const play of [playComputeCard, playLaptopBoard, playOtherMeter, playOnlyAnEMail]) {
 		const played = await play(shop);

@@ -51,6 +51,8 @@ export const settling = {
 	"settling.dates": "Days on which it is possible",
 	"settling.dates-hint": "As 2026-03-09, several with commas between.",
 	"settling.choose": "choose",
+	"settling.seal-note":
+		"A tap on this button seals the statement at once and for good. It cannot be changed or taken back, and the other side reads it.",
 	"settling.seal": "Seal this statement",
 	"settling.caution-test":
 		"No test with power after a stop sign: smell, heat, a tripping supply, liquid, visible damage. Nothing is opened or changed before both sides agree on it.",
@@ -105,6 +107,13 @@ export const settling = {
 	"settling.step": "{number}. {what}",
 	"settling.words": "In your words (may stay empty)",
 	"settling.words-of": "Words",
+	"settling.assent-note":
+		"A tap on either button seals your answer at once and for good. With your assent both sides have agreed; neither can take it back.",
+	"settling.retract-note": "A tap on this button seals at once and for good that you retract the proposal.",
+	"settling.reopen-note":
+		"A tap on this button seals at once and for good that the settlement no longer holds; a new one needs both sides again.",
+	"settling.propose-note":
+		"A tap on this button seals the proposal at once and for good. You can retract it while the other side has not assented; that is one more entry, and what you proposed stays on record.",
 	"settling.assent": "Assent: seal this settlement",
 	"settling.decline": "Decline",
 	"settling.retract": "Retract",

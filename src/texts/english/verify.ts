@@ -103,6 +103,8 @@ export const verify = {
 	"verify.one-file": "Name one receipt or dossier.",
 	"verify.usage":
 		"npm run verify -- FILE [--key HEX-or-FILE] [--printed 'ENTRIES ROOT'] [--earlier FILE] [--file FILE]",
+	"verify.usage-text":
+		"Verifies a receipt or a dossier without the service.\n  --key      the log's key that you know: 64 hex digits, or a file that holds it\n  --printed  what a slip says: the number of entries and the root, in one argument\n  --earlier  a checkpoint or proof that you kept from earlier\n  --file     an original photo or file that a record names\nEach may be given several times. Ends with 0 where it is verified, 1 where it is not, 2 where it cannot be read.",
 	"verify.offline-link": "Download this page for use without us",
 	"verify.offline-text":
 		"One file that does the same on your own device, without a network. Keep it with your receipts: it goes on working when this server is gone.",
@@ -115,6 +117,14 @@ export const verify = {
 		"Every check that could be made has passed. Nothing in this receipt was changed since it was signed, and it stands in the log that you know.",
 	"verify.verified-own-key-text":
 		"Every check that could be made has passed: nothing in this receipt was changed since it was signed. But in whose log? Give the key that you know, or the checkpoint on your slip, to see that it is the one you were shown.",
+	"verify.verified-dossier-text":
+		"Every check that could be made has passed. Nothing that is sealed in this dossier was changed since it was signed, and it stands in the log that you know.",
+	"verify.verified-dossier-own-key-text":
+		"Every check that could be made has passed: nothing that is sealed in this dossier was changed since it was signed. But in whose log? Give the key that you know, or the checkpoint on your slip, to see that it is the one you were shown.",
+	"verify.covers":
+		"This verdict covers the sealed records and statements, the log's entries with their proofs and signatures, and the files for standard programs that are compared with them.",
+	"verify.covers-not":
+		"It does not cover report.pdf, comparison.json and order.json: they are not sealed, and whoever changes one can write the dossier's lists of hashes anew. Report and comparison are a rendering of the sealed records and of order.json, which can be made again: read the dossier into a service of your own (npm run import-dossier -- FILE) and compare what it writes. order.json is what the shop noted of the order; where no record says the same, compare it with what either side has. Nor does it cover the verifier inside the dossier: use one that you had from elsewhere.",
 	"verify.verified-unsigned-text":
 		"Nothing in this receipt fails a check. But it was given out before the log was signed, so it cannot show by whom it was made: somebody could make up the whole of it.",
 	"verify.not-verified-text":

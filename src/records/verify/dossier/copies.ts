@@ -83,9 +83,10 @@ function told(listed: readonly Listed[], given: ReadonlySet<string>): readonly F
 	const kinds = new Set(listed.map((one) => `${one.form}-${one.holder}`));
 	return [...kinds].map((kind): Finding => {
 		const own = listed.filter((one) => `${one.form}-${one.holder}` === kind);
-		const list = own.map(({ number, original }) => `${number} of ${original}`).join("; ");
+		const list = own.map(({ number }) => number).join(", ");
 		const brought = own.filter(({ original }) => given.has(original)).length;
 		const reason = why(`verify.copies-${kind}`, { list, brought, count: own.length });
-		return { id: "copies", outcome: "not-possible", why: reason };
+		const originals = own.map(({ number, original }) => `${number} ${original}`).join("\n");
+		return { id: "copies", outcome: "not-possible", where: LIST, found: originals, why: reason };
 	});
 }

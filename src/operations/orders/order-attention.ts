@@ -1,0 +1,80 @@
+/** What an order waits for, and what it has come to, from what stands of it in plain. */
+import type { LegMark, OrderMark, SealedMark, StepMark } from "../../database/order-marks.ts";
+
+export interface OrderAttention {
+	/** Records that are begun and not sealed. */
+	readonly drafts: number;
+	/** A leg was delivered, and no state after it is sealed. */
+	readonly lacksArrival: boolean;
+	/** A leg has left, and no state before it is sealed. */
+	readonly lacksDeparture: boolean;
+	/** The state of the last arrival, where it is worse than what left, or is not known to have been so before. */
+	readonly arrivedWorse: string | null;
+	/** A proposal waits for the other side. */
+	readonly isProposed: boolean;
+	/** The proposal that both sides assented to and that holds. */
+	readonly settled: { readonly at: string; readonly outcome: string } | null;
+}
+
+/** The best first; what was not tested or came back unrepaired is not on it. */
+const STATES = ["good", "partly-good", "intermittent", "does-not-start"];
+
+/** What the marks of one order say; `sealed` and `steps` in the order of the log. */
+export function orderAttention(
+	order: OrderMark,
+	legs: readonly LegMark[],
+	sealed: readonly SealedMark[],
+	steps: readonly StepMark[],
+): OrderAttention {
+	const at = (legId: string, stage: string) =>
+		sealed.findLast((record) => record.consignmentId === legId && record.stage === stage);
+	// Nothing is added to an order that was read in.
+	const open = order.isReadIn ? [] : legs;
+	return {
+		drafts: order.isReadIn ? 0 : order.drafts,
+		lacksArrival: open.some(({ id, wasDelivered }) => wasDelivered && at(id, "arrival") === undefined),
+		lacksDeparture: open.some(({ id, wasDispatched }) => wasDispatched && at(id, "departure") === undefined),
+		arrivedWorse: arrivedWorse(open, at),
+		...cameTo(steps),
+	};
+}
+
+/** Whether someone of the shop should look at it. An agreed settlement answers what arrived worse. */
+export function needsAttention(found: OrderAttention): boolean {
+	const { drafts, lacksArrival, lacksDeparture, arrivedWorse: worse, isProposed, settled } = found;
+	return drafts > 0 || lacksArrival || lacksDeparture || isProposed || (worse !== null && settled === null);
+}
+
+function arrivedWorse(
+	legs: readonly LegMark[],
+	at: (legId: string, stage: string) => SealedMark | undefined,
+): string | null {
+	const last = legs.findLast(({ id }) => at(id, "arrival") !== undefined);
+	const arrived = last === undefined ? undefined : at(last.id, "arrival");
+	if (last === undefined || arrived === undefined || !(STATES.indexOf(arrived.state) > 0)) return null;
+	const left = at(last.id, "departure");
+	// On its way to the repairer an item is expected not to be good, unless it was seen better before.
+	const before = STATES.indexOf(left?.state ?? "");
+	if (before < 0) return last.isToOwner ? arrived.state : null;
+	return STATES.indexOf(arrived.state) > before ? arrived.state : null;
+}
+
+/** An assent holds until the settlement is reopened; nothing else is proposed meanwhile. */
+function cameTo(steps: readonly StepMark[]): Pick<OrderAttention, "isProposed" | "settled"> {
+	const open = new Set<string>();
+	let assent: StepMark | null = null;
+	for (const step of steps) {
+		if (step.act === "proposes") open.add(step.stepId);
+		else open.delete(step.proposalId ?? "");
+		if (step.act === "assents") open.clear();
+		if (step.act === "assents" || step.act === "reopens") assent = step.act === "assents" ? step : null;
+	}
+	const agreed = steps.find(({ stepId }) => stepId === assent?.proposalId);
+	return {
+		isProposed: open.size > 0,
+		settled:
+			assent === null || agreed?.outcome == null
+				? null
+				: { at: assent.sealedAt.toISOString(), outcome: agreed.outcome },
+	};
+}

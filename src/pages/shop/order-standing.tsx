@@ -1,0 +1,53 @@
+/** What an order waits for and what it has come to, in words. */
+import type { SettlementStepView } from "../../contract/settlement.ts";
+import type { OrderAttention } from "../../operations/orders/order-attention.ts";
+import { amountsWords } from "../../operations/settling/settling-words.ts";
+import { say, type TextKey } from "../../texts/say.ts";
+import { showDay } from "./days.ts";
+
+/** What the order waits for, then what was settled; empty where it is neither. */
+export function standingWords(found: OrderAttention): string[] {
+	const { drafts, settled } = found;
+	return [
+		...(drafts > 0 ? [say("shop.waits-drafts", { count: drafts })] : []),
+		...(found.lacksArrival ? [say("shop.waits-arrival")] : []),
+		...(found.lacksDeparture ? [say("shop.waits-departure")] : []),
+		...arrivedWords(found),
+		...(settled === null ? [] : [settledWords(settled.at, settled.outcome)]),
+	];
+}
+
+/** Said on the order's own page, where what waits is in sight already. */
+export function OrderStanding(props: {
+	readonly attention: OrderAttention | null;
+	/** The proposal that both sides agreed on. */
+	readonly settled: SettlementStepView | null;
+}) {
+	const { attention, settled } = props;
+	if (attention === null) return null;
+	const arrived = arrivedWords(attention);
+	if (attention.settled !== null && settled !== null) {
+		arrived.push(
+			[
+				settledWords(attention.settled.at, attention.settled.outcome),
+				...(settled.amounts.length === 0 ? [] : [amountsWords(settled.amounts)]),
+				...(settled.itemNext === null
+					? []
+					: [say("shop.settled-item", { next: say(`settling.item.${settled.itemNext}`) })]),
+			].join("; "),
+		);
+	}
+	if (arrived.length === 0) return null;
+	return <p class="note">{arrived.map((words) => `${words}.`).join(" ")}</p>;
+}
+
+function arrivedWords({ arrivedWorse, isProposed, settled }: OrderAttention): string[] {
+	if (arrivedWorse === null) return isProposed ? [say("shop.waits-proposal")] : [];
+	const arrived = say(`shop.arrived.${arrivedWorse}` as TextKey);
+	if (settled !== null) return [arrived];
+	return [say(isProposed ? "shop.settled-proposed" : "shop.settled-not", { arrived })];
+}
+
+function settledWords(at: string, outcome: string): string {
+	return say("shop.settled-on", { day: showDay(at), outcome: say(`settling.outcome.${outcome}` as TextKey) });
+}
