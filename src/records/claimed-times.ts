@@ -1,6 +1,6 @@
 /** Times that a record claims, held against the clock, against each other, and against what was noted of its leg. */
 import type { RecordContent } from "./record-content.ts";
-import type { Shortcoming } from "./seal-conditions.ts";
+import type { Shortcoming } from "./shortcoming.ts";
 
 /** Claimed times may run ahead of the server's clock by this much; our choice, for clocks that are a little off. */
 const CLOCK_TOLERANCE_MINUTES = 10;

@@ -4,12 +4,7 @@ import { ITEM_CLASSES } from "../catalogue/codes.ts";
 import { type NotedTimes, timeShortcomings } from "./claimed-times.ts";
 import type { RecordContent } from "./record-content.ts";
 import type { RecordHeader } from "./record-statement.ts";
-
-/** A draft's shortcoming: JSON Pointer of the member and a permanent code; the words for code and mend are texts. */
-export interface Shortcoming {
-	readonly path: string;
-	readonly code: string;
-}
+import type { Shortcoming } from "./shortcoming.ts";
 
 /** Most of a parcel, in kg: the same as of a leg's facts. Our choice, far above what parcel carriers take. */
 const PARCEL_MOST_KG = 1000;

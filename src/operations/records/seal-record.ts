@@ -20,7 +20,8 @@ import {
 	recordStatement,
 	type StatementInstrument,
 } from "../../records/record-statement.ts";
-import { type SealableContent, type Shortcoming, shortcomings } from "../../records/seal-conditions.ts";
+import { type SealableContent, shortcomings } from "../../records/seal-conditions.ts";
+import type { Shortcoming } from "../../records/shortcoming.ts";
 import type { Deps } from "../deps.ts";
 import { appendToLog } from "../log/append-to-log.ts";
 import { callerId } from "../may.ts";

@@ -1,7 +1,7 @@
 /** Everything that the record will say, with what is still missing, and the seal. */
 import type { RecordContentInput } from "../../contract/records.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
-import type { Shortcoming } from "../../records/seal-conditions.ts";
+import type { Shortcoming } from "../../records/shortcoming.ts";
 import { quantityWords, readingWords } from "../../texts/reading-words.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";

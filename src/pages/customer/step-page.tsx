@@ -3,7 +3,7 @@ import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { oddMassOf } from "../../operations/records/parcel-mass.ts";
 import { checksThatStop, powerStop } from "../../operations/records/power-stop.ts";
-import type { Shortcoming } from "../../records/seal-conditions.ts";
+import type { Shortcoming } from "../../records/shortcoming.ts";
 import { say } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
 import { Caution, ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";

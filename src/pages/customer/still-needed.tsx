@@ -1,6 +1,6 @@
 /** What sealing still asks for: each line names the question in words, and leads to the step where it is answered. */
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
-import type { Shortcoming } from "../../records/seal-conditions.ts";
+import type { Shortcoming } from "../../records/shortcoming.ts";
 import { badMemberWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
 import { checkName } from "../record-form/check-control.tsx";
