@@ -215,11 +215,18 @@ type PeriodsKey =
 	| "periods.no-date"
 	| "periods.not-read"
 	| "periods.not-told"
+	| "periods.other-damage-why"
 	| "periods.read-on"
 	| "periods.rolled"
 	| "periods.suggested"
 	| Under<
-			"periods.consequence" | "periods.damage" | "periods.date" | "periods.form" | "periods.regime" | "periods.standing"
+			| "periods.consequence"
+			| "periods.damage"
+			| "periods.date"
+			| "periods.form"
+			| "periods.other-damage"
+			| "periods.regime"
+			| "periods.standing"
 	  >;
 
 type RecordingKey =

@@ -218,6 +218,7 @@ describe.skipIf(lacks("pdftotext"))("its words", () => {
 			english["settling.state.agreed"],
 			"CMR Art. 30(1), (4)",
 			english["periods.consequence.presumption"],
+			"at delivery A dent in the parcel can be seen at the door",
 		];
 		for (const words_ of settled) {
 			expect(words.parties).toContain(words_);

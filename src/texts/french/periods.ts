@@ -64,6 +64,10 @@ export const periods: ReportTexts["periods"] = {
 	"periods.damage.not-apparent": "dommage non apparent à la livraison",
 	"periods.damage.loss": "cela n’est pas arrivé",
 	"periods.damage.delay": "cela est venu en retard",
+	"periods.other-damage.apparent": "S’il compte comme dommage apparent à la livraison",
+	"periods.other-damage.not-apparent": "S’il compte comme dommage non apparent à la livraison",
+	"periods.other-damage-why":
+		"Un colis cabossé se voit à la porte, un défaut de la carte seulement à l’usage : lequel des deux est signalé peut se discuter. S’en tenir à la date la plus proche encore ouverte. Si l’une est passée, l’autre peut encore compter.",
 	"periods.damage-suggested": "comme les constats le suggèrent",
 	"periods.date.delivered": "livré",
 	"periods.date.inHand": "en mains",

@@ -68,6 +68,10 @@ export const periods: ReportTexts["periods"] = {
 	"periods.damage.not-apparent": "bei der Ablieferung äußerlich nicht erkennbarer Schaden",
 	"periods.damage.loss": "es kam nicht an",
 	"periods.damage.delay": "es kam verspätet",
+	"periods.other-damage.apparent": "Wenn er als äußerlich erkennbarer Schaden gilt",
+	"periods.other-damage.not-apparent": "Wenn er als äußerlich nicht erkennbarer Schaden gilt",
+	"periods.other-damage-why":
+		"Eine Delle im Paket sieht man an der Tür, einen Fehler der Platine erst im Betrieb: Welches von beiden angezeigt wird, kann strittig sein. Richten Sie sich nach dem frühesten Datum, das noch offen ist. Ist eines verstrichen, kann das andere noch zählen.",
 	"periods.damage-suggested": "wie die Protokolle es nahelegen",
 	"periods.date.delivered": "abgeliefert",
 	"periods.date.inHand": "in Händen",

@@ -22,7 +22,7 @@ export function periods(report: ReportFacts): Section {
 
 function legBlocks({ leg, found, claim }: ReportLeg, speaker: Speaker): Block[] {
 	const { say } = speaker;
-	const { regime, regimeBasis, damage, damageBasis, events, notes, cautions } = claim;
+	const { regime, regimeBasis, damage, damageBasis, events, otherReading, notes, cautions } = claim;
 	const begin = facts([
 		...legFacts(leg, found.arrival, speaker).slice(2, 5),
 		[say("periods.damage"), basedOn(say(`periods.damage.${damage}` as ReportKey), damageBasis, speaker)],
@@ -33,14 +33,23 @@ function legBlocks({ leg, found, claim }: ReportLeg, speaker: Speaker): Block[] 
 	if (regime === null) return [begin, paragraph(say("report.periods-none"))];
 	const law = say(`periods.regime.${regime}` as ReportKey);
 	const head = ["what", "date", "missed", "source"].map((name) => say(`report.periods-${name}` as ReportKey));
-	return [
-		begin,
-		paragraph(say(regimeBasis === "chosen" ? "periods.chosen" : "report.periods-suggested", { regime: law }), "note"),
+	const tableOf = (periods: LegClaimView["periods"]) =>
 		table(
 			head,
 			[4, 3, 4, 4],
-			claim.periods.map((period) => periodRow(period, speaker)),
-		),
+			periods.map((period) => periodRow(period, speaker)),
+		);
+	return [
+		begin,
+		paragraph(say(regimeBasis === "chosen" ? "periods.chosen" : "report.periods-suggested", { regime: law }), "note"),
+		tableOf(claim.periods),
+		...(otherReading === null
+			? []
+			: [
+					paragraph(say(`periods.other-damage.${otherReading.damage}` as ReportKey), "note"),
+					paragraph(say("periods.other-damage-why")),
+					tableOf(otherReading.periods),
+				]),
 		...[...notes, ...cautions].map((text) => paragraph(text, "small")),
 	];
 }
