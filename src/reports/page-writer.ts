@@ -3,9 +3,7 @@
  * order. Rows and figures never break across pages; a heading, and a paragraph that leads to a table, list or figure, stands
  * with the first of what follows.
  */
-import { breakWords } from "./break-words.ts";
 import type { Said } from "./faced-text.ts";
-import type { FaceName, Faces } from "./fonts.ts";
 import {
 	BOTTOM,
 	CELL,
@@ -31,9 +29,8 @@ import {
 	WIDTH,
 } from "./page-styles.ts";
 import { paintDrawing } from "./paint-drawing.ts";
-import { paintLine } from "./paint-line.ts";
 import { type Block, plainWords, type Section, type Tone, type Words } from "./report.ts";
-import { type Line, setLines } from "./set-lines.ts";
+import type { Typesetter } from "./typesetter.ts";
 
 type Structure = PDFKit.PDFStructureElement;
 type Figure = Block & { readonly kind: "figure" };
@@ -41,15 +38,12 @@ type Figure = Block & { readonly kind: "figure" };
 export class PageWriter {
 	readonly #doc: PDFKit.PDFDocument;
 	readonly #root: Structure;
-	readonly #faces: Faces;
-	readonly #joints: RegExp | undefined;
+	readonly #type: Typesetter;
 	#y: number = PAGE.margin;
 
-	/** @param joints where words that are wider than their column may break */
-	constructor(doc: PDFKit.PDFDocument, faces: Faces, joints: RegExp | undefined) {
+	constructor(doc: PDFKit.PDFDocument, type: Typesetter) {
 		this.#doc = doc;
-		this.#joints = joints;
-		this.#faces = faces;
+		this.#type = type;
 		this.#root = doc.struct("Document");
 		doc.addStructure(this.#root);
 	}
@@ -62,7 +56,7 @@ export class PageWriter {
 	/** @param numbered its number in the report; null for the summary */
 	section({ title, blocks }: Section, numbered: number | null): void {
 		const words = numbered === null ? title : `${numbered}  ${title}`;
-		this.#room(8 + this.#heightOf(words, SECTION_STYLE, WIDTH) + 6 + this.#leastOf(blocks));
+		this.#room(8 + this.#type.heightOf(words, SECTION_STYLE, WIDTH) + 6 + this.#leastOf(blocks));
 		const part = this.#doc.struct("Sect");
 		this.#root.add(part);
 		this.#y += numbered === null ? 0 : 8;
@@ -80,17 +74,17 @@ export class PageWriter {
 			case undefined:
 				return 0;
 			case "subheading":
-				return 3 + this.#heightOf(first.text, SUBHEADING_STYLE, WIDTH) + 4 + this.#leastOf(rest);
+				return 3 + this.#type.heightOf(first.text, SUBHEADING_STYLE, WIDTH) + 4 + this.#leastOf(rest);
 			case "paragraph": {
 				const said = first.tone === "quote" ? "typed" : "own";
-				const height = this.#heightOf(first.text, TONES[first.tone], WIDTH, said) + (TONES[first.tone].after ?? 0);
+				const height = this.#type.heightOf(first.text, TONES[first.tone], WIDTH, said) + (TONES[first.tone].after ?? 0);
 				if (height > MOST_KEPT) return LEAST_OF_LONG;
 				return height + (leadsTo(first.tone, rest[0]) ? this.#leastOf(rest) : 0);
 			}
 			case "list":
 				return first.items
 					.slice(0, KEPT_ROWS)
-					.reduce((sum, item) => sum + this.#heightOf(item, TONES.plain, WIDTH - LIST_INSET) + 3, 0);
+					.reduce((sum, item) => sum + this.#type.heightOf(item, TONES.plain, WIDTH - LIST_INSET) + 3, 0);
 			case "facts":
 				return this.#leastOfTable(null, first.rows, FACT_WIDTHS);
 			case "table":
@@ -128,10 +122,9 @@ export class PageWriter {
 		for (let page = start; page < start + count; page++) {
 			this.#doc.switchToPage(page);
 			this.#doc.markContent("Artifact", { type: "Pagination", attached: ["Bottom"] });
-			for (const line of this.#linesOf(footOf(page + 1, count), FOOT_STYLE, Number.POSITIVE_INFINITY, "own")) {
-				const place = { x: PAGE.margin, y: PAGE.height - 44, width: WIDTH };
-				paintLine(this.#doc, line, place, FOOT_STYLE, this.#faces);
-			}
+			const place = { x: PAGE.margin, y: PAGE.height - 44, width: WIDTH };
+			const lines = this.#type.linesOf(footOf(page + 1, count), FOOT_STYLE, Number.POSITIVE_INFINITY);
+			for (const line of lines) this.#type.paint(line, place, FOOT_STYLE);
 			this.#doc.endMarkedContent();
 		}
 	}
@@ -174,7 +167,7 @@ export class PageWriter {
 		const list = this.#doc.struct("L");
 		part.add(list);
 		for (const item of items) {
-			this.#room(this.#heightOf(item, TONES.plain, WIDTH - LIST_INSET));
+			this.#room(this.#type.heightOf(item, TONES.plain, WIDTH - LIST_INSET));
 			const entry = this.#doc.struct("LI");
 			list.add(entry);
 			const y = this.#y;
@@ -196,7 +189,7 @@ export class PageWriter {
 		const alt = `${drawing.title}. ${drawing.description}`;
 		const figure = this.#doc.struct("Figure", { alt }, () => {
 			const place = { x: PAGE.margin, y: this.#y, width };
-			paintDrawing(this.#doc, drawing, place, this.#faces);
+			paintDrawing(this.#doc, drawing, place, this.#type);
 		});
 		part.add(figure);
 		figure.end();
@@ -206,7 +199,7 @@ export class PageWriter {
 	#figureSize({ drawing, caption }: Pick<Figure, "drawing" | "caption">) {
 		const width = Math.min(WIDTH, drawing.width * 0.62);
 		const height = (drawing.height * width) / drawing.width;
-		return { width, height, needs: this.#heightOf(caption, TONES.plain, WIDTH) + height + 20 };
+		return { width, height, needs: this.#type.heightOf(caption, TONES.plain, WIDTH) + height + 20 };
 	}
 
 	/** Without a head the first column names the row. */
@@ -233,7 +226,7 @@ export class PageWriter {
 		const heights = columns.map(({ width }, index) => {
 			const style = isHead || index === 0 ? HEAD_STYLE : CELL_STYLE;
 			const cell = cells[index] ?? "";
-			return this.#heightOf(plainWords(cell), style, width - 2 * CELL.x, saidIn(cell));
+			return this.#type.heightOf(plainWords(cell), style, width - 2 * CELL.x, saidIn(cell));
 		});
 		return Math.max(...heights) + 2 * CELL.y;
 	}
@@ -289,44 +282,12 @@ export class PageWriter {
 
 	/** Writes a text; one that does not fit goes on on the next page. */
 	#text(words: string, style: Style, { x, width }: Place, said: Said = "own"): void {
-		for (const line of this.#linesOf(words, style, width, said)) {
-			if (this.#y + this.#lineHeight(style) > BOTTOM) this.#newPageWithin();
-			paintLine(this.#doc, line, { x, y: this.#y, width }, style, this.#faces);
-			this.#y += this.#lineHeight(style) + LINE_GAP;
+		for (const line of this.#type.linesOf(words, style, width, said)) {
+			if (this.#y + this.#type.lineHeight(style) - LINE_GAP > BOTTOM) this.#newPageWithin();
+			this.#type.paint(line, { x, y: this.#y, width }, style);
+			this.#y += this.#type.lineHeight(style);
 		}
 		this.#y += style.after ?? 0;
-	}
-
-	#heightOf(words: string, style: Style, width: number, said: Said = "own"): number {
-		return this.#linesOf(words, style, width, said).length * (this.#lineHeight(style) + LINE_GAP);
-	}
-
-	/** Empty lines are left out. */
-	#linesOf(words: string, { font, size }: Style, width: number, said: Said): Line[] {
-		const widthOf = (text: string, face: FaceName) => this.#pen(face, size).widthOfString(text);
-		const setting = { faces: this.#faces, font, said, width, widthOf };
-		return words
-			.split(/\r\n?|\n/)
-			.filter((line, index) => index === 0 || line !== "")
-			.flatMap((line) =>
-				setLines(
-					this.#broken(line, width, (text) => widthOf(text, font)),
-					setting,
-				),
-			);
-	}
-
-	#broken(words: string, width: number, widthOf: (text: string) => number): string {
-		return this.#joints === undefined ? words : breakWords(words, width, this.#joints, widthOf);
-	}
-
-	/** The document knows a face once it was asked for. */
-	#pen(face: FaceName, size: number): PDFKit.PDFDocument {
-		return this.#doc.font(this.#faces(face).name).fontSize(size);
-	}
-
-	#lineHeight({ font, size }: Style): number {
-		return this.#pen(font, size).currentLineHeight(true);
 	}
 
 	/** Turns the page where less than this is left; says whether it did. */

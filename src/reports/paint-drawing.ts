@@ -1,9 +1,7 @@
 /** Paints a drawing into a PDF: the same marks as on a page, with ink and weight by the role of each. */
 import type { Drawing, Primitive, Role } from "../charts/drawing.ts";
-import type { FaceName, Faces } from "./fonts.ts";
 import type { Style } from "./page-styles.ts";
-import { paintLine } from "./paint-line.ts";
-import { setLines } from "./set-lines.ts";
+import type { Typesetter } from "./typesetter.ts";
 
 interface Ink {
 	readonly stroke?: string;
@@ -48,17 +46,17 @@ export function paintDrawing(
 	doc: PDFKit.PDFDocument,
 	drawing: Drawing,
 	{ x, y, width }: { readonly x: number; readonly y: number; readonly width: number },
-	faces: Faces,
+	type: Typesetter,
 ): void {
 	doc.save();
 	doc.translate(x, y).scale(width / drawing.width);
-	for (const primitive of drawing.primitives) paintPrimitive(doc, primitive, faces);
+	for (const primitive of drawing.primitives) paintPrimitive(doc, primitive, type);
 	doc.restore();
 }
 
-function paintPrimitive(doc: PDFKit.PDFDocument, primitive: Primitive, faces: Faces): void {
+function paintPrimitive(doc: PDFKit.PDFDocument, primitive: Primitive, type: Typesetter): void {
 	if (primitive.kind === "text") {
-		paintText(doc, primitive, faces);
+		paintText(primitive, type);
 		return;
 	}
 	const { stroke, fill, width = 1, dash } = INKS[primitive.role];
@@ -76,13 +74,9 @@ function paintPrimitive(doc: PDFKit.PDFDocument, primitive: Primitive, faces: Fa
 const LABEL: Style = { font: "text", size: LETTERS, color: DARK };
 
 /** The given height is that of the letters' base line. */
-function paintText(doc: PDFKit.PDFDocument, primitive: Primitive & { readonly kind: "text" }, faces: Faces): void {
-	const { font, size } = LABEL;
-	const widthOf = (text: string, face: FaceName) => doc.font(face).fontSize(size).widthOfString(text);
-	const setting = { faces, font, said: "own", width: Number.POSITIVE_INFINITY, widthOf } as const;
-	for (const line of setLines(primitive.text, setting)) {
+function paintText(primitive: Primitive & { readonly kind: "text" }, type: Typesetter): void {
+	for (const line of type.linesOf(primitive.text, LABEL, Number.POSITIVE_INFINITY)) {
 		const before = { start: 0, middle: line.width / 2, end: line.width }[primitive.anchor];
-		const place = { x: primitive.x - before, y: primitive.y - faces(font).ascent * size, width: line.width };
-		paintLine(doc, line, place, LABEL, faces);
+		type.paint(line, { x: primitive.x - before, y: primitive.y - type.ascent(LABEL), width: line.width }, LABEL);
 	}
 }

@@ -3,8 +3,7 @@
  * that has its characters, in the order in which the eye meets them (Annex 9), whichever way it is written.
  */
 import bidiFactory, { type Bidi } from "bidi-js";
-// @ts-expect-error The package comes without types.
-import UntypedLineBreaker from "linebreak";
+import LineBreaker from "linebreak";
 import { type FacedText, facedText, type Said } from "./faced-text.ts";
 import type { FaceName, Faces, FontName } from "./fonts.ts";
 
@@ -39,7 +38,6 @@ export interface Setting {
 
 // Its types speak of another form of module than the one that Node loads.
 const bidi = (bidiFactory as unknown as () => Bidi)();
-const LineBreaker = UntypedLineBreaker as new (text: string) => { nextBreak(): { readonly position: number } | null };
 const SOFT_HYPHEN = "\u00ad";
 /** Letters that are written from right to left, in the ranges that `texts/isolated.ts` sets apart. */
 const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/;

@@ -8,6 +8,7 @@ import { readFaces } from "./fonts.ts";
 import { PAGE } from "./page-styles.ts";
 import { PageWriter } from "./page-writer.ts";
 import type { Report } from "./report.ts";
+import { Typesetter } from "./typesetter.ts";
 
 /** Named in the document as what made it. */
 const MAKER = "handover-risk";
@@ -36,7 +37,7 @@ export async function writeReport(report: Report): Promise<Buffer> {
 	const faces = readFaces(({ name, bytes }) => doc.registerFont(name, bytes));
 	const written = bytesOf(doc);
 	doc.addPage();
-	const pages = new PageWriter(doc, faces, WORD_JOINTS[report.language]);
+	const pages = new PageWriter(doc, new Typesetter(doc, faces, WORD_JOINTS[report.language]));
 	pages.title(report.title, report.lead);
 	pages.section(report.summary, null);
 	if (report.sections.length > 0) pages.newPage();
