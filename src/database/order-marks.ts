@@ -1,4 +1,5 @@
 /** What stands in plain of every order at once, for the list of orders: codes, times and whether something is sealed. */
+import type { SettlementFacts } from "../records/settlement-statement.ts";
 import type { Queryable } from "./connection.ts";
 
 export interface OrderMark {
@@ -30,11 +31,7 @@ export interface SealedMark {
 
 export interface StepMark {
 	readonly orderId: string;
-	readonly stepId: string;
-	readonly act: string;
-	/** The proposal that is answered. */
-	readonly proposalId: string | null;
-	readonly outcome: string | null;
+	readonly facts: SettlementFacts;
 	readonly sealedAt: Date;
 }
 
@@ -83,8 +80,7 @@ export function sealedMarks(database: Queryable, orderId: string | null): Promis
 
 export function stepMarks(database: Queryable, orderId: string | null): Promise<StepMark[]> {
 	return database.query<StepMark>(
-		`SELECT t.order_id AS "orderId", t.id AS "stepId", e.said->>'act' AS act, e.said->'proposal'->>'stepId' AS "proposalId",
-			e.said->>'outcome' AS outcome, e.sealed_at AS "sealedAt"
+		`SELECT t.order_id AS "orderId", e.said AS facts, e.sealed_at AS "sealedAt"
 		 FROM (${STATEMENTS}) e JOIN settlement_step t ON t.id = e.subject
 		 WHERE $2::text IS NULL OR t.order_id = $2 ORDER BY e.index`,
 		["settlement-sealed", orderId],

@@ -8,10 +8,11 @@ import { legsWithClaims } from "../../database/claim-cases.ts";
 import { insertMail, mailChoiceOf } from "../../database/mail.ts";
 import { ENGLISH } from "../../texts/speaker.ts";
 import { legClaim } from "../claims/leg-claim.ts";
+import { watchedPeriods } from "../claims/watched-periods.ts";
 import type { Deps } from "../deps.ts";
+import { markedOrders } from "../orders/marked-orders.ts";
 import { orderViewById } from "../orders/order-view.ts";
 import { sealedRecordsOfOrder } from "../records/record-views.ts";
-import { readSettlement } from "../settling/settlement.ts";
 import { languageFor, recipientOf } from "./recipient.ts";
 
 /** Days before a safe date at which both hear of it. Our choice: over a weekend, and one day to write. */
@@ -37,7 +38,7 @@ async function queueOfLeg(deps: Deps, leg: { readonly id: string; readonly order
 	if (!shopHears && !ownerHears) return;
 	const claim = await claimInQuestion(deps, order, leg.id);
 	if (claim === null) return;
-	const open = claim.periods.filter((period) => isNear(period) && isStillOpen(claim, period));
+	const open = watchedPeriods(claim).filter((period) => isNear(period) && isStillOpen(claim, period));
 	if (shopHears) for (const period of open) await queuePeriod(deps, order, leg.id, period, repairer.id);
 	if (!ownerHears || (await isSettled(deps, order.id))) return;
 	const owners = open.filter((period) => concernsOwner(order, claim, period));
@@ -89,10 +90,9 @@ export function concernsOwner(order: OrderView, claim: LegClaimView, { form, con
  * what they agreed between them ends no claim against the carrier.
  */
 export async function isSettled(deps: Deps, orderId: string): Promise<boolean> {
-	const shop = { kind: "account", accountId: "service", via: "token" } as const;
-	const { agreedId, steps } = await readSettlement(deps, shop, orderId);
-	const agreed = steps.find(({ id }) => id === agreedId);
-	return agreed !== undefined && agreed.outcome !== "claim-against-carrier";
+	const [order] = await markedOrders(deps.database, orderId);
+	const settled = order?.attention.settled ?? null;
+	return settled !== null && settled.outcome !== "claim-against-carrier";
 }
 
 /**

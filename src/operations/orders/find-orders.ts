@@ -2,11 +2,11 @@
 import type { Caller } from "../../access/caller.ts";
 import type { OrderView } from "../../contract/orders.ts";
 import type { Queryable } from "../../database/connection.ts";
-import { legMarks, type OrderMark, orderMarks, sealedMarks, stepMarks } from "../../database/order-marks.ts";
 import { itemById, orderById, partyById } from "../../database/orders.ts";
 import type { Deps } from "../deps.ts";
 import { mustBeShop } from "../may.ts";
-import { needsAttention, type OrderAttention, orderAttention } from "./order-attention.ts";
+import { type MarkedOrder, markedOrders } from "./marked-orders.ts";
+import { needsAttention, type OrderAttention } from "./order-attention.ts";
 import { orderViewById } from "./order-view.ts";
 import { type ItemParts, itemOf } from "./personal-parts.ts";
 
@@ -28,11 +28,6 @@ export interface FoundOrders {
 	readonly needAttention: number;
 	/** For the next page. */
 	readonly next: string | null;
-}
-
-interface Marked {
-	readonly mark: OrderMark;
-	readonly attention: OrderAttention;
 }
 
 /** Orders read at once, so that other requests are served between them. Our choice. */
@@ -58,9 +53,9 @@ export async function findOrders(deps: Deps, caller: Caller, query: OrderQuery, 
 	};
 }
 
-const isWaiting = ({ attention }: Marked) => needsAttention(attention);
+const isWaiting = ({ attention }: MarkedOrder) => needsAttention(attention);
 
-function isAskedFor(one: Marked, { itemClass, standing }: OrderQuery): boolean {
+function isAskedFor(one: MarkedOrder, { itemClass, standing }: OrderQuery): boolean {
 	const { mark, attention } = one;
 	if (itemClass !== null && (mark.ownClassId ?? mark.class) !== itemClass) return false;
 	if (standing === null) return true;
@@ -68,40 +63,14 @@ function isAskedFor(one: Marked, { itemClass, standing }: OrderQuery): boolean {
 	return standing === "settled" ? attention.settled !== null : is === standing;
 }
 
-/** What one order waits for and has come to. */
-export async function readOrderAttention(deps: Deps, caller: Caller, orderId: string): Promise<OrderAttention | null> {
-	mustBeShop(caller);
-	return (await markedOrders(deps.database, orderId))[0]?.attention ?? null;
-}
-
-async function markedOrders(database: Queryable, orderId: string | null): Promise<Marked[]> {
-	const [orders, legs, sealed, steps] = await Promise.all([
-		orderMarks(database, orderId),
-		legMarks(database, orderId),
-		sealedMarks(database, orderId),
-		stepMarks(database, orderId),
-	]);
-	const [legsOf, sealedOf, stepsOf] = [byOrder(legs), byOrder(sealed), byOrder(steps)];
-	return orders.map((mark) => ({
-		mark,
-		attention: orderAttention(mark, legsOf.get(mark.id) ?? [], sealedOf.get(mark.id) ?? [], stepsOf.get(mark.id) ?? []),
-	}));
-}
-
-function byOrder<Mark extends { readonly orderId: string }>(marks: readonly Mark[]): ReadonlyMap<string, Mark[]> {
-	const found = new Map<string, Mark[]>();
-	for (const mark of marks) {
-		const same = found.get(mark.orderId);
-		if (same === undefined) found.set(mark.orderId, [mark]);
-		else same.push(mark);
-	}
-	return found;
-}
-
 /** What people typed is encrypted, so a search opens it here: no index of words lies anywhere. */
-async function holding(database: Queryable, marked: readonly Marked[], words: readonly string[]): Promise<Marked[]> {
+async function holding(
+	database: Queryable,
+	marked: readonly MarkedOrder[],
+	words: readonly string[],
+): Promise<MarkedOrder[]> {
 	const sought = words.map(plain);
-	const found: Marked[] = [];
+	const found: MarkedOrder[] = [];
 	for (let at = 0; at < marked.length; at += AT_ONCE) {
 		const some = await Promise.all(
 			marked.slice(at, at + AT_ONCE).map(async (one) => ({ one, text: plain(await textOf(database, one.mark.id)) })),

@@ -1,5 +1,6 @@
 /** What an order waits for, and what it has come to, from what stands of it in plain. */
 import type { LegMark, OrderMark, SealedMark, StepMark } from "../../database/order-marks.ts";
+import { settlementState } from "../../records/settlement-state.ts";
 
 export interface OrderAttention {
 	/** Records that are begun and not sealed. */
@@ -59,22 +60,15 @@ function arrivedWorse(
 	return STATES.indexOf(arrived.state) > before ? arrived.state : null;
 }
 
-/** An assent holds until the settlement is reopened; nothing else is proposed meanwhile. */
 function cameTo(steps: readonly StepMark[]): Pick<OrderAttention, "isProposed" | "settled"> {
-	const open = new Set<string>();
-	let assent: StepMark | null = null;
-	for (const step of steps) {
-		if (step.act === "proposes") open.add(step.stepId);
-		else open.delete(step.proposalId ?? "");
-		if (step.act === "assents") open.clear();
-		if (step.act === "assents" || step.act === "reopens") assent = step.act === "assents" ? step : null;
-	}
-	const agreed = steps.find(({ stepId }) => stepId === assent?.proposalId);
+	const { agreedId, proposals } = settlementState(steps.map(({ facts }) => facts));
+	const agreed = steps.find(({ facts }) => facts.stepId === agreedId)?.facts;
+	const assent = steps.findLast(({ facts }) => facts.act === "assents");
 	return {
-		isProposed: open.size > 0,
+		isProposed: [...proposals.values()].some(({ state }) => state === "open"),
 		settled:
-			assent === null || agreed?.outcome == null
-				? null
-				: { at: assent.sealedAt.toISOString(), outcome: agreed.outcome },
+			agreed?.act === "proposes" && assent !== undefined
+				? { at: assent.sealedAt.toISOString(), outcome: agreed.outcome }
+				: null,
 	};
 }

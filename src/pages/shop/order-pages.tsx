@@ -13,7 +13,7 @@ import { readLegClaim } from "../../operations/claims/leg-claim.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { newLinkText, readMails } from "../../operations/mail/ask-for-mail.ts";
 import { addConsignment, changeConsignment, readConsignment } from "../../operations/orders/consignments.ts";
-import { readOrderAttention } from "../../operations/orders/find-orders.ts";
+import { readOrderAttention } from "../../operations/orders/marked-orders.ts";
 import type { OrderAttention } from "../../operations/orders/order-attention.ts";
 import { type OrderLine, readOrderLine } from "../../operations/orders/order-line.ts";
 import { readAssessments } from "../../operations/packaging/assessments.ts";

@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { LegMark, SealedMark, StepMark } from "../../../src/database/order-marks.ts";
 import { needsAttention, orderAttention } from "../../../src/operations/orders/order-attention.ts";
+import type { SettlementFacts } from "../../../src/records/settlement-statement.ts";
 
 const order = {
 	...{ id: "ord", createdAt: new Date(0), class: "drive", ownClassId: null, isReadIn: false, drafts: 0 },
@@ -13,10 +14,14 @@ const way: LegMark = { ...out, id: "in", leg: 1, isToOwner: false };
 const record = (consignmentId: string, stage: string, state: string): SealedMark => ({
 	...{ orderId: "ord", consignmentId, stage, state },
 });
-const step = (stepId: string, act: string, proposalId: string | null = null): StepMark => ({
-	...{ orderId: "ord", stepId, act, proposalId, outcome: act === "proposes" ? `outcome-${stepId}` : null },
-	sealedAt: new Date("2026-10-12T10:00:00Z"),
-});
+const step = (stepId: string, act: SettlementFacts["act"], proposalId = ""): StepMark => {
+	const said = { stepId, orderId: "ord", partyId: "pty" };
+	const facts: SettlementFacts =
+		act === "proposes"
+			? { ...said, act, outcome: "refund", amounts: [], itemNext: "stays" }
+			: { ...said, act, proposal: { stepId: proposalId, statementSha256: "" } };
+	return { orderId: "ord", facts, sealedAt: new Date("2026-10-12T10:00:00Z") };
+};
 const dead = [record("back", "departure", "good"), record("back", "arrival", "does-not-start")];
 
 describe("an item that arrived", () => {
@@ -55,7 +60,7 @@ describe("an item that arrived", () => {
 		const steps = [step("p", "proposes"), step("a", "assents", "p"), step("r", "reopens", "p")];
 		const upTo = (count: number) => orderAttention(order, [out], dead, steps.slice(0, count));
 		expect([0, 1, 2, 3].map((count) => needsAttention(upTo(count)))).toEqual([true, true, false, true]);
-		expect(upTo(2).settled).toEqual({ at: "2026-10-12T10:00:00.000Z", outcome: "outcome-p" });
+		expect(upTo(2).settled).toEqual({ at: "2026-10-12T10:00:00.000Z", outcome: "refund" });
 		expect(upTo(3).settled).toBeNull();
 	});
 });
