@@ -6,6 +6,7 @@
 import { addDays } from "../../calculations/civil-date.ts";
 import type { LegClaimView } from "../../contract/leg-claim.ts";
 import { say, type TextKey } from "../../texts/say.ts";
+import { watchedPeriods } from "./watched-periods.ts";
 
 /** Days before a date at which a calendar reminds. Source: our choice. */
 const REMIND_DAYS = [3, 1];
@@ -17,7 +18,7 @@ export function claimCalendar(claim: LegClaimView, now: Date): string {
 		"VERSION:2.0",
 		"PRODID:-//handover-risk//claim periods//EN",
 		"CALSCALE:GREGORIAN",
-		...claim.periods.flatMap((period) => (period.safeDate === null ? [] : eventOf(claim, period, stamp))),
+		...watchedPeriods(claim).flatMap((period) => (period.safeDate === null ? [] : eventOf(claim, period, stamp))),
 		"END:VCALENDAR",
 	]
 		.map((line) => `${folded(line)}\r\n`)

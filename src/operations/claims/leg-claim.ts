@@ -23,6 +23,7 @@ import { readOrder } from "../orders/read-orders.ts";
 import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views.ts";
 import { legCover } from "./leg-cover.ts";
 import { localDate, offsetMinutesOf } from "./local-date.ts";
+import { watchedPeriods } from "./watched-periods.ts";
 
 /** Replaces what is noted. @throws version-stale; bad-input for a set of holidays that is not known */
 export async function saveLegClaim(
@@ -98,9 +99,11 @@ function claimOf(
 	const events = eventsOf(leg, arrival, noticeSent, noted);
 	const today = localDate(now, offsetAt(leg, arrival));
 	const holidays = holidaysFor(noted.holidays, to, events);
+	const damageBasis = noted.damage === undefined ? "suggested" : "chosen";
 	const foundFor = (kind: Damage) => periodsFor(regime, kind, noted.wilful, events, holidays, today, speaker);
 	const found = foundFor(damage);
 	const { periods } = found;
+	const other = otherReading(damage, periods, foundFor);
 	const claimants = regime === null ? undefined : CLAIMANTS[regime];
 	const { toRepairer, toOwner } = order.terms.carrierContract;
 	const contractor = leg.direction === "to-repairer" ? toRepairer : toOwner;
@@ -113,7 +116,7 @@ function claimOf(
 		regimeBasis: noted.regime === undefined ? "suggested" : "chosen",
 		outerDamage,
 		damage,
-		damageBasis: noted.damage === undefined ? "suggested" : "chosen",
+		damageBasis,
 		consignorId: leg.consignorId,
 		consigneeId: leg.consigneeId,
 		contractorId: contractor === "owner" ? order.owner.id : order.repairer.id,
@@ -139,8 +142,8 @@ function claimOf(
 					},
 		today,
 		periods,
-		otherReading: otherReading(damage, periods, foundFor),
-		nextRuleId: nextOf(periods)?.ruleId ?? null,
+		otherReading: other,
+		nextRuleId: nextOf(watchedPeriods({ periods, otherReading: other, damageBasis }))?.ruleId ?? null,
 		germanMultimodal: leg.facts.mode === "mixed" && (from === "DE" || to === "DE") && regime !== "de-hgb",
 		notes: found.notes,
 		cautions: found.cautions,

@@ -120,7 +120,7 @@ function textOf(
 	const value = claim.cover.value;
 	const found = [
 		arrival?.parcel?.outerDamage === "seen" ? words("notice.outer-seen") : null,
-		arrival === null ? null : words(`arrival.state.${arrival.state}` as ReportKey),
+		arrival === null ? null : capital(words(`arrival.state.${arrival.state}` as ReportKey), language),
 		arrival?.statement ?? null,
 		arrival?.reported?.words ?? null,
 	].filter((part) => part !== null);
@@ -146,7 +146,7 @@ function textOf(
 		}),
 		"",
 		words(isOuterAndInner(claim) ? "notice.says-both" : `notice.says-${claim.damage}`),
-		words("notice.found", { found: found.length === 0 ? blank : found.map(sentence).join(" ") }),
+		words("notice.found", { found: found.length === 0 ? blank : found.map(closed).join(" ") }),
 		claim.events.discovered === undefined ? null : words("notice.discovered", { date: claim.events.discovered }),
 		"",
 		FORM_WORDS.has(form) ? words(`notice.form-${form}` as ReportKey, { blank }) : null,
@@ -169,11 +169,15 @@ function isOuterAndInner({ damage, damageBasis }: LegClaimView): boolean {
 	return damage === "apparent" && damageBasis === "suggested";
 }
 
-/** With a capital letter, and a full stop where it has no end of its own. */
-function sentence(words: string): string {
+/** Words of ours that begin a sentence; what people typed begins as they typed it. */
+function capital(words: string, language: Language): string {
 	const [first = "", ...rest] = words;
-	const whole = first.toLocaleUpperCase() + rest.join("");
-	return /[.!?…]$/.test(whole.trimEnd()) ? whole : `${whole}.`;
+	return first.toLocaleUpperCase(language) + rest.join("");
+}
+
+/** With a full stop, where it has no end of its own. */
+function closed(words: string): string {
+	return /[.!?…]$/.test(words.trimEnd()) ? words : `${words}.`;
 }
 
 /** Forms of which the draft must say something more. */

@@ -10,6 +10,7 @@ import { receiptBytes } from "../../records/receipt.ts";
 import { itemName } from "../../texts/item-name.ts";
 import { speakerOf } from "../../texts/speaker.ts";
 import { freshLinkCode, freshLinkUrl } from "../access/fresh-secrets.ts";
+import { watchedPeriods } from "../claims/watched-periods.ts";
 import type { Deps } from "../deps.ts";
 import { readCheckpointFacts } from "../log/read-log.ts";
 import { orderViewById } from "../orders/order-view.ts";
@@ -162,7 +163,7 @@ async function sealedThing(database: Queryable, subject: string, orderPage: stri
 async function aboutPeriod(deps: Deps, mail: MailMatter, order: OrderView): Promise<MailAbout | DropReason> {
 	const leg = order.consignments.find(({ id }) => id === mail.subject);
 	const claim = await claimInQuestion(deps, order, mail.subject, speakerOf(mail.language));
-	const period = claim?.periods.find(({ ruleId }) => ruleId === mail.rule_id);
+	const period = claim === null ? undefined : watchedPeriods(claim).find(({ ruleId }) => ruleId === mail.rule_id);
 	if (leg === undefined || claim === null || period?.safeDate == null || !((period.leftDays ?? -1) >= 0))
 		return "passed";
 	if (!isStillOpen(claim, period)) return "passed";

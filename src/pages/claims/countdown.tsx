@@ -1,9 +1,10 @@
 /** The date of a claim that comes next, in one line; nothing where none is known. */
 import type { LegClaimView } from "../../contract/leg-claim.ts";
+import { watchedPeriods } from "../../operations/claims/watched-periods.ts";
 import { say } from "../../texts/say.ts";
 
 export function Countdown({ claim }: { readonly claim: LegClaimView }) {
-	const next = claim.periods.find(({ ruleId }) => ruleId === claim.nextRuleId);
+	const next = watchedPeriods(claim).find(({ ruleId }) => ruleId === claim.nextRuleId);
 	if (next === undefined || next.safeDate === null) return null;
 	const key = next.standing === "published" ? "periods.countdown" : "periods.countdown-recalled";
 	const values = { what: next.what, date: next.safeDate, left: daysLeft(next.leftDays), article: next.article };

@@ -1,6 +1,7 @@
 /** The dates of a claim about one leg: who and what first, then the law of carriage, the dates, and what they start from. */
 import type { LegClaimView } from "../../contract/leg-claim.ts";
 import type { ConsignmentView, OrderView } from "../../contract/orders.ts";
+import { watchedPeriods } from "../../operations/claims/watched-periods.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
@@ -53,7 +54,7 @@ export function PeriodsPage({ order, leg, claim, editing, mayDraft }: PeriodsPag
 					{text}
 				</p>
 			))}
-			{claim.periods.some(({ safeDate }) => safeDate !== null) && (
+			{watchedPeriods(claim).some(({ safeDate }) => safeDate !== null) && (
 				<p>
 					<a href={`${path}.ics`}>{say("periods.calendar")}</a>. {say("periods.calendar-hint")}
 				</p>

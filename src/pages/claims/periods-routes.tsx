@@ -5,6 +5,7 @@ import { legClaimInput } from "../../contract/leg-claim.ts";
 import { fault } from "../../faults.ts";
 import { claimCalendar } from "../../operations/claims/claim-calendar.ts";
 import { readLegClaim, saveLegClaim } from "../../operations/claims/leg-claim.ts";
+import { watchedPeriods } from "../../operations/claims/watched-periods.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { readConsignment } from "../../operations/orders/consignments.ts";
 import { readOrder } from "../../operations/orders/read-orders.ts";
@@ -33,7 +34,7 @@ export function registerPeriods(app: FastifyInstance, deps: Deps): void {
 	app.get(`${path}.ics`, readers, async (request, reply) => {
 		const claim = await claimOf(request);
 		// A calendar holds one event at least (RFC 5545, section 3.6).
-		if (claim.periods.every(({ safeDate }) => safeDate === null)) throw fault("not-found");
+		if (watchedPeriods(claim).every(({ safeDate }) => safeDate === null)) throw fault("not-found");
 		return reply
 			.type("text/calendar; charset=utf-8")
 			.header("Content-Disposition", 'attachment; filename="claim-dates.ics"')
