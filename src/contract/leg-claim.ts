@@ -106,6 +106,11 @@ export const legClaimView = z.strictObject({
 	regime,
 	regimeBasis: z.enum(["chosen", "suggested"]),
 	outerDamage: z.enum([...OUTER_DAMAGE, "not-recorded"]),
+	/**
+	 * `in-question` where something was noted for a claim, the outside was damaged or the item arrived not well; `nothing-seen`
+	 * where an arrival is sealed and says none of it.
+	 */
+	question: z.enum(["in-question", "nothing-seen", "open"]),
 	damage: z.enum(DAMAGES),
 	damageBasis: z.enum(["chosen", "suggested"]),
 	consignorId: id("pty"),

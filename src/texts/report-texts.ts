@@ -195,6 +195,7 @@ type NoticeKey =
 	| "notice.received-file"
 	| "notice.received-not"
 	| "notice.received-proof"
+	| "notice.said"
 	| "notice.sent-file"
 	| "notice.sent-proof"
 	| "notice.signed"

@@ -222,7 +222,7 @@ function cautionsOn(input: ClaimCapInput, limit: Limit, capMinor: number | null,
 		...overlooked(input.freight, rule.refundsFreight, "claims.freight-elsewhere"),
 		...(input.freight !== undefined && rule.refundsFreight ? [sentence("claims.freight-share")] : []),
 		...(value !== null && capMinor !== null && capMinor < value
-			? [sentence("claims.value-decides", { percent: (100 * capMinor) / value })]
+			? [sentence("claims.value-decides", { percent: Number(((100 * capMinor) / value).toPrecision(2)) })]
 			: []),
 	];
 }

@@ -69,7 +69,18 @@ export async function legClaim(
 	const noted = (row?.plain ?? {}) as LegClaimInput;
 	const sent = notices.map(({ plain }) => (plain as NoticeView).sentOn).sort()[0];
 	const claim = claimOf(order, leg, ends, noted, sent, deps.now(), speaker);
-	return { ...claim, version: row?.version ?? 0 };
+	const version = row?.version ?? 0;
+	return { ...claim, question: questionOf(version, claim.outerDamage, ends.arrival), version };
+}
+
+function questionOf(
+	version: number,
+	outerDamage: LegClaimView["outerDamage"],
+	arrival: OpenedStatement | null,
+): LegClaimView["question"] {
+	const isUnwell = arrival !== null && !["good", "not-tested"].includes(arrival.state);
+	if (version > 0 || outerDamage === "seen" || isUnwell) return "in-question";
+	return arrival === null ? "open" : "nothing-seen";
 }
 
 function claimOf(
@@ -81,7 +92,7 @@ function claimOf(
 	noticeSent: CivilDate | undefined,
 	now: Date,
 	speaker: Speaker,
-): Omit<LegClaimView, "version"> {
+): Omit<LegClaimView, "version" | "question"> {
 	// As noted for the carrier, else as either end weighed it.
 	const massKg = leg.facts.parcelMassKg ?? departure?.parcel?.mass?.value ?? arrival?.parcel?.mass?.value ?? null;
 	const countryOf = (partyId: string) => (partyId === order.owner.id ? order.owner.country : order.repairer.country);

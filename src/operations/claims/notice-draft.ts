@@ -111,18 +111,20 @@ function textOf(
 	arrival: OpenedStatement | null,
 	language: Language,
 ): string {
-	const { say: words, writeDigits } = speakerOf(language);
+	const { say: words, writeDigits, showDay } = speakerOf(language);
 	const partyOf = (id: string) => (id === order.owner.id ? order.owner : order.repairer);
 	const from = partyOf(claim.contractorId);
 	const blank = words("notice.blank");
+	const dayOf = (date: string | undefined) => (date === undefined ? blank : showDay(date));
 	const { facts } = leg;
 	const form = period?.form ?? "none-stated";
 	const value = claim.cover.value;
 	const found = [
 		arrival?.parcel?.outerDamage === "seen" ? words("notice.outer-seen") : null,
 		arrival === null ? null : capital(words(`arrival.state.${arrival.state}` as ReportKey), language),
-		arrival?.statement ?? null,
-		arrival?.reported?.words ?? null,
+		...[arrival?.statement, arrival?.reported?.words].map((typed) =>
+			typed == null ? null : words("notice.said", { words: typed }),
+		),
 	].filter((part) => part !== null);
 	return [
 		form === "registered-letter" ? words("notice.by-registered-letter") : null,
@@ -136,8 +138,8 @@ function textOf(
 			tracking: facts.trackingNumber ?? blank,
 			sender: partyOf(claim.consignorId).name,
 			consignee: partyOf(claim.consigneeId).name,
-			dispatched: claim.events.takenOver ?? blank,
-			delivered: claim.events.delivered ?? blank,
+			dispatched: dayOf(claim.events.takenOver),
+			delivered: dayOf(claim.events.delivered),
 			mass: claim.cover.massKg === null ? blank : writeDigits(String(claim.cover.massKg)),
 		}),
 		words("notice.goods", {
@@ -147,7 +149,9 @@ function textOf(
 		"",
 		words(isOuterAndInner(claim) ? "notice.says-both" : `notice.says-${claim.damage}`),
 		words("notice.found", { found: found.length === 0 ? blank : found.map(closed).join(" ") }),
-		claim.events.discovered === undefined ? null : words("notice.discovered", { date: claim.events.discovered }),
+		claim.events.discovered === undefined
+			? null
+			: words("notice.discovered", { date: showDay(claim.events.discovered) }),
 		"",
 		FORM_WORDS.has(form) ? words(`notice.form-${form}` as ReportKey, { blank }) : null,
 		form === "written-claim-with-amount"
@@ -156,7 +160,7 @@ function textOf(
 				})
 			: words("notice.amount-later"),
 		words("notice.kept"),
-		words("notice.inspection", { blank: claim.noted.inspectionDates?.join(", ") ?? blank }),
+		words("notice.inspection", { blank: claim.noted.inspectionDates?.map(showDay).join(", ") ?? blank }),
 		"",
 		words("notice.signed", { name: from.name }),
 	]
@@ -177,7 +181,7 @@ function capital(words: string, language: Language): string {
 
 /** With a full stop, where it has no end of its own. */
 function closed(words: string): string {
-	return /[.!?…]$/.test(words.trimEnd()) ? words : `${words}.`;
+	return /[.!?…]\s*[”“»]?$/.test(words.trimEnd()) ? words : `${words}.`;
 }
 
 /** Forms of which the draft must say something more. */

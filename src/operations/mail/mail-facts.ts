@@ -10,13 +10,14 @@ import { receiptBytes } from "../../records/receipt.ts";
 import { itemName } from "../../texts/item-name.ts";
 import { speakerOf } from "../../texts/speaker.ts";
 import { freshLinkCode, freshLinkUrl } from "../access/fresh-secrets.ts";
+import { isStillOpen } from "../claims/is-still-open.ts";
 import { watchedPeriods } from "../claims/watched-periods.ts";
 import type { Deps } from "../deps.ts";
 import { readCheckpointFacts } from "../log/read-log.ts";
 import { orderViewById } from "../orders/order-view.ts";
 import { readReceipt } from "../records/read-receipt.ts";
 import type { LinkFor, MailAbout, MailFacts } from "./compose-mail.ts";
-import { claimInQuestion, concernsOwner, isSettled, isStillOpen } from "./period-mails.ts";
+import { claimInQuestion, concernsOwner, isSettled } from "./period-mails.ts";
 
 /** Why a mail is not written; the words are `mail.drop.<reason>`. */
 export type DropReason = "no-address" | "link-used" | "link-over" | "answered" | "erased" | "passed" | "not-there";

@@ -7,6 +7,7 @@ import type { OrderView } from "../../contract/orders.ts";
 import { legsWithClaims } from "../../database/claim-cases.ts";
 import { insertMail, mailChoiceOf } from "../../database/mail.ts";
 import { ENGLISH } from "../../texts/speaker.ts";
+import { isForCourt, isStillOpen } from "../claims/is-still-open.ts";
 import { legClaim } from "../claims/leg-claim.ts";
 import { watchedPeriods } from "../claims/watched-periods.ts";
 import type { Deps } from "../deps.ts";
@@ -81,7 +82,7 @@ async function queuePeriod(
 export function concernsOwner(order: OrderView, claim: LegClaimView, { form, consequence }: Period): boolean {
 	if (claim.consignorId === order.owner.id) return true;
 	if (form === "inquiry") return false;
-	const isClaim = form === "court-action" || form === "written-claim-with-amount" || consequence === "time-bar";
+	const isClaim = form === "written-claim-with-amount" || isForCourt({ form, consequence });
 	return !isClaim || claim.claimants?.who !== "sender-unless-waived";
 }
 
@@ -109,17 +110,5 @@ export async function claimInQuestion(
 	if (leg === undefined) return null;
 	const records = await sealedRecordsOfOrder(deps.database, order.id);
 	const claim = await legClaim(deps, order, leg, records, speaker);
-	const arrivals = records.filter(({ view }) => view.consignmentId === legId && view.stage === "arrival");
-	const isUnwell = arrivals.some(
-		({ view, statement }) => view.supersededBy === null && !["good", "not-tested"].includes(statement.state),
-	);
-	return claim.version > 0 || claim.outerDamage === "seen" || isUnwell ? claim : null;
-}
-
-/** Whether someone still has something to do by it: a notice ends when it is sent, a claim when it is made, an action never by either. */
-export function isStillOpen({ events }: LegClaimView, { consequence, form }: Period): boolean {
-	if (consequence === "carrier-duty" || consequence === "deemed-lost") return false;
-	if (form === "court-action" || consequence === "time-bar") return true;
-	if (events.claimed !== undefined) return false;
-	return form === "written-claim-with-amount" || events.noticeSent === undefined;
+	return claim.question === "in-question" ? claim : null;
 }

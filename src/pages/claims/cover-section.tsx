@@ -82,6 +82,7 @@ export function CoverSection({
 					</>
 				)}
 			</dl>
+			{isDeclaredAbove(cover) && <p>{say("cover.declared-counts", { declared: money(cover.declaredValue) })}</p>}
 			{cover.notes
 				.filter((note) => !told.includes(note))
 				.map((note) => (
@@ -93,14 +94,20 @@ export function CoverSection({
 	);
 }
 
+/** A value that was declared to the carrier, and agreed with it, takes the place of a lower limit. */
+function isDeclaredAbove({ capAmount, declaredValue }: LegCover): boolean {
+	return capAmount !== null && declaredValue !== null && declaredValue.amount > capAmount.amount;
+}
+
 export function CoverLine({ claim }: { readonly claim: LegClaimView }) {
-	const { capAmount, capSdr, shareOfValue, insuredValue, source } = claim.cover;
+	const { capAmount, capSdr, shareOfValue, declaredValue, insuredValue, source } = claim.cover;
 	const limit =
 		capAmount !== null && shareOfValue !== null
-			? say("cover.line", {
+			? say(isDeclaredAbove(claim.cover) ? "cover.line-declared" : "cover.line", {
 					amount: capAmount.amount.toFixed(2),
 					currency: capAmount.currency,
 					percent: percentOf(shareOfValue),
+					declared: declaredValue === null ? "" : `${declaredValue.amount.toFixed(2)} ${declaredValue.currency}`,
 				})
 			: capSdr !== null
 				? say("cover.line-sdr", { sdr: capSdr })

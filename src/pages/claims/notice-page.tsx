@@ -52,7 +52,8 @@ export function NoticePage({ draft, keeping }: { readonly draft: NoticeDraft; re
 			<ul>
 				{papers.map(({ id, held, inEdition }) => (
 					<li key={id}>
-						{say(`notice.paper.${id}`)}: <strong>{say(`notice.held.${held}`)}</strong>
+						{say(`notice.paper.${id}`)}:{" "}
+						<strong>{say(id === "kept" ? "notice.held.by-you" : `notice.held.${held}`)}</strong>
 						{inEdition && `. ${say("notice.edition")}`}
 					</li>
 				))}
@@ -74,14 +75,20 @@ export function NoticePage({ draft, keeping }: { readonly draft: NoticeDraft; re
 }
 
 function Languages({ draft, path }: { readonly draft: NoticeDraft; readonly path: string }) {
-	const others = LANGUAGES.filter((language) => language !== draft.language);
 	return (
 		<p class="no-print">
 			{say("notice.language")}:{" "}
-			{others.map((language) => (
-				<a key={language} href={`${path}?language=${language}`} hreflang={language}>
-					{say(`notice.language.${language}`)}{" "}
-				</a>
+			{LANGUAGES.map((language, place) => (
+				<>
+					{place > 0 && " · "}
+					{language === draft.language ? (
+						<strong>{say(`notice.language.${language}`)}</strong>
+					) : (
+						<a href={`${path}?language=${language}`} hreflang={language}>
+							{say(`notice.language.${language}`)}
+						</a>
+					)}
+				</>
 			))}
 		</p>
 	);

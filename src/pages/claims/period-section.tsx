@@ -28,7 +28,7 @@ export function PeriodSection({ period }: { readonly period: Period }) {
 					)}
 				</dd>
 				{endsOn !== null && <Fact term="periods.ends">{endsOn}</Fact>}
-				{rolledTo !== null && <Fact term="periods.rolled">{rolledTo}</Fact>}
+				{rolledTo !== null && rolledTo !== endsOn && <Fact term="periods.rolled">{rolledTo}</Fact>}
 				{alternatives.length > 0 && (
 					<Fact term="periods.other">
 						<ul>

@@ -45,14 +45,17 @@ export async function settleCard(
 	return link;
 }
 
-/** The days of an inspection, the notice as drafted, and that it was sent and received. */
+/** What the sender would write into the places that a draft leaves blank: its address, and the day. */
+const FILLED_IN = ["Handelsweg 4, 00000 Musterstadt", "12 October 2026"];
+
+/** The days of an inspection, the notice as drafted and filled in, and that it was sent and received. */
 async function tellTheCarrier(client: DemoClient, consignmentId: string): Promise<void> {
 	const noted = { inspectionDates: ["2026-10-15", "2026-10-16"], currencyPerSdr: 1.2 };
 	await client.send("PUT", `/api/v1/consignments/${consignmentId}/claim`, noted, { "if-match": '"v0"' });
 	const draft = await client.send("GET", `/api/v1/consignments/${consignmentId}/notice-draft`);
 	const notice = await client.send("POST", `/api/v1/consignments/${consignmentId}/notices`, {
 		language: "en",
-		text: draft.text,
+		text: FILLED_IN.reduce((text, words) => text.replace("__________", words), draft.text as string),
 		sentOn: "2026-10-12",
 		sentBy: "e-mail",
 		proofOfSending: "Sent mail of 12 October 2026, 09:14, to the claims address on the waybill",

@@ -22,6 +22,10 @@ export const cover = {
 	"cover.rate-hint":
 		"In the currency of the item's value, on the day that counts. The International Monetary Fund publishes it.",
 	"cover.line": "The carrier pays at most {amount} {currency}, {percent} % of the value, if no more is declared.",
+	"cover.line-declared":
+		"A value of {declared} is noted as declared. If the carrier did not agree to it, it pays at most {amount} {currency}, {percent} % of the value.",
+	"cover.declared-counts":
+		"A value of {declared} is noted as declared. It takes the place of the limit where the carrier agreed to it; look into the contract and its receipt.",
 	"cover.line-sdr": "The carrier pays at most {sdr} special drawing rights, if no more is declared.",
 	"cover.line-insured": "Insured for {amount} {currency}.",
 	"cover.recalled": "This limit was recalled and not read.",

@@ -61,6 +61,7 @@ export const notice = {
 	"notice.held.yes": "held here",
 	"notice.held.in-part": "held here in part",
 	"notice.held.no": "not held here",
+	"notice.held.by-you": "not for records to hold: the draft says that they are kept, so keep them",
 	"notice.blank": "__________",
 	"notice.by-registered-letter": "By registered letter",
 	"notice.from": "From: {name}, {address}",
@@ -80,6 +81,7 @@ export const notice = {
 	"notice.says-loss": "We give notice that these goods were not delivered.",
 	"notice.says-delay": "We give notice that these goods were delivered late.",
 	"notice.found": "What was found: {found}",
+	"notice.said": "“{words}”",
 	"notice.outer-seen": "Damage to the outside of the parcel was seen.",
 	"notice.discovered": "It was found on {date}.",
 	"notice.form-carrier-report":

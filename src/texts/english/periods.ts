@@ -87,6 +87,7 @@ export const periods = {
 	"periods.passed": "passed {days} days ago",
 	"periods.countdown": "{what} Safe date {date}: {left} ({article}).",
 	"periods.countdown-recalled": "Recalled, not read, so look it up: {what} Safe date {date}: {left} ({article}).",
+	"periods.countdown-missed": "Passed, and no notice is kept here: {what} Safe date {date} ({article}).",
 	"periods.countdown-basis": "The law of carriage is only suggested.",
 	"periods.consequence.presumption":
 		"The goods count as delivered as described; whoever claims can still show the opposite.",

@@ -22,6 +22,7 @@ export const notice: ReportTexts["notice"] = {
 	"notice.says-loss": "Nous vous avisons que cette marchandise n’a pas été livrée.",
 	"notice.says-delay": "Nous vous avisons que cette marchandise a été livrée en retard.",
 	"notice.found": "Ce qui a été trouvé : {found}",
+	"notice.said": "« {words} »",
 	"notice.outer-seen": "Un dommage à l’extérieur du colis a été vu.",
 	"notice.discovered": "Cela a été trouvé le {date}.",
 	"notice.form-carrier-report":

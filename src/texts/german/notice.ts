@@ -22,6 +22,7 @@ export const notice: ReportTexts["notice"] = {
 	"notice.says-loss": "Wir zeigen an, dass dieses Gut nicht abgeliefert wurde.",
 	"notice.says-delay": "Wir zeigen an, dass dieses Gut verspätet abgeliefert wurde.",
 	"notice.found": "Gefunden wurde: {found}",
+	"notice.said": "„{words}“",
 	"notice.outer-seen": "Am Äußeren des Pakets wurde ein Schaden gesehen.",
 	"notice.discovered": "Es wurde am {date} gefunden.",
 	"notice.form-carrier-report":

@@ -25,7 +25,7 @@ beforeAll(async () => {
 		state: "does-not-start",
 		identity: { serialNumber: "OW24-7731-C" },
 		parcel: { outerDamage: "seen" },
-		statement: "One corner of the box was crushed.",
+		statement: "It does not start. “One corner of the box was crushed.”",
 	};
 	await shop.ask("PUT", `/api/v1/records/${scene.recordId}`, content, { "if-match": '"v1"' });
 	const sealed = await shop.ask("POST", `/api/v1/records/${scene.recordId}/seal`, undefined, { "if-match": '"v2"' });
@@ -50,12 +50,12 @@ describe("the draft", () => {
 		for (const told of [
 			"To: Fuhrwerk Lindental",
 			"FL-0042",
-			"handed over 2026-03-03, delivered 2026-03-05, gross mass 2.4 kg",
+			"handed over 3 Mar 2026, delivered 5 Mar 2026, gross mass 2.4 kg",
 			"serial number OW24-7731-C",
 			"The outside of the parcel was damaged, which could be seen at delivery. The fault of the goods themselves shows in use alone.",
 			"Damage to the outside of the parcel was seen.",
-			"One corner of the box was crushed.",
-			"It was found on 2026-03-05.",
+			"It does not start. “One corner of the box was crushed.”",
+			"It was found on 5 Mar 2026.",
 			"From: Werkbank Lindental, __________",
 			"kept as they were found",
 		]) {

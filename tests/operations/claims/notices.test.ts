@@ -154,6 +154,6 @@ describe("a notice", () => {
 		expect(put.statusCode, put.body).toBe(200);
 		const url = `/orders/${sides.scene.orderId}/consignments/${sides.scene.legId}/notice`;
 		const page = await shop.app.inject({ url, headers: { cookie: shop.sessionCookie } });
-		expect(page.body).toContain("by a neutral person if you wish, on: 2026-03-12, 2026-03-13.");
+		expect(page.body).toContain("by a neutral person if you wish, on: 12 Mar 2026, 13 Mar 2026.");
 	});
 });

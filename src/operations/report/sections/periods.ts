@@ -76,7 +76,7 @@ function periodRow(period: LegClaimView["periods"][number], { say }: Speaker): s
 	});
 	const others = [
 		...(endsOn === null || endsOn === safeDate ? [] : [`${say("periods.ends")}: ${endsOn}`]),
-		...(rolledTo === null ? [] : [`${say("periods.rolled")}: ${rolledTo}`]),
+		...(rolledTo === null || rolledTo === endsOn ? [] : [`${say("periods.rolled")}: ${rolledTo}`]),
 		...alternatives.map((one) => `${one.endsOn ?? say("periods.not-told")}: ${one.reading}`),
 	];
 	const read = readOn === null ? say("periods.not-read") : say("periods.read-on", { date: readOn });
