@@ -14,6 +14,7 @@ import { ReadInRefusal } from "../../src/operations/read-in/read-in-refusal.ts";
 import { cleanUploads } from "../../src/operations/uploads/clean-uploads.ts";
 import { type ByteSource, sourceOf } from "../../src/records/verify/dossier/byte-source.ts";
 import { readBag } from "../../src/records/verify/dossier/read-bag.ts";
+import { verifyDossier } from "../../src/records/verify/dossier/verify-dossier.ts";
 import { verifyReceipt } from "../../src/records/verify/verify-receipt.ts";
 import { vaultOf } from "../../src/start/deps.ts";
 import { ERASURES_FILE } from "../../src/start/erasures.ts";
@@ -263,7 +264,10 @@ describe("read in", () => {
 		// The service beside it tidies uploads whenever one may lie there, as another process with locks of its own.
 		const beside = openPool(here.db.serviceUrl, { vault: vaultOf(here.db.keyFolder) });
 		let tidied = 0;
+		let second: string | null = null;
 		const source = sourceDuring(zip, async () => {
+			// Whoever reads the same in at the same time is sent away, and takes nothing with it.
+			second ??= await refusal(zip);
 			if ((await listIncoming(here.deps.exhibitFolder)).length === 0) return;
 			await cleanUploads({ ...here.deps, database: beside });
 			tidied++;
@@ -271,6 +275,7 @@ describe("read in", () => {
 		const done = await readInDossier(here.deps, source, { keys: [keyThere] });
 		await beside.close();
 		expect(tidied).toBeGreaterThan(0);
+		expect(second).toBe("busy");
 		expect(done).toMatchObject({ orderId: played.orderId, exhibits: { named: 3, originals: 1, copies: 2 } });
 	});
 	it("a second time is refused", async () => {
@@ -355,6 +360,26 @@ describe("read in", () => {
 			const answer = await here.ask("POST", `/api/v1/${path}`, body);
 			expect(answer.statusCode, path).toBe(409);
 			expect(answer.json().type).toContain("read-in");
+		}
+	});
+	it("it stays whole where the line to the database broke as it was committed", async () => {
+		const other = await testApp();
+		try {
+			const { transaction } = other.deps.database;
+			const database: typeof other.deps.database = {
+				...other.deps.database,
+				transaction: async (work) => {
+					await transaction(work);
+					throw new Error("the line broke");
+				},
+			};
+			await expect(readInDossier({ ...other.deps, database }, sourceOf(zip))).rejects.toThrow("the line broke");
+			const again = await other.ask("GET", `/api/v1/orders/${played.orderId}/dossier.zip`);
+			expect(again.statusCode, again.body.slice(0, 300)).toBe(200);
+			expect((await verifyDossier(sourceOf(again.rawPayload), {})).outcome).toBe("verified");
+			expect(exhibitOf(again.rawPayload)).toBe(exhibitOf(zip));
+		} finally {
+			await other.close();
 		}
 	});
 	it("another order of its owner, who is erased while that is read: refused, with nothing left behind", async () => {
