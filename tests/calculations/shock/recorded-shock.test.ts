@@ -140,6 +140,8 @@ describe("no shock beyond the design", () => {
 			"unknown",
 			"recorder-silent-open",
 		]);
+		const atBorder = hit({ atMs: WAY.startsMs + 60_000 });
+		expect(key(of(QUIET, atBorder))).toEqual(["unknown", "recorder-silent-elsewhere"]);
 		expect(of(QUIET, hit({}))).toMatchObject({ state: "present", recordingNumber: 2 });
 		expect(of(null, QUIET)).toMatchObject({ state: "absent", recordingNumber: 2 });
 	});
