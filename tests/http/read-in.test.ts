@@ -6,6 +6,7 @@ import { readdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { insertParty } from "../../src/database/orders.ts";
 import { openPool } from "../../src/database/pool.ts";
 import { listIncoming } from "../../src/exhibits/incoming.ts";
 import { dossierContent } from "../../src/operations/read-in/dossier-content.ts";
@@ -365,6 +366,21 @@ describe("read in", () => {
 	it("it stays whole where the line to the database broke as it was committed", async () => {
 		const other = await testApp();
 		try {
+			// Someone else under its owner's id: nobody is taken for another.
+			await other.deps.partyKeys.make(played.ownerId);
+			const someone = {
+				kind: "consumer",
+				country: "DE",
+				language: null,
+				name: "X",
+				email: null,
+				address: null,
+			} as const;
+			await insertParty(other.db.database, { id: played.ownerId, ...someone });
+			const mistaken = await readInDossier(other.deps, sourceOf(zip)).catch((error: unknown) => error);
+			expect(mistaken).toMatchObject({ check: "other-party" });
+			await other.db.database.query("DELETE FROM party WHERE id = $1", [played.ownerId]);
+			await other.deps.partyKeys.destroy(played.ownerId);
 			const { transaction } = other.deps.database;
 			const database: typeof other.deps.database = {
 				...other.deps.database,
@@ -401,6 +417,20 @@ describe("read in", () => {
 		const receipt = await here.ask("GET", `/api/v1/records/${recordId}/receipt`);
 		expect(verifyReceipt(receipt.rawPayload, { keys: [keyThere] }).outcome).toBe("verified");
 		expect(receipt.body).not.toContain("BM12-40118");
+	});
+	it("one of a person who was erased there as well brings no words, and is read in where that erasure is known", async () => {
+		const erased = await there.ask("POST", `/api/v1/parties/${played.ownerId}/erase`, { confirm: played.ownerId });
+		expect(erased.statusCode, erased.body).toBeLessThan(300);
+		const bare = (await there.ask("GET", `/api/v1/orders/${played.orderId}/dossier.zip`)).rawPayload;
+		const other = await testApp();
+		try {
+			await other.deps.erasures.note({ partyId: played.ownerId, byId: other.accountId });
+			expect(await readInDossier(other.deps, sourceOf(bare))).toMatchObject({ orderId: played.orderId });
+			const { owner } = (await other.ask("GET", `/api/v1/orders/${played.orderId}`)).json();
+			expect(owner).toMatchObject({ id: played.ownerId, erasedAt: expect.any(String) });
+		} finally {
+			await other.close();
+		}
 	});
 });
 
