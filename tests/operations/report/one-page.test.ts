@@ -41,7 +41,11 @@ describe.each(LANGUAGES)("the summary in %s", (language) => {
 	});
 
 	it("tells four sentences of a kind, and counts the others", () => {
-		const kind = { title: "report.comparison-certain", sentences: ["1", "2", "3", "4", "5", "6", "7"], first: 2 } as const;
+		const kind = {
+			title: "report.comparison-certain",
+			sentences: ["1", "2", "3", "4", "5", "6", "7"],
+			first: 2,
+		} as const;
 		const [, told] = sentencesOnOnePage([kind], { sentences: [], cells: [] }, speaker).map(textsOf);
 		expect(told).toEqual(["1", "2", "3", "4", say("report.summary-more", { count: 3 })]);
 	});
