@@ -50,6 +50,9 @@ describe("the code of a link", () => {
 		}
 		await scene.queue({ kind: "code", linkId: link.id, to: "other@quist.example" });
 		expect((await ask("mails", { kind: "link", linkId: link.id, to: "Other@quist.example" })).statusCode).toBe(400);
+		const second = await scene.makeLink();
+		await scene.queue({ kind: "code", linkId: second.id, to: "Third@quist.example" });
+		expect((await ask("mails", { kind: "link", linkId: second.id, to: "third@quist.example" })).statusCode).toBe(400);
 		const [mail] = await send();
 		expect(taken[0]?.envelope.to).toBe("other@quist.example");
 		expect(mail?.text).not.toMatch(/\/l\//);
