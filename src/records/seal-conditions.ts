@@ -43,8 +43,10 @@ export function shortcomings(
 	}
 	if (header.provenance !== "reported-to" && content.reported !== undefined) add("/reported", "not-a-report");
 	const mass = content.parcel?.mass;
-	if (mass !== undefined && !(toReadingUnit(mass.value, mass.unit).value <= PARCEL_MOST_KG)) {
-		add("/parcel/mass", "parcel-too-heavy");
+	if (mass !== undefined) {
+		const { value, unit } = toReadingUnit(mass.value, mass.unit);
+		if (unit !== "kg" || !(value > 0)) add("/parcel/mass", "not-a-mass");
+		else if (!(value <= PARCEL_MOST_KG)) add("/parcel/mass", "parcel-too-heavy");
 	}
 	found.push(...timeShortcomings(content, known.times, now));
 

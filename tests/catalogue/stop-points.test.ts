@@ -35,6 +35,20 @@ test("a board gets no power after such a point, whether or not a sign was ticked
 	expect(powerStop({ readings: [{ check: "visual-cracks" }, { check: "visual-fan", trials: 1, successes: 0 }] })).toBe(
 		null,
 	);
+	expect(powerStop({ firstPowerOn: { stopSigns: ["smoke"] } })).toBe("sign");
 	expect(powerStop({ readings: [{ check: "starts-cold", trials: 3, successes: 0 }] })).toBe(null);
 	expect(powerStop({})).toBe(null);
+});
+
+test("one look of several, or one value of several, is enough; what has another unit is no such value", () => {
+	expect(meansStop({ check: "visual-cracks", trials: 3, successes: 2 })).toBe(true);
+	const stops = checksOf("graphics-card").flatMap(({ id, stopBelow }) =>
+		stopBelow === undefined ? [] : [{ check: id, value: stopBelow.value }],
+	);
+	expect(stops.length).toBeGreaterThan(0);
+	for (const { check, value } of stops) {
+		const below = { value: value / 2, unit: "ohm" };
+		expect(meansStop({ check, values: [{ value: value * 2, unit: "ohm" }, below] })).toBe(true);
+		expect(meansStop({ check, values: [{ ...below, unit: "of our own" }] })).toBe(false);
+	}
 });

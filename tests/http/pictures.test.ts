@@ -344,3 +344,43 @@ it("an erased owner's photos, copies too, are gone", async () => {
 	const view = (await scene.get("shop", fileOf(sha256s.bench, scene.shopRecordId))).json();
 	expect(view.claimed).toMatchObject({ device: null, time: null });
 });
+
+describe("a photo that both sides brought", () => {
+	it("is handed out as the more careful of the two wants it; where each hides another part, not at all", async () => {
+		const both = await pictureScene(shop);
+		const shared = await both.bring("owner", "front.jpg", photo);
+		expect(await both.bring("shop", "same.jpg", photo)).toBe(shared);
+		await both.sealBoth();
+		const records = { owner: both.recordId, shop: both.shopRecordId };
+		const blackOut = async (who: "owner" | "shop", x: number) => {
+			const body = { rectangles: [{ x, y: 0, w: 50, h: 100 }] };
+			const made = await both.post(who, `${fileOf(shared, records[who])}/copies`, body);
+			expect(made.statusCode, made.body).toBe(201);
+			return String(made.headers.location).split("/").at(-1) ?? "";
+		};
+		const choose = async (who: "owner" | "shop", choice: string, copySha256?: string) =>
+			(await both.post(who, `${fileOf(shared, records[who])}/hand-out`, { choice, copySha256 })).json().others;
+		const read = async () => {
+			const answer = await both.get("reader", `/api/v1/exhibits/${shared}`);
+			return answer.statusCode === 200 ? sha256(answer.rawPayload) : answer.statusCode;
+		};
+		const [left, right] = [await blackOut("owner", 0), await blackOut("shop", 50)];
+		expect(await choose("shop", "original")).toBe("without-metadata");
+		expect(await choose("shop", "blacked-out", right)).toBe("blacked-out");
+		expect(await read()).toBe(right);
+		expect(await choose("owner", "blacked-out", left)).toBe("nothing");
+		expect(await read()).toBe(403);
+		const page = await both.get("reader", `/records/${both.recordId}/exhibits/${shared}`);
+		expect(page.body).toContain("each blacked out another part");
+		for (const copy of [left, right])
+			expect((await both.get("reader", `${fileOf(shared, records.owner)}/copies/${copy}`)).statusCode).toBe(404);
+		expect(await choose("owner", "blacked-out", right)).toBe("blacked-out");
+		expect(await read()).toBe(right);
+		// The newest choice counts, whatever was chosen before.
+		expect(await choose("owner", "original")).toBe("blacked-out");
+		expect(await choose("shop", "blacked-out", left)).toBe("blacked-out");
+		expect(await read()).toBe(left);
+		expect(await choose("shop", "original")).toBe("original");
+		expect(await read()).toBe(shared);
+	});
+});

@@ -6,6 +6,7 @@ import { readdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { insertParty } from "../../src/database/orders.ts";
 import { openPool } from "../../src/database/pool.ts";
 import { listIncoming } from "../../src/exhibits/incoming.ts";
 import { dossierContent } from "../../src/operations/read-in/dossier-content.ts";
@@ -14,6 +15,7 @@ import { ReadInRefusal } from "../../src/operations/read-in/read-in-refusal.ts";
 import { cleanUploads } from "../../src/operations/uploads/clean-uploads.ts";
 import { type ByteSource, sourceOf } from "../../src/records/verify/dossier/byte-source.ts";
 import { readBag } from "../../src/records/verify/dossier/read-bag.ts";
+import { verifyDossier } from "../../src/records/verify/dossier/verify-dossier.ts";
 import { verifyReceipt } from "../../src/records/verify/verify-receipt.ts";
 import { vaultOf } from "../../src/start/deps.ts";
 import { ERASURES_FILE } from "../../src/start/erasures.ts";
@@ -263,7 +265,10 @@ describe("read in", () => {
 		// The service beside it tidies uploads whenever one may lie there, as another process with locks of its own.
 		const beside = openPool(here.db.serviceUrl, { vault: vaultOf(here.db.keyFolder) });
 		let tidied = 0;
+		let second: string | null = null;
 		const source = sourceDuring(zip, async () => {
+			// Whoever reads the same in at the same time is sent away, and takes nothing with it.
+			second ??= await refusal(zip);
 			if ((await listIncoming(here.deps.exhibitFolder)).length === 0) return;
 			await cleanUploads({ ...here.deps, database: beside });
 			tidied++;
@@ -271,6 +276,7 @@ describe("read in", () => {
 		const done = await readInDossier(here.deps, source, { keys: [keyThere] });
 		await beside.close();
 		expect(tidied).toBeGreaterThan(0);
+		expect(second).toBe("busy");
 		expect(done).toMatchObject({ orderId: played.orderId, exhibits: { named: 3, originals: 1, copies: 2 } });
 	});
 	it("a second time is refused", async () => {
@@ -357,6 +363,41 @@ describe("read in", () => {
 			expect(answer.json().type).toContain("read-in");
 		}
 	});
+	it("it stays whole where the line to the database broke as it was committed", async () => {
+		const other = await testApp();
+		try {
+			// Someone else under its owner's id: nobody is taken for another.
+			await other.deps.partyKeys.make(played.ownerId);
+			const someone = {
+				kind: "consumer",
+				country: "DE",
+				language: null,
+				name: "X",
+				email: null,
+				address: null,
+			} as const;
+			await insertParty(other.db.database, { id: played.ownerId, ...someone });
+			const mistaken = await readInDossier(other.deps, sourceOf(zip)).catch((error: unknown) => error);
+			expect(mistaken).toMatchObject({ check: "other-party" });
+			await other.db.database.query("DELETE FROM party WHERE id = $1", [played.ownerId]);
+			await other.deps.partyKeys.destroy(played.ownerId);
+			const { transaction } = other.deps.database;
+			const database: typeof other.deps.database = {
+				...other.deps.database,
+				transaction: async (work) => {
+					await transaction(work);
+					throw new Error("the line broke");
+				},
+			};
+			await expect(readInDossier({ ...other.deps, database }, sourceOf(zip))).rejects.toThrow("the line broke");
+			const again = await other.ask("GET", `/api/v1/orders/${played.orderId}/dossier.zip`);
+			expect(again.statusCode, again.body.slice(0, 300)).toBe(200);
+			expect((await verifyDossier(sourceOf(again.rawPayload), {})).outcome).toBe("verified");
+			expect(exhibitOf(again.rawPayload)).toBe(exhibitOf(zip));
+		} finally {
+			await other.close();
+		}
+	});
 	it("another order of its owner, who is erased while that is read: refused, with nothing left behind", async () => {
 		let before: Awaited<ReturnType<typeof traces>> | null = null;
 		const source = sourceDuring(zipOfSameOwner, async (start, length) => {
@@ -376,6 +417,20 @@ describe("read in", () => {
 		const receipt = await here.ask("GET", `/api/v1/records/${recordId}/receipt`);
 		expect(verifyReceipt(receipt.rawPayload, { keys: [keyThere] }).outcome).toBe("verified");
 		expect(receipt.body).not.toContain("BM12-40118");
+	});
+	it("one of a person who was erased there as well brings no words, and is read in where that erasure is known", async () => {
+		const erased = await there.ask("POST", `/api/v1/parties/${played.ownerId}/erase`, { confirm: played.ownerId });
+		expect(erased.statusCode, erased.body).toBeLessThan(300);
+		const bare = (await there.ask("GET", `/api/v1/orders/${played.orderId}/dossier.zip`)).rawPayload;
+		const other = await testApp();
+		try {
+			await other.deps.erasures.note({ partyId: played.ownerId, byId: other.accountId });
+			expect(await readInDossier(other.deps, sourceOf(bare))).toMatchObject({ orderId: played.orderId });
+			const { owner } = (await other.ask("GET", `/api/v1/orders/${played.orderId}`)).json();
+			expect(owner).toMatchObject({ id: played.ownerId, erasedAt: expect.any(String) });
+		} finally {
+			await other.close();
+		}
 	});
 });
 

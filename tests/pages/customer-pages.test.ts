@@ -315,18 +315,21 @@ describe("saving step by step", () => {
 		expect(await page()).toContain("would weigh less than the board alone");
 		await weigh("71", "kg");
 		expect(await page()).toContain("would weigh more than 70 kg");
-		const api = {
-			observedAt: "2026-03-05T18:00:00+01:00",
-			state: "good",
-			parcel: { mass: { value: 99_999, unit: "kg" } },
-		};
 		const at = async () => (await shop.ask("GET", `/api/v1/records/${made.recordId}`)).json().version;
-		await shop.ask("PUT", `/api/v1/records/${made.recordId}`, api, { "if-match": `"v${await at()}"` });
-		const sealed = await shop.ask("POST", `/api/v1/records/${made.recordId}/seal`, undefined, {
-			"if-match": `"v${await at()}"`,
-		});
-		expect(sealed.statusCode).toBe(400);
-		expect(sealed.body).toContain("parcel-too-heavy");
+		for (const [mass, code] of [
+			[{ value: 99_999, unit: "kg" }, "parcel-too-heavy"],
+			[{ value: 5, unit: "V" }, "not-a-mass"],
+			[{ value: 0, unit: "kg" }, "not-a-mass"],
+			[{ value: -5, unit: "kg" }, "not-a-mass"],
+		] as const) {
+			const api = { observedAt: "2026-03-05T18:00:00+01:00", state: "good", parcel: { mass } };
+			await shop.ask("PUT", `/api/v1/records/${made.recordId}`, api, { "if-match": `"v${await at()}"` });
+			const sealed = await shop.ask("POST", `/api/v1/records/${made.recordId}/seal`, undefined, {
+				"if-match": `"v${await at()}"`,
+			});
+			expect(sealed.statusCode).toBe(400);
+			expect(sealed.json().errors).toContainEqual(expect.objectContaining({ path: "/parcel/mass", code }));
+		}
 	});
 
 	it("leads from what was sealed to the taker's photos, also when the link is used again", async () => {

@@ -1,5 +1,6 @@
 /** The shop's list of orders: attention first, searched, filtered, paged. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { findOrders } from "../../src/operations/orders/find-orders.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 
 import { customerScene, order } from "./customer-scene.ts";
@@ -55,5 +56,12 @@ describe("the list of orders", () => {
 		const first = await list("?class=module&q=pr%C3%BCfwerk");
 		expect(first.body).toContain("Found: 60 of 61.");
 		expect((await list(first.next)).shown).toEqual(ids.slice(0, 10).toReversed());
+	});
+	it("has no next page where the last one is full, and counts what waits whatever is asked for", async () => {
+		const caller = { kind: "account", accountId: shop.accountId, via: "session" } as const;
+		const query = { words: ["pw-1042"], itemClass: null, standing: null, after: null };
+		expect(await findOrders(shop.deps, caller, query, 1)).toMatchObject({ found: 1, next: null, needAttention: 1 });
+		const all = await findOrders(shop.deps, caller, { ...query, words: [] }, 60);
+		expect([all.orders.length, all.next]).toEqual([60, ids[1]]);
 	});
 });

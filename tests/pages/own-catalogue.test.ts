@@ -158,6 +158,10 @@ describe("an order with an own kind of item", () => {
 		const [kind] = (await own()).classes;
 		const made = await shop.ask("POST", "/api/v1/orders", order({ class: "power-supply", ownClassId: kind.id }));
 		const orderId = made.json().id as string;
+		// In the shop's list it is of the shop's own kind.
+		const isListed = async (itemClass: string) =>
+			(await get(`/?class=${itemClass}`)).includes(`href="/orders/${orderId}"`);
+		expect([await isListed(kind.id), await isListed("power-supply")]).toEqual([true, false]);
 		const legId = await legOf(orderId);
 		const opened = (await shop.ask("POST", `/api/v1/consignments/${legId}/records`, { stage: "departure" })).json();
 		const version = (await own()).version;

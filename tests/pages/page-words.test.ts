@@ -189,6 +189,18 @@ describe("what a page says of a refused field", () => {
 			expectPlain(pageWords({ path: "/a/b", code, facts }));
 		}
 	});
+	it("says what to enter where a bound, a place or a reason of its own is missed", () => {
+		const said = (code: string, path: string, facts: Record<string, string | number> = {}) =>
+			pageWords({ path, code, facts });
+		expect(said("too-small", "/passphrase", { least: 8, of: "string" })).toBe("Enter at least 8 characters.");
+		expect(said("too-small", "/name", { least: 1, of: "string" })).not.toContain("1");
+		expect(said("unknown-id", "/holidays/region")).toMatch(/^No public holidays are known here for this place\./);
+		expect(said("unknown-id", "/linkId")).toBe("Choose one of the answers in the list.");
+		expect(said("refused", "/sentOn", { why: "the year must lie between 1970 and 2200" })).toBe(
+			"Enter a year between 1970 and 2200.",
+		);
+		expect(said("refused", "/file", { why: "the file is cut" })).toBe("The file is cut.");
+	});
 	it("says what to enter", () => {
 		const said = (name: string, place: string, by: unknown) => {
 			const [schema, good] = FORMS[name] ?? [];

@@ -12,6 +12,11 @@ describe("claimed times", () => {
 		expect(codes({ observedAt: "2026-11-27T13:11:00+01:00", parcel: { deliveredAt: "2026-11-28T10:00:00Z" } })).toEqual(
 			["/observedAt in-the-future", "/parcel/deliveredAt in-the-future"],
 		);
+		const tomorrow = "2026-11-28T12:00:00Z";
+		expect(codes({ reported: { receivedAt: tomorrow }, parcel: { inHandAt: tomorrow } })).toEqual([
+			"/reported/receivedAt in-the-future",
+			"/parcel/inHandAt in-the-future",
+		]);
 	});
 
 	it("lie in their order, a day aside", () => {
@@ -30,6 +35,11 @@ describe("claimed times", () => {
 		expect(codes({ observedAt: "2026-11-19T09:00:00Z", parcel: { inHandAt: deliveredAt } })).toEqual([
 			"/observedAt seen-before-in-hand",
 		]);
+	});
+
+	it("are told once for a time that lies before two others", () => {
+		const parcel = { deliveredAt: "2026-11-20T10:00:00Z", inHandAt: "2026-11-21T10:00:00Z" };
+		expect(codes({ observedAt: "2026-11-10T10:00:00Z", parcel })).toEqual(["/observedAt seen-before-delivered"]);
 	});
 
 	it("are held against the leg, but what one side noted keeps the other from nothing that it tells itself", () => {

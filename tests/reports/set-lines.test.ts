@@ -4,7 +4,7 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Said } from "../../src/reports/faced-text.ts";
+import { facedText, type Said } from "../../src/reports/faced-text.ts";
 import { readFaces } from "../../src/reports/fonts.ts";
 import { type Line, setLines } from "../../src/reports/set-lines.ts";
 import { isolated } from "../../src/texts/isolated.ts";
@@ -36,6 +36,8 @@ describe("lines break", () => {
 		expect(textsOf("about 12\u00a0kPa here", 11)).toEqual(["about", "12\u00a0kPa here"]);
 		expect(textsOf("Feuchte\u00adschutz", 9)).toEqual(["Feuchte-", "schutz"]);
 		expect(textsOf("Feuchte\u00adschutz", 20)).toEqual(["Feuchteschutz"]);
+		// The hyphen needs its own room.
+		expect(textsOf("ab Feuchte\u00adschutz", 10)).toEqual(["ab", "Feuchte-", "schutz"]);
 	});
 	it("inside what is wider than a whole line, between letters and never inside one", () => {
 		expect(textsOf("0123456789abcdef", 6)).toEqual(["012345", "6789ab", "cdef"]);
@@ -74,6 +76,9 @@ describe("what is written from right to left", () => {
 	it("opens its brackets to the other side (rule L4)", () => {
 		expect(seen("(שלום)", "typed")).toBe("(םולש)");
 	});
+	it("has its signs in its own order too where another font has them (rule L2)", () => {
+		expect(seen("שלום、。", "typed")).toBe("。、םולש");
+	});
 	it("shows marks that somebody typed to turn a text around, and lets none out of its place", () => {
 		expect(seen("a\u202eb", "typed")).toBe("a[U+202E]b");
 		expect(seen(`serial ${isolated("\u202e\u2069 21")} and 12`)).toBe("serial [U+202E][U+2069] 21 and 12");
@@ -91,5 +96,10 @@ describe("each character has a font that holds it", () => {
 		["שלום מוחמד", ["text"]],
 	])("%s", (words, found) => {
 		expect(facesOf(words)).toEqual(found);
+	});
+	it("an accent that of the letter below it, which the font for figures need not have", () => {
+		const facesIn = (words: string) => facedText(words, "typed", "fixed", faces).faces;
+		expect(facesIn("a\u0301")).toEqual(["fixed", "fixed"]);
+		expect(facesIn("ȣ\u0301")).toEqual(["text", "text"]);
 	});
 });

@@ -192,6 +192,7 @@ describe("a character without a glyph", () => {
 		["ꦗ", "[U+A997]"],
 		["a\u202eb", "a[U+202E]b"],
 		["a\u0000b", "a[U+0000]b"],
+		["a\u0085b", "a[U+0085]b"],
 		["a\u200bb", "a[U+200B]b"],
 		["a\u2068b", "a[U+2068]b"],
 		["two\tand é", "two and é"],

@@ -94,7 +94,7 @@ function claimOf(
 	speaker: Speaker,
 ): Omit<LegClaimView, "version" | "question"> {
 	// As noted for the carrier, else as either end weighed it.
-	const massKg = leg.facts.parcelMassKg ?? departure?.parcel?.mass?.value ?? arrival?.parcel?.mass?.value ?? null;
+	const massKg = leg.facts.parcelMassKg ?? weighedKg(departure) ?? weighedKg(arrival) ?? null;
 	const countryOf = (partyId: string) => (partyId === order.owner.id ? order.owner.country : order.repairer.country);
 	const [from, to] = [countryOf(leg.consignorId), countryOf(leg.consigneeId)];
 	const suggestion = suggestRegime({
@@ -160,6 +160,12 @@ function claimOf(
 		cautions: found.cautions,
 		cover: legCover(order.item, leg, massKg, regime, noted.currencyPerSdr, events.takenOver ?? today),
 	};
+}
+
+/** Of the closed parcel, as a record tells it; undefined where it tells none that a parcel can have. */
+function weighedKg(statement: OpenedStatement | null): number | undefined {
+	const mass = statement?.parcel?.mass;
+	return mass?.unit === "kg" && mass.value > 0 ? mass.value : undefined;
 }
 
 const OTHER: Readonly<Partial<Record<Damage, Damage>>> = { apparent: "not-apparent", "not-apparent": "apparent" };

@@ -64,10 +64,17 @@ export async function handOutsInOrder(
 			const prepared = preparedOf.get(sha256) ?? NOT_PREPARED;
 			const takers = [...new Set(own.map(({ taker }) => taker))];
 			const forms = takers.map((taker) => handedOut(use, prepared, newestOf(chosen, taker)));
-			const others = CAREFUL.map((form) => forms.find((one) => one.form === form)).find((one) => one !== undefined);
-			return [sha256, { use, takers, prepared, others: others ?? { form: "nothing" }, choices: chosen }] as const;
+			return [sha256, { use, takers, prepared, others: mostCareful(forms), choices: chosen }] as const;
 		}),
 	);
+}
+
+/** Two copies that were blacked out may each show what the other hides, and no copy hides both: then neither is handed out. */
+function mostCareful(forms: readonly HandedOut[]): HandedOut {
+	const blackedOut = forms.flatMap((one) => (one.form === "blacked-out" ? [one.copy.sha256] : []));
+	if (new Set(blackedOut).size > 1) return { form: "nothing" };
+	const found = CAREFUL.map((form) => forms.find((one) => one.form === form)).find((one) => one !== undefined);
+	return found ?? { form: "nothing" };
 }
 
 /** The same, for what must not change once it is given out. @throws too-many where a picture was not read yet */

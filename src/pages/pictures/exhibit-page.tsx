@@ -35,7 +35,7 @@ export function ExhibitPage(props: ExhibitPageProps) {
 			)}
 			<Facts file={file} />
 			<h2>{say("picture.others")}</h2>
-			<p>{say(`picture.others.${file.others}`)}</p>
+			<p>{say(`picture.others.${isHeldApart(file) ? "apart" : file.others}`)}</p>
 			<p>{say(file.isTaker ? "picture.yours" : "picture.not-yours")}</p>
 			<Downloads file={file} />
 			{file.isTaker && <Choices {...props} />}
@@ -49,6 +49,11 @@ export function ExhibitPage(props: ExhibitPageProps) {
 			)}
 		</Layout>
 	);
+}
+
+/** Whether nothing is handed out of what could be copied: several brought it and blacked out other parts. */
+function isHeldApart({ others, picture }: ExhibitFileView): boolean {
+	return others === "nothing" && picture !== null;
 }
 
 /** The copy that was just made: what it shows, and whether others get it. */

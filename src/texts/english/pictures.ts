@@ -35,6 +35,8 @@ export const pictures = {
 	"picture.others.original": "The original.",
 	"picture.others.nothing":
 		"Nothing. From this file place, device and time cannot be taken out, so it is handed out only where whoever brought it agrees.",
+	"picture.others.apart":
+		"Nothing. Several people brought this file, and each blacked out another part: no copy hides both. It is handed out again once they choose the same copy, or all but one take their choice back.",
 	"picture.yours": "You brought it: you have the original, and say what others get.",
 	"picture.not-yours": "Someone else brought it. What you see here is what they hand out.",
 	"picture.download-original": "Download the original",

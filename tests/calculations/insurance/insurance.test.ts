@@ -125,6 +125,26 @@ describe("properties", () => {
 			}),
 		);
 	});
+	it("a deductible that is the greater gamble makes insurance worth nothing to anyone, never less", () => {
+		const offer = { value: eur(1200), damageProbability: 0.1, capAmount: eur(1200), recoveryProbability: 1 };
+		const premiums = [{}, { riskAversion: 0.001 }, { relativeRiskAversion: 2, wealth: eur(5000) }].map(
+			(aversion) => of({ ...offer, deductible: eur(100), ...aversion }).maximumPremium,
+		);
+		expect(premiums).toEqual([eur(0), eur(0), eur(0)]);
+	});
+	it("what cannot happen costs nothing, though it were all that there is", () => {
+		const never = { value: eur(1200), damageProbability: 0, wealth: eur(1200), relativeRiskAversion: 2 };
+		expect(of(never)).toMatchObject({ maximumPremium: eur(0), certaintyEquivalent: eur(1200) });
+	});
+	it("without any aversion, of either kind, it says that it reckons as the risk-neutral do", () => {
+		const saysNeutral = (aversion: Partial<InsuranceInput>) =>
+			insurance({ value: eur(1200), damageProbability: 0.1, ...aversion }).cautions.some(
+				({ sentence }) => sentence === "insurance.neutral",
+			);
+		const relative = (relativeRiskAversion: number) => ({ relativeRiskAversion, wealth: eur(5000) });
+		expect([{}, { riskAversion: 0 }, relative(0)].map(saysNeutral)).toEqual([true, true, true]);
+		expect([{ riskAversion: 0.001 }, relative(0.5)].map(saysNeutral)).toEqual([false, false]);
+	});
 	it("an aversion that no number holds is not assessed; nothing left to insure is said", () => {
 		expect(insurance({ value: eur(1200), damageProbability: 0.01, riskAversion: 1 })).toMatchObject({
 			reason: { code: "aversion-too-great" },

@@ -65,6 +65,20 @@ describe("a shock beyond the design", () => {
 		expect(key(of(hit({}, outside)))).toEqual(["present", "recorded-drop"]);
 	});
 
+	it("is that of the greatest of several, whatever their order", () => {
+		const more = (...peaks: number[]) => {
+			const impacts = peaks.map((peakGn, place) => ({ ...HARD, peakGn, impactNumber: place + 1 }));
+			return of({ ...QUIET, eventsFound: 3, impacts })?.says.values?.impact;
+		};
+		expect([more(60, 103.3, 40), more(103.3, 60, 40), more(40, 60, 103.3)]).toEqual([2, 1, 3]);
+	});
+
+	it("is present by the board's own response, though its peak stayed below the limit; on the item alone", () => {
+		const response = { peak: "below", drop: "below", isBeyondBoard: true } as const;
+		expect(key(of(hit(response)))).toEqual(["present", "recorded-board"]);
+		expect(key(of(hit(response, { place: "on-outer-box" })))).toEqual(["unknown", "recorder-silent-place"]);
+	});
+
 	it("counts what gaps, slow sampling or a part of the way leave, since it was seen", () => {
 		const partial = { gaps: 54, slowestHz: 1, span: { startsMs: 15 * HOUR_MS, endsMs: 30 * HOUR_MS } };
 		expect(of(hit({}, partial))?.state).toBe("present");
@@ -76,6 +90,8 @@ describe("a shock beyond the design", () => {
 
 	it.each([
 		["at the border of the way, by its clock at its worst", hit({ atMs: WAY.startsMs + 60_000 }), "elsewhere"],
+		["at its other border", hit({ atMs: WAY.endsMs - 60_000 }), "elsewhere"],
+		["just outside it", hit({ atMs: WAY.startsMs - 60_000 }), "elsewhere"],
 		["with figures that reach to both sides", hit({ peak: "not-decided", drop: "not-decided" }), "open"],
 		["where nothing may be compared", hit({ peak: "not-comparable", drop: "not-comparable" }), "open"],
 		["without a clock", hit({}, { span: null }), "clock"],
@@ -97,6 +113,8 @@ describe("no shock beyond the design", () => {
 	it("is told of a whole way on the item, and not of what lay before or after it", () => {
 		expect(key(of(QUIET))).toEqual(["absent", "recorded-none"]);
 		expect(key(of(hit({ atMs: 9 * HOUR_MS })))).toEqual(["absent", "recorded-none"]);
+		const bare = { fullScaleGn: PACK.limitGn, thresholdGn: PACK.limitGn, slowestHz: 500 };
+		expect(key(of({ ...QUIET, ...bare })), "just enough of each").toEqual(["absent", "recorded-none"]);
 	});
 
 	it.each([
@@ -105,7 +123,7 @@ describe("no shock beyond the design", () => {
 		["axes", { axesSeen: 1 }],
 		["part", { span: { startsMs: 9 * HOUR_MS, endsMs: WAY.endsMs } }],
 		["gaps", { gaps: 1 }],
-		["slow", { slowestHz: 100 }],
+		["slow", { slowestHz: 499 }],
 		["slow", { slowestHz: Number.NaN }],
 		["range", { fullScaleGn: null }],
 		["range", { fullScaleGn: 16 }],
@@ -122,6 +140,8 @@ describe("no shock beyond the design", () => {
 			"unknown",
 			"recorder-silent-open",
 		]);
+		const atBorder = hit({ atMs: WAY.startsMs + 60_000 });
+		expect(key(of(QUIET, atBorder))).toEqual(["unknown", "recorder-silent-elsewhere"]);
 		expect(of(QUIET, hit({}))).toMatchObject({ state: "present", recordingNumber: 2 });
 		expect(of(null, QUIET)).toMatchObject({ state: "absent", recordingNumber: 2 });
 	});

@@ -2,7 +2,10 @@
 import ICAL from "ical.js";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { claimCalendar } from "../../../src/operations/claims/claim-calendar.ts";
-import { readLegClaim } from "../../../src/operations/claims/leg-claim.ts";
+import { legClaim, readLegClaim } from "../../../src/operations/claims/leg-claim.ts";
+import { readConsignment } from "../../../src/operations/orders/consignments.ts";
+import { readOrder } from "../../../src/operations/orders/read-orders.ts";
+import type { SealedRecord } from "../../../src/operations/records/record-views.ts";
 import { customerScene, type Scene } from "../../pages/customer-scene.ts";
 import { type TestApp, testApp } from "../../setup/test-app.ts";
 
@@ -30,6 +33,34 @@ async function note(noted: object) {
 const period = (claim: { periods: { ruleId: string }[] }, id: string) =>
 	claim.periods.find(({ ruleId }) => ruleId === id) as Record<string, unknown> | undefined;
 const caller = () => ({ kind: "account", accountId: shop.accountId, via: "token" }) as const;
+
+describe("the mass that a limit is computed from", () => {
+	const noted = async (facts: object, ...masses: readonly (object | undefined)[]) => {
+		const order = await readOrder(shop.deps, caller(), scene.orderId);
+		const leg = await readConsignment(shop.deps, caller(), scene.legId);
+		const records = (["departure", "arrival"] as const).map((stage, place) => ({
+			view: { consignmentId: leg.id, stage, supersededBy: null },
+			statement: {
+				stage,
+				observed: { at: "2025-03-04T10:00:00.000Z", offsetMinutes: 60 },
+				parcel: { mass: masses[place] },
+			},
+		}));
+		const changed = { ...leg, facts: { ...leg.facts, ...facts } };
+		return (await legClaim(shop.deps, order, changed, records as unknown as SealedRecord[])).cover.massKg;
+	};
+	const kg = (value: number) => ({ value, unit: "kg" });
+	it("is as noted for the carrier, else as weighed at departure, else at arrival", async () => {
+		expect(await noted({ parcelMassKg: 2 }, kg(3), kg(4))).toBe(2);
+		expect(await noted({}, kg(3), kg(4))).toBe(3);
+		expect(await noted({}, undefined, kg(4))).toBe(4);
+		expect(await noted({}, undefined, undefined)).toBeNull();
+	});
+	it("is no number in another unit, and none that a parcel cannot have: older records may hold them", async () => {
+		expect(await noted({}, { value: 5, unit: "V" }, kg(4))).toBe(4);
+		expect(await noted({}, kg(0), kg(-1))).toBeNull();
+	});
+});
 
 describe("the dates of a claim", () => {
 	it("are suggested from the order before anyone notes anything", async () => {

@@ -88,6 +88,23 @@ describe("the draft", () => {
 		expect(said("Hand-over")).toContain("The carrier edition of the report tells it.");
 		expect(said("A report by someone independent")).not.toContain("carrier edition");
 		expect(held("A report by someone independent")).toBe("not held here");
+		// The edition tells of such photos, but there are none.
+		expect(said("Damage on arrival")).not.toContain("carrier edition");
+	});
+	it("has its times held once a notice is kept with what shows its sending, and not before", async () => {
+		const keep = async (proof: object) => {
+			const notice = { language: "en", text: "It came damaged.", sentOn: "2026-03-09", sentBy: "e-mail", ...proof };
+			const kept = await shop.ask("POST", `/api/v1/consignments/${scene.legId}/notices`, notice);
+			expect(kept.statusCode, kept.body).toBe(201);
+			return /Times of delivery[^<]*<strong>([^<]*)/.exec((await shop.ask("GET", path())).body)?.[1];
+		};
+		expect(await keep({})).toBe("held here in part");
+		expect(await keep({ proofOfSending: "Mail of 9 March, 10:02" })).toBe("held here");
+	});
+	it("says of the goods what someone chose, not what the box alone suggests", async () => {
+		const onlyBox = "The fault of the goods themselves shows in use alone.";
+		expect(await draft({})).toContain(onlyBox);
+		expect(await draft({ damage: "apparent" })).not.toContain(onlyBox);
 	});
 	it("is not for a reader", async () => {
 		const link = (await shop.ask("POST", "/api/v1/links", { scope: "reader", orderId: scene.orderId })).json();

@@ -59,6 +59,10 @@ describe("a notice", () => {
 		const receipt = { receivedOn: "2026-03-11", proofOfReceipt: "Signed on the slip" };
 		const early = await ask("owner", "POST", `/api/v1/notices/${id}/receipt`, { receivedOn: "2026-03-08" });
 		expect(early.json().errors).toMatchObject([{ path: "/receivedOn", code: "before-sending" }]);
+		const sameDay = await ask("owner", "POST", `/api/v1/notices/${(await keep()).id}/receipt`, {
+			receivedOn: NOTICE.sentOn,
+		});
+		expect(sameDay.json()).toMatchObject({ receivedOn: NOTICE.sentOn });
 		const noted = await ask("owner", "POST", `/api/v1/notices/${id}/receipt`, receipt);
 		expect(noted.json()).toMatchObject({ id, ...NOTICE, ...receipt });
 		expect((await ask("owner", "POST", `/api/v1/notices/${id}/receipt`, receipt)).statusCode).toBe(409);
@@ -118,6 +122,9 @@ describe("a notice", () => {
 			const refused = await ask("repairer", "POST", path(), { ...NOTICE, sendingFile });
 			expect(refused.json().errors).toMatchObject([{ path: "/sendingFile", code: "no-sealed-file" }]);
 		}
+		const unsealed = { receivedOn: "2026-03-11", receiptFile: sha256 };
+		const notReceipt = await ask("owner", "POST", `/api/v1/notices/${(await keep()).id}/receipt`, unsealed);
+		expect(notReceipt.json().errors).toMatchObject([{ path: "/receiptFile", code: "no-sealed-file" }]);
 		const content = {
 			observedAt: "2026-03-10T10:00:00+01:00",
 			state: "good",

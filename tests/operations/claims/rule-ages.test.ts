@@ -26,6 +26,13 @@ it("has what was recalled first, then what has no date, then the oldest state; t
 	const dates = ages.filter(({ rests }) => rests === "old" || rests === "read").map(({ readOn }) => readOn ?? "");
 	expect(dates).toEqual([...dates].sort());
 	expect(dates[0]).toBe("2017-05-10");
+	// A limit of the same document was read in the same copy.
+	const cmr = ages.filter(({ regime }) => regime === "cmr");
+	const ofRules = cmr.find(({ ruleId }) => ruleId === "CMR-DMG-CONCEALED");
+	expect(cmr.find(({ ruleId }) => ruleId === null)).toMatchObject({
+		document: ofRules?.document,
+		readOn: ofRules?.readOn,
+	});
 });
 
 it("calls a text old after three years", () => {

@@ -7,6 +7,9 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { fileOf } from "../../../src/operations/dossier/dossier-file.ts";
 import { storedZip, zipBytes } from "../../../src/operations/dossier/stored-zip.ts";
 import { sha256Hex } from "../../../src/records/canonical.ts";
+import { readStoredZip } from "../../../src/records/verify/dossier/stored-zip.ts";
+import { Unreadable } from "../../../src/records/verify/finding.ts";
+import { sourceOn } from "../../setup/far-zip.ts";
 import { lacks, runTool } from "../../setup/tools.ts";
 
 const files = [
@@ -51,4 +54,22 @@ it.skipIf(lacks("unzip"))("names the same times in every time zone", () => {
 		const { stdout } = spawnSync("unzip", ["-Z", "-T", "bag.zip"], { cwd: folder, env: { ...process.env, TZ: zone } });
 		expect(stdout.toString()).toContain("20260302.235958");
 	}
+});
+it.each([
+	[["bag/a", "bag/a"], "the same name twice"],
+	[["../a"], "a way out of the folder"],
+	[["bag/../../a"], "a way out of the folder, further on"],
+	[["/a"], "a place of the whole machine"],
+	[["bag//a"], "an empty part"],
+	[["bag/.a"], "a hidden file"],
+	[["bag\\a"], "another system's separator"],
+	[["a".repeat(501)], "no end"],
+])("is refused by the verifier with names %j: %s", async (paths) => {
+	const zip = storedZip(
+		paths.map((path) => fileOf(path, "x")),
+		TIME,
+	);
+	const refused = await readStoredZip(sourceOn(zip)).catch((error: unknown) => error);
+	expect(refused).toBeInstanceOf(Unreadable);
+	expect(refused).toMatchObject({ details: { why: { sentence: "verify.zip-name" } } });
 });

@@ -1,7 +1,7 @@
 /** What each kind of mail says and when it is needless. Texts are composed through the API where one copies them, and sent to a server that only keeps them. */
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { queueNotices } from "../../../src/operations/mail/notice-mails.ts";
-import { queuePeriods } from "../../../src/operations/mail/period-mails.ts";
+import { concernsOwner, queuePeriods } from "../../../src/operations/mail/period-mails.ts";
 import { type GiveToServer, sendDueMail } from "../../../src/operations/mail/send-due-mail.ts";
 import type { Envelope } from "../../../src/operations/mail/smtp-sender.ts";
 import { verifyReceipt } from "../../../src/records/verify/verify-receipt.ts";
@@ -50,6 +50,9 @@ describe("the code of a link", () => {
 		}
 		await scene.queue({ kind: "code", linkId: link.id, to: "other@quist.example" });
 		expect((await ask("mails", { kind: "link", linkId: link.id, to: "Other@quist.example" })).statusCode).toBe(400);
+		const second = await scene.makeLink();
+		await scene.queue({ kind: "code", linkId: second.id, to: "Third@quist.example" });
+		expect((await ask("mails", { kind: "link", linkId: second.id, to: "third@quist.example" })).statusCode).toBe(400);
 		const [mail] = await send();
 		expect(taken[0]?.envelope.to).toBe("other@quist.example");
 		expect(mail?.text).not.toMatch(/\/l\//);
@@ -239,7 +242,9 @@ describe("a date of a claim, told to the owner,", () => {
 		expect(addresses(await send(at(2)))).toEqual([SHOP_MAIL]);
 		await shop.db.database.query("DELETE FROM mail");
 		await queuePeriods(at(2));
-		expect(toOwner(await send(at(2)))).toEqual([]);
+		taken = [];
+		// What they agreed between them ends no claim against the carrier: the shop hears of it all the same.
+		expect(addresses(await send(at(2)))).toEqual([SHOP_MAIL]);
 		await step({ act: "reopens", proposalId }, shopSays);
 		await queuePeriods(at(2));
 		expect(toOwner(await send(at(2)))).toHaveLength(1);
@@ -250,6 +255,47 @@ describe("a date of a claim, told to the owner,", () => {
 		await queuePeriods(at(2));
 		expect(toOwner(await send(at(2)))).toHaveLength(1);
 	});
+});
+
+it("a date is told on its last day, and not after it", async () => {
+	const { at } = await legWithDates();
+	await queuePeriods(at(-1));
+	expect(await states()).toEqual([]);
+	await queuePeriods(at(0));
+	expect(await states()).toEqual(["queued", "queued"]);
+});
+
+it("the dates of a leg that cannot be read keep no other's from being told", async () => {
+	const { at } = await legWithDates();
+	scene = await mailScene(shop);
+	await legWithDates();
+	const failed: { readonly leg: string }[] = [];
+	let asked = 0;
+	const now = () => {
+		asked += 1;
+		if (asked === 1) throw new Error("no clock");
+		return at(2).now();
+	};
+	const log = { ...shop.deps.log, error: (facts: { leg: string }) => failed.push(facts) };
+	await queuePeriods({ ...shop.deps, now, log: log as unknown as typeof shop.deps.log });
+	expect(failed).toHaveLength(1);
+	expect(asked).toBeGreaterThan(1);
+});
+
+it("a date concerns the owner who sends; who receives, unless the text gives the claim or the inquiry to the sender alone", () => {
+	const order = { owner: { id: "pty_o" } } as unknown as Parameters<typeof concernsOwner>[0];
+	const of = (consignorId: string, form: string, consequence = "presumption", who = "sender-unless-waived") => {
+		const claim = { consignorId, claimants: { who } } as unknown as Parameters<typeof concernsOwner>[1];
+		return concernsOwner(order, claim, { form, consequence } as unknown as Parameters<typeof concernsOwner>[2]);
+	};
+	expect(["writing", "inquiry", "court-action"].map((form) => of("pty_o", form))).toEqual([true, true, true]);
+	expect(of("pty_s", "writing")).toBe(true);
+	expect(of("pty_s", "inquiry", "presumption", "sender-or-consignee")).toBe(false);
+	for (const form of ["court-action", "written-claim-with-amount"]) {
+		expect(of("pty_s", form)).toBe(false);
+		expect(of("pty_s", form, "presumption", "sender-or-consignee")).toBe(true);
+	}
+	expect(of("pty_s", "writing", "time-bar")).toBe(false);
 });
 
 describe("the owner's language", () => {

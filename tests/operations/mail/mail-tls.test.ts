@@ -116,6 +116,11 @@ it("a mail that a wrong certificate held back goes once the certificate is trust
 	expect(servers.starttls.taken()).toHaveLength(1);
 });
 
+it("where the shop says that the line needs no protection, none is tried, though the server offers it", async () => {
+	expect(await tried("selfSigned", { tls: "none" })).toMatchObject({ outcome: "sent", state: "sent" });
+	expect(servers.selfSigned.taken()[0]).toMatchObject({ to: OWNER_MAIL, envelope: { secure: false } });
+});
+
 it("roots are read when the service starts; a file that holds none stops the start with its name", async () => {
 	const folder = certificates.of("localhost", "authority");
 	const settings = (SMTP_CA: string) => readSettings({ SMTP_URL: "smtp://x", MAIL_FROM: "a@b.example", SMTP_CA });

@@ -40,6 +40,16 @@ describe.each(LANGUAGES)("the summary in %s", (language) => {
 		expect(shownWith(Array.from({ length: 8 }, () => "y"))).toEqual(["00", "01", "10", "11"]);
 	});
 
+	it("tells four sentences of a kind, and counts the others", () => {
+		const kind = {
+			title: "report.comparison-certain",
+			sentences: ["1", "2", "3", "4", "5", "6", "7"],
+			first: 2,
+		} as const;
+		const [, told] = sentencesOnOnePage([kind], { sentences: [], cells: [] }, speaker).map(textsOf);
+		expect(told).toEqual(["1", "2", "3", "4", say("report.summary-more", { count: 3 })]);
+	});
+
 	it("never has more lines than the page, and says how many sentences it leaves for later", () => {
 		fc.assert(
 			fc.property(sentences, sentences, sentences, (certain, placed, uncertain) => {

@@ -130,6 +130,13 @@ describe("a settlement", () => {
 		const agreed = await taken(sides, "owner", { act: "assents", proposalId, text: "Agreed." });
 		expect(agreed).toMatchObject({ status: "agreed", agreedId: proposalId });
 		expect(agreed.steps.map(({ state }: { state: string | null }) => state)).toEqual(["agreed", "lapsed", null]);
+		// Its arrival is still a draft: the shop's list has it among what is settled and what waits.
+		const isListed = async (standing: string) => {
+			const page = await shop.app.inject({ url: `/?standing=${standing}`, headers: { cookie: shop.sessionCookie } });
+			return page.body.includes(`href="/orders/${sides.scene.orderId}"`);
+		};
+		const standings = ["settled", "attention", "other"];
+		expect(await Promise.all(standings.map(isListed))).toEqual([true, true, false]);
 		const assentId = lastId(agreed);
 		const receipt = await sides.as("owner", "GET", `/sealed/${assentId}/receipt`);
 		const { outcome, checks } = verifyReceipt(Buffer.from(receipt.rawPayload));
