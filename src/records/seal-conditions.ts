@@ -48,6 +48,10 @@ export function shortcomings(
 		if (unit !== "kg" || !(value > 0)) add("/parcel/mass", "not-a-mass");
 		else if (!(value <= PARCEL_MOST_KG)) add("/parcel/mass", "parcel-too-heavy");
 	}
+	const temperature = content.parcel?.temperature;
+	if (temperature !== undefined && toReadingUnit(temperature.value, temperature.unit).unit !== "degC") {
+		add("/parcel/temperature", "not-a-temperature");
+	}
 	found.push(...timeShortcomings(content, known.times, now));
 
 	const seen = new Set<string>();

@@ -39,7 +39,7 @@ export interface Setting {
 // Its types speak of another form of module than the one that Node loads.
 const bidi = (bidiFactory as unknown as () => Bidi)();
 const SOFT_HYPHEN = "\u00ad";
-/** Letters that are written from right to left, in the ranges that `texts/isolated.ts` sets apart. */
+/** Letters that are written from right to left; beyond U+FFFF none, since neither our fonts nor bidi-js know those. */
 const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/;
 
 /** A stretch of a text, from `start` to `end`. */

@@ -169,6 +169,8 @@ export const faults = {
 	"bad.delivered-before-dispatched.mend": "Mend one of the two times; both are given on one clock.",
 	"bad.parcel-too-heavy": "A parcel of more than 1000 kg is not taken.",
 	"bad.parcel-too-heavy.mend": "Check the number and its unit.",
+	"bad.not-a-temperature": "This is no temperature.",
+	"bad.not-a-temperature.mend": "Give a number in °C, or leave it out.",
 	"bad.not-a-mass": "This is no mass that a parcel can have.",
 	"bad.not-a-mass.mend": "Give a number above 0 with kg, g, lb or oz, or leave it out.",
 	"bad.no-identity": "Nothing says which item this is.",

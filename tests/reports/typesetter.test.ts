@@ -1,8 +1,8 @@
 /** Where the parts of a line are painted. Own expectations; a font's ascent is what its file says. */
 import { expect, it } from "vitest";
 import { readFaces } from "../../src/reports/fonts.ts";
-import { paintLine } from "../../src/reports/paint-line.ts";
 import type { Line, Piece } from "../../src/reports/set-lines.ts";
+import { Typesetter } from "../../src/reports/typesetter.ts";
 
 const faces = readFaces(() => {});
 const piece = (text: string, width: number, isRightToLeft = false): Piece => ({
@@ -23,7 +23,7 @@ function painted(line: Line) {
 			told.push([text, x, y, features]),
 	};
 	const place = { x: 50, y: 100, width: 200 };
-	paintLine(doc as unknown as PDFKit.PDFDocument, line, place, { font: "text", size: 10 } as never, faces);
+	new Typesetter(doc as unknown as PDFKit.PDFDocument, faces, undefined).paint(line, place, { font: "text", size: 10 });
 	return told;
 }
 const BASE = 100 + 10 * faces("text").ascent;
