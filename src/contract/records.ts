@@ -213,8 +213,9 @@ export const recordView = z.strictObject({
 			by: z.string(),
 			fingerprint: sha256,
 			leafSha256: sha256,
-			/** Whether the device of the party that sealed it has signed its entry. */
+			/** Whether a device that used the link through which it was sealed has signed its entry, and when. */
 			partySigned: z.boolean(),
+			partySignedAt: z.string().nullable(),
 			statement: jsonObject,
 		})
 		.nullable(),
