@@ -144,6 +144,8 @@ export const recordContent = z.strictObject({
 			mass: typedQuantity.optional(),
 			temperature: typedQuantity.optional(),
 			temperatureBasis: z.enum(TEMPERATURE_BASES).optional(),
+			/** When temperature and `setUp.ambient` were last changed. Noted by the service, whatever is sent; never sealed. */
+			temperaturesNotedAt: dateTime.optional(),
 			outerDamage: z.enum(OUTER_DAMAGE).optional(),
 			sealsIntact: z.boolean().optional(),
 			indicatorTripped: z.boolean().optional(),

@@ -227,6 +227,32 @@ describe("saving step by step", () => {
 		expect(forged.headers["content-type"]).toContain("text/html");
 	});
 
+	it("counts a wait without a time in hand from the entry of the temperatures, which other saves do not move", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const cold = { "setUp.ambient": "20", "setUp.ambient.unit": "degC", "parcel.temperature": "-5" };
+		const noted = async () =>
+			((await me.content()) as { parcel?: { temperaturesNotedAt?: string } }).parcel?.temperaturesNotedAt ?? "";
+		await me.post("wait", { ...cold, "parcel.temperature.unit": "degC" });
+		const at = await noted();
+		expect((await me.get(`/guided/${made.recordId}/wait`)).body).toContain("when you entered the temperatures");
+		await me.post("wait", { ...cold, "parcel.temperature.unit": "degC", "setUp.humidity": "40" });
+		await me.post("parcel-closed", { "parcel.outerDamage": "none-seen" });
+		expect(await noted()).toBe(at);
+		const { content, version } = (await shop.ask("GET", `/api/v1/records/${made.recordId}`)).json();
+		const sent = { ...content, parcel: { ...content.parcel, temperaturesNotedAt: "2020-01-01T00:00:00Z" } };
+		const saved = await shop.app.inject({
+			method: "PUT",
+			url: `/api/v1/records/${made.recordId}`,
+			headers: { cookie: me.cookie, "if-match": `"v${version}"` },
+			payload: sent,
+		});
+		expect(saved.statusCode, saved.body).toBe(200);
+		expect(await noted()).toBe(at);
+		await me.post("wait", { ...cold, "parcel.temperature": "-6", "parcel.temperature.unit": "degC" });
+		expect(Date.parse(await noted())).toBeGreaterThan(Date.parse(at));
+	});
+
 	it("warns of another serial number, and of a stop sign on every later step", async () => {
 		const made = await scene();
 		const me = await enter(made);

@@ -164,7 +164,8 @@ export const arrival = {
 	"arrival.wait-why-unsure":
 		"By what you entered, the parcel is at least 3 °C warmer than the dew point of your room, {dewPointDegC} °C. As the temperature is a guess, or wetness was seen, it stays shut for four hours all the same.",
 	"arrival.wait-counted-from": "Counted from {time}, when the parcel came into your hands.",
-	"arrival.wait-counted-from-now": "Counted from {time}, when you saved this. You gave no time for having it in hand.",
+	"arrival.wait-counted-from-entry":
+		"Counted from {time}, when you entered the temperatures. You gave no time for having it in hand.",
 	"arrival.wait-humidity-assumed": "You gave no humidity; counted with {percent} % (our choice).",
 	"arrival.wait-careful":
 		"The wait cannot be worked out from this. To be on the careful side, leave the parcel closed for 12 hours, and switch the board on after 14 hours at the earliest (our choice). Wet, inside or outside: do not switch it on at all.",
