@@ -294,14 +294,19 @@ describe("saving step by step", () => {
 		});
 		expect(await me.content()).toMatchObject({ state: "does-not-start" });
 		for (const body of await pages()) {
-			expect(body).toContain("Do not switch it on again");
-			expect(body).toContain("Not as it should be: No cracks. That counts as a stop sign");
+			// Nobody told that it had power.
+			expect(body).toContain("Do not switch it on.</strong>");
+			expect(body).toContain("For “No cracks”, what you found is not as it should be. That counts as a stop sign");
+			expect(body).not.toMatch(/Before you switch it on|Switching it on for the first time|Not as it should be:/);
 			expect(body).not.toMatch(
 				/Try it now|Switch on, keep|Change one thing at a time|Do what you can|second computer of another/,
 			);
 		}
 		const [, after, checks] = await pages();
 		expect(after).toContain("The board gets no power now");
+		for (const body of [after, checks]) expect(body).toMatch(/<details><summary>Checks that need power: [1-9]/);
+		expect(checks).toContain("That is never held against you");
+		expect(checks).not.toMatch(/turning fans|hot enough to burn/);
 		for (const body of [after, checks])
 			expect(body).toMatch(/<option selected value="stop-sign"|<option value="stop-sign" selected/);
 	});
