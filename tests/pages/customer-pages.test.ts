@@ -305,7 +305,7 @@ describe("saving step by step", () => {
 		const [, after, checks] = await pages();
 		expect(after).toContain("The board gets no power now");
 		for (const body of [after, checks]) expect(body).toMatch(/<details><summary>Checks that need power: [1-9]/);
-		expect(checks).toContain("That is never held against you");
+		expect(checks).toContain("that is never held against you");
 		expect(checks).not.toMatch(/turning fans|hot enough to burn/);
 		for (const body of [after, checks])
 			expect(body).toMatch(/<option selected value="stop-sign"|<option value="stop-sign" selected/);

@@ -21,10 +21,13 @@ export function powerStop(facts: PowerFacts): "sign" | "cell" | "wet" | null {
 	return facts.firstPowerOn?.wetnessSeen === true ? "wet" : null;
 }
 
-/** Whether it is on record that the board had power: its first time was told of, or it was tried how it starts. */
+/**
+ * Whether it is on record that the board had power: before the first try told of, or when it was tried how it starts. That
+ * a try is the first says nothing, since it may be answered of one that never came.
+ */
 export function hadPower({ firstPowerOn, readings = [] }: PowerFacts): boolean {
 	const wasTried = ({ check, trials = 0 }: PointReading) => check.startsWith("starts-") && trials > 0;
-	return firstPowerOn?.firstAttemptEver !== undefined || readings.some(wasTried);
+	return firstPowerOn?.firstAttemptEver === false || readings.some(wasTried);
 }
 
 /** Ids of the checks whose results mean a stop. */

@@ -270,7 +270,7 @@ export const arrival = {
 	"arrival.checks.none": "There is nothing in the list for this kind of board that can be checked without instruments.",
 	"arrival.checks.stopped-title": "What was tested until now",
 	"arrival.checks.left":
-		"The checks in this list need power, or may need it: after the stop they count as not tested. That is never held against you. Open the list only to note what was tested before.",
+		"The checks in this list need power, or may need it. After the stop they count as not tested, and that is never held against you.",
 	"arrival.checks.left-list": "Checks that need power: {count}",
 	"arrival.checks.stopped":
 		"Nothing that needs power is done any more. What you have not tested until now stays not tested; change only what was tested before you noticed it.",
