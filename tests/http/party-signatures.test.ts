@@ -3,6 +3,7 @@
  * what was sealed is verified by `records/verify/`, which has its curve from another library (ECDSA P-256, FIPS 186-5).
  */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openPool } from "../../src/database/pool.ts";
 import { verifyReceipt } from "../../src/records/verify/verify-receipt.ts";
 import { customerScene, type Scene } from "../pages/customer-scene.ts";
 import { entriesIn } from "../setup/receipt-entries.ts";
@@ -140,5 +141,30 @@ describe("a device's signature", () => {
 		expect(refused.statusCode).toBe(400);
 		expect(refused.json().errors).toMatchObject([{ path: "/leafSha256", code: "not-done-just-now" }]);
 		expect((await send(await signatureOf(leaf), scene.link.id, { cookie: first })).statusCode).toBe(204);
+	});
+
+	it("is asked for within ten minutes, and no longer", async () => {
+		scene = await customerScene(shop);
+		cookie = await enter();
+		const owner = openPool(shop.db.superuserUrl, { maxConnections: 1 });
+		try {
+			// Entering and entry are made older behind the log's back, since its clock is the database's.
+			await owner.query("ALTER TABLE sealed_entry DISABLE TRIGGER ALL");
+			const age = async (minutes: number) => {
+				const ago = `clock_timestamp() - interval '${minutes} minutes'`;
+				await owner.query(`UPDATE link_session SET created_at = ${ago} WHERE link_id = $1`, [scene.link.id]);
+				await owner.query(
+					`UPDATE sealed_entry SET sealed_at = ${ago} WHERE index = (SELECT max(index) FROM entry_projection WHERE subject = $1)`,
+					[scene.link.id],
+				);
+				return (await shop.app.inject({ url: `/guided/${scene.recordId}/wait`, headers: { cookie } })).body;
+			};
+			expect(await age(9)).toContain("data-leaves=");
+			expect(await age(11)).not.toContain("data-leaves=");
+			const refused = await send(await signatureOf(await leafOf("link-used")));
+			expect(refused.json().errors).toMatchObject([{ code: "not-done-just-now" }]);
+		} finally {
+			await owner.close();
+		}
 	});
 });
