@@ -14,4 +14,6 @@ export type Caller =
 			readonly partyId: string | null;
 			/** After expiry nothing new may be begun; a started draft may still be sealed for 72 hours. */
 			readonly expired: boolean;
+			/** When the device that calls entered the link. */
+			readonly enteredAt: Date;
 	  };

@@ -22,7 +22,9 @@ export async function callerBySession(database: Queryable, token: string, now: D
 /** The link behind a link session's cookie; null once it is revoked, or expired for longer than the grace. */
 export async function callerByLinkSession(database: Queryable, token: string, now: Date): Promise<Caller | null> {
 	const link = await linkBySession(database, tokenHash(token), now);
-	return link === null || link.revoked_at !== null || isOver(link, now) ? null : callerOfLink(link, now);
+	return link === null || link.revoked_at !== null || isOver(link, now)
+		? null
+		: callerOfLink(link, link.entered_at, now);
 }
 
 /** Whether a link opens nothing any more. */
@@ -31,7 +33,7 @@ export function isOver(link: LinkRow, now: Date): boolean {
 	return !(now.getTime() <= link.expires_at.getTime() + grace);
 }
 
-function callerOfLink(link: LinkRow, now: Date): Caller {
+function callerOfLink(link: LinkRow, enteredAt: Date, now: Date): Caller {
 	return {
 		kind: "link",
 		linkId: link.id,
@@ -40,5 +42,6 @@ function callerOfLink(link: LinkRow, now: Date): Caller {
 		recordId: link.record_id,
 		partyId: link.party_id,
 		expired: !(now.getTime() <= link.expires_at.getTime()),
+		enteredAt,
 	};
 }

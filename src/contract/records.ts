@@ -144,6 +144,8 @@ export const recordContent = z.strictObject({
 			mass: typedQuantity.optional(),
 			temperature: typedQuantity.optional(),
 			temperatureBasis: z.enum(TEMPERATURE_BASES).optional(),
+			/** When temperature and `setUp.ambient` were last changed. Noted by the service, whatever is sent; never sealed. */
+			temperaturesNotedAt: dateTime.optional(),
 			outerDamage: z.enum(OUTER_DAMAGE).optional(),
 			sealsIntact: z.boolean().optional(),
 			indicatorTripped: z.boolean().optional(),
@@ -213,8 +215,9 @@ export const recordView = z.strictObject({
 			by: z.string(),
 			fingerprint: sha256,
 			leafSha256: sha256,
-			/** Whether the device of the party that sealed it has signed its entry. */
+			/** Whether a device that used the link through which it was sealed has signed its entry, and when. */
 			partySigned: z.boolean(),
+			partySignedAt: z.string().nullable(),
 			statement: jsonObject,
 		})
 		.nullable(),

@@ -165,11 +165,16 @@ export async function linkByToken(database: Queryable, tokenSha256: string): Pro
 	return row ?? null;
 }
 
-export async function linkBySession(database: Queryable, tokenSha256: string, now: Date): Promise<LinkRow | null> {
-	const [row] = await database.query<LinkRow>(
-		`SELECT ${LINK_COLUMNS} FROM link WHERE id = (
-			SELECT link_id FROM link_session WHERE token_sha256 = $1 AND expires_at > $2
-		 )`,
+/** The link that a session is of, and when the session was begun. */
+export async function linkBySession(
+	database: Queryable,
+	tokenSha256: string,
+	now: Date,
+): Promise<(LinkRow & { readonly entered_at: Date }) | null> {
+	const [row] = await database.query<LinkRow & { readonly entered_at: Date }>(
+		`SELECT ${LINK_COLUMNS}, s.entered_at FROM link JOIN (
+			SELECT link_id, created_at AS entered_at FROM link_session WHERE token_sha256 = $1 AND expires_at > $2
+		 ) s ON s.link_id = link.id`,
 		[tokenSha256, now],
 	);
 	return row ?? null;

@@ -9,7 +9,8 @@ import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import { callerOf } from "../access/callers.ts";
 import type { OrderView } from "../contract/orders.ts";
-import { readLinkSignatures } from "../operations/access/party-signatures.ts";
+import type { RecordView } from "../contract/records.ts";
+import { leavesToSign } from "../operations/access/party-signatures.ts";
 import type { Deps } from "../operations/deps.ts";
 import { type CheckpointFacts, readCheckpointFacts } from "../operations/log/read-log.ts";
 import { say } from "../texts/say.ts";
@@ -34,10 +35,7 @@ export function registerLogMark(app: FastifyInstance, deps: Deps): void {
 		if (!isPage || caller.kind === "nobody") return;
 		const facts = await readCheckpointFacts(deps);
 		if (facts === null) return;
-		const device =
-			caller.kind === "link"
-				? { linkId: caller.linkId, leaves: (await readLinkSignatures(deps, caller.linkId)).unsigned }
-				: null;
+		const device = caller.kind === "link" ? { linkId: caller.linkId, leaves: await leavesToSign(deps, caller) } : null;
 		noted.set(request, { ...facts, device });
 	});
 }
@@ -110,11 +108,13 @@ export function LogFacts({ of }: { readonly of: OrderView }) {
 	);
 }
 
-/** Whether the device of the party that sealed a record signed it; the page's script fills it in where it signs now. */
-export function PartySignature({ signed }: { readonly signed: boolean }) {
-	return signed ? (
-		<span>{say("log.party-signed")}</span>
+/** Whether a device signed a sealed record, and when; the page's script fills it in where it signs that very entry now. */
+export function PartySignature({ sealed }: { readonly sealed: NonNullable<RecordView["sealed"]> }) {
+	return sealed.partySignedAt === null ? (
+		<span data-when-signed={say("log.device-signed-now")} data-leaf={sealed.leafSha256}>
+			{say("log.party-unsigned")}
+		</span>
 	) : (
-		<span data-when-signed={say("log.party-signed")}>{say("log.party-unsigned")}</span>
+		<span>{say("log.party-signed", { time: showTime(sealed.partySignedAt) })}</span>
 	);
 }

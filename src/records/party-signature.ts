@@ -1,14 +1,16 @@
 /**
- * A party's own signature of a log entry, made by a key that lives on the party's device and cannot leave it. Sealed by the
+ * A signature of a log entry by a key that lives on a device which used a link, and cannot leave it. Sealed by the
  * entry `party-signed`, whose subject is the link, as `handover-risk/party-signature/1`:
  *
  *   { "$format", "algorithm": "ecdsa-p256-sha256", "leafSha256": of the signed entry, "linkId",
  *     "publicKey": uncompressed point 04 ‖ x ‖ y, hex, "signature": r ‖ s, hex, over `signedText` }
  *
- * It shows that the same device signed, and nothing about who held it.
+ * It shows that a device which used the link signed, at the time of the entry `party-signed`; not that the signed entry was
+ * made with that device, and nothing about who held it.
  */
 import { createPublicKey, verify } from "node:crypto";
 import { canonicalBytes } from "./canonical.ts";
+import type { LoggedEntry } from "./receipt.ts";
 import { PARTY_SIGNATURE_FORMAT, signedText } from "./signed-text.ts";
 
 export interface PartySignature {
@@ -45,6 +47,15 @@ export function partySignatureBytes({ linkId, leafSha256, publicKey, signature }
 		publicKey,
 		signature,
 	});
+}
+
+/** When a device signed an entry, by the log's clock; null where none did. */
+export function signedAt(leafSha256: string, entries: readonly LoggedEntry[]): Date | null {
+	const signature = entries.find(
+		({ kind, statementBytes }) =>
+			kind === "party-signed" && statementBytes !== null && signedLeafOf(statementBytes) === leafSha256,
+	);
+	return signature?.time ?? null;
 }
 
 /** The leaf that a sealed signature is of. */

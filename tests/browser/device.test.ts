@@ -64,8 +64,10 @@ describe.skipIf(BROWSER_MISSING)("the reader's device", () => {
 		await expectSound(page);
 		await sealArrival();
 		await page.goto(`${base}/guided/${scene.recordId}/receipt`);
-		await textOf("dd", "the same device that holds the key signed it");
+		await textOf("dd", "this device, which used the link, has just signed this entry");
 		await expectSound(page);
+		await page.reload();
+		await textOf("dd", "a device that used the link signed this entry on ");
 		const answer = await context.request.get(`${base}/api/v1/records/${scene.recordId}/receipt`);
 		const receipt = await answer.body();
 		const { outcome, checks } = verifyReceipt(receipt);
@@ -89,6 +91,23 @@ describe.skipIf(BROWSER_MISSING)("the reader's device", () => {
 			};
 		})`);
 		expect(extractable).toEqual([false]);
+	});
+
+	it("does not sign what was sealed before it entered: an unsigned record stays so when another device looks", async () => {
+		await context.route("**/assets/device.js", (route) => route.abort());
+		await enter();
+		await sealArrival();
+		const other = await browser.newContext();
+		page = await other.newPage();
+		await page.goto(base + new URL(scene.link.url).pathname);
+		await page.fill("#code", scene.link.code);
+		await page.click("button:has-text('Open')");
+		await page.waitForURL("**/receipt");
+		// The script has run to its end: it looks at the log beside signing.
+		await textOf("#log-seen", "This device keeps this checkpoint");
+		await textOf("dd", "not signed by the party");
+		expect(await page.$("#device-signature")).toBeNull();
+		await other.close();
 	});
 
 	it("says that nothing is signed where it cannot keep a key, and lets the record be sealed", async () => {

@@ -74,7 +74,7 @@ describe("the comparison page", () => {
 			firstPowerOn: { stopSigns: ["smell-or-smoke"] },
 		});
 		const next = section(stopped, "What to do next");
-		expect(next).toContain("do not power the board again");
+		expect(next).toContain("give the board no power");
 		expect(next).not.toMatch(/second one|Try another part|add now/);
 		expect(stopped).not.toContain("A try in a second computer");
 	});
@@ -82,9 +82,11 @@ describe("the comparison page", () => {
 	it("takes a crack that was found for a stop sign that nobody ticked", async () => {
 		const found = { check: "visual-cracks", trials: 1, successes: 0 };
 		const page = await pageAfter({ ...SAME, state: "does-not-start", readings: [found, starts(0)] });
-		expect(section(page, "What is certain")).toContain("not as it should be: No cracks. That counts as a stop sign");
+		expect(section(page, "What is certain")).toContain(
+			"For “No cracks”, what was found on arrival is not as it should be. That counts as a stop sign",
+		);
 		const next = section(page, "What to do next");
-		expect(next).toContain("do not power the board again");
+		expect(next).toContain("give the board no power");
 		expect(next).not.toMatch(/second one|Try another part|add now/);
 		expect(page).not.toContain("A try in a second computer");
 		const powered = ORIGIN_TEST_RULES.filter(({ needsPower }) => needsPower);

@@ -227,6 +227,32 @@ describe("saving step by step", () => {
 		expect(forged.headers["content-type"]).toContain("text/html");
 	});
 
+	it("counts a wait without a time in hand from the entry of the temperatures, which other saves do not move", async () => {
+		const made = await scene();
+		const me = await enter(made);
+		const cold = { "setUp.ambient": "20", "setUp.ambient.unit": "degC", "parcel.temperature": "-5" };
+		const noted = async () =>
+			((await me.content()) as { parcel?: { temperaturesNotedAt?: string } }).parcel?.temperaturesNotedAt ?? "";
+		await me.post("wait", { ...cold, "parcel.temperature.unit": "degC" });
+		const at = await noted();
+		expect((await me.get(`/guided/${made.recordId}/wait`)).body).toContain("when you entered the temperatures");
+		await me.post("wait", { ...cold, "parcel.temperature.unit": "degC", "setUp.humidity": "40" });
+		await me.post("parcel-closed", { "parcel.outerDamage": "none-seen" });
+		expect(await noted()).toBe(at);
+		const { content, version } = (await shop.ask("GET", `/api/v1/records/${made.recordId}`)).json();
+		const sent = { ...content, parcel: { ...content.parcel, temperaturesNotedAt: "2020-01-01T00:00:00Z" } };
+		const saved = await shop.app.inject({
+			method: "PUT",
+			url: `/api/v1/records/${made.recordId}`,
+			headers: { cookie: me.cookie, "if-match": `"v${version}"` },
+			payload: sent,
+		});
+		expect(saved.statusCode, saved.body).toBe(200);
+		expect(await noted()).toBe(at);
+		await me.post("wait", { ...cold, "parcel.temperature": "-6", "parcel.temperature.unit": "degC" });
+		expect(Date.parse(await noted())).toBeGreaterThan(Date.parse(at));
+	});
+
 	it("warns of another serial number, and of a stop sign on every later step", async () => {
 		const made = await scene();
 		const me = await enter(made);
@@ -268,14 +294,19 @@ describe("saving step by step", () => {
 		});
 		expect(await me.content()).toMatchObject({ state: "does-not-start" });
 		for (const body of await pages()) {
-			expect(body).toContain("Do not switch it on again");
-			expect(body).toContain("Not as it should be: No cracks. That counts as a stop sign");
+			// Nobody told that it had power.
+			expect(body).toContain("Do not switch it on.</strong>");
+			expect(body).toContain("For “No cracks”, what you found is not as it should be. That counts as a stop sign");
+			expect(body).not.toMatch(/Before you switch it on|Switching it on for the first time|Not as it should be:/);
 			expect(body).not.toMatch(
 				/Try it now|Switch on, keep|Change one thing at a time|Do what you can|second computer of another/,
 			);
 		}
 		const [, after, checks] = await pages();
 		expect(after).toContain("The board gets no power now");
+		for (const body of [after, checks]) expect(body).toMatch(/<details><summary>Checks that need power: [1-9]/);
+		expect(checks).toContain("that is never held against you");
+		expect(checks).not.toMatch(/turning fans|hot enough to burn/);
 		for (const body of [after, checks])
 			expect(body).toMatch(/<option selected value="stop-sign"|<option value="stop-sign" selected/);
 	});

@@ -10,7 +10,7 @@ const WAIT: Wait = {
 	dewPointDegC: 5.8,
 	modelWaitH: 2,
 	countedFrom: new Date("2026-03-05T09:00:00Z"),
-	countedFromNow: false,
+	countedFromEntry: false,
 	openAt: new Date("2026-03-05T13:06:00Z"),
 	powerAt: new Date("2026-03-05T21:00:00Z"),
 	assumedHumidityPercent: 70,

@@ -44,6 +44,20 @@ describe("the wait", () => {
 		});
 	});
 
+	it("counts from when the temperatures were entered where no time in hand was given, however late one looks", () => {
+		const parcel = {
+			temperature: { value: 5, unit: "degC" },
+			temperaturesNotedAt: "2026-03-05T07:30:00.000Z",
+		} as const;
+		const content = { setUp: { ambient: { value: 20, unit: "degC" } }, parcel } as const;
+		const wait = waitOf(content, NOW, () => assessed(EXAMPLE, { sources: [] }));
+		expect(wait).toMatchObject({
+			countedFrom: new Date("2026-03-05T07:30:00Z"),
+			countedFromEntry: true,
+			openAt: new Date("2026-03-05T11:36:00Z"),
+		});
+	});
+
 	it("takes the damp room, the slow parcel and a guess where nothing was said, and says so", () => {
 		let asked: Record<string, unknown> = {};
 		const wait = waitOf(
@@ -55,7 +69,7 @@ describe("the wait", () => {
 			},
 		);
 		expect(asked).toMatchObject({ roomHumidityPercent: 70, parcelTemperatureBasis: "guess", timeConstantH: 4 });
-		expect(wait).toMatchObject({ countedFrom: NOW, countedFromNow: true, assumedHumidityPercent: 70 });
+		expect(wait).toMatchObject({ countedFrom: NOW, countedFromEntry: true, assumedHumidityPercent: 70 });
 	});
 
 	it("never turns a missing answer into no wait", () => {

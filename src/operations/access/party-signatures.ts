@@ -1,28 +1,29 @@
-/** Counter-signatures: the device that uses a link signs what was done through it. */
+/**
+ * Counter-signatures: a device that uses a link signs what was done through it, just now and after it entered. What another
+ * device did before is not its own to sign. Two devices that are inside at once are not told apart, so nothing here or in
+ * what is shown says more than that a device which used the link signed, and when.
+ */
 import type { Caller } from "../../access/caller.ts";
 import type { PartySignatureInput } from "../../contract/party-signature.ts";
 import type { Queryable } from "../../database/connection.ts";
 import { lockLog } from "../../database/log.ts";
-import { leavesOfLink, signaturesOfLink } from "../../database/party-signatures.ts";
+import { actsOfLink, signaturesOfLink } from "../../database/party-signatures.ts";
 import { fault, invalid } from "../../faults.ts";
 import { isByItsKey, partySignatureBytes, signedLeafOf } from "../../records/party-signature.ts";
 import type { Deps } from "../deps.ts";
 import { appendToLog } from "../log/append-to-log.ts";
 
-export interface LinkSignatures {
-	readonly signed: readonly string[];
-	/** Leaves that the device may still sign. */
-	readonly unsigned: readonly string[];
-}
+type LinkCaller = Extract<Caller, { kind: "link" }>;
 
-/** What of a link's acts is signed, by leaf. */
-export async function readLinkSignatures(deps: Deps, linkId: string): Promise<LinkSignatures> {
-	return signaturesOf(deps.database, linkId);
+/** Leaves that the calling device may still sign. */
+export async function leavesToSign(deps: Deps, caller: LinkCaller): Promise<readonly string[]> {
+	return (await signaturesOf(deps.database, caller)).open;
 }
 
 /**
  * Seals a device's signature of an act of its link. A second one of the same act changes nothing: the first stands.
- * @throws forbidden for another link; bad-input where the leaf is no act of the link, or the signature is not by the key
+ * @throws forbidden for another link; bad-input where the leaf is no act of the link, was done too long ago or before the
+ * device entered, or the signature is not by the key
  */
 export async function keepPartySignature(
 	deps: Deps,
@@ -35,9 +36,10 @@ export async function keepPartySignature(
 	await deps.database.transaction(async (transaction) => {
 		// Before the look, or two devices at once could sign the same act twice.
 		await lockLog(transaction);
-		const { signed, unsigned } = await signaturesOf(transaction, linkId);
+		const { signed, open, past } = await signaturesOf(transaction, caller);
 		if (signed.includes(input.leafSha256)) return;
-		if (!unsigned.includes(input.leafSha256)) throw invalid([{ path: "/leafSha256", code: "unknown-id" }]);
+		if (past.includes(input.leafSha256)) throw invalid([{ path: "/leafSha256", code: "not-done-just-now" }]);
+		if (!open.includes(input.leafSha256)) throw invalid([{ path: "/leafSha256", code: "unknown-id" }]);
 		await appendToLog(deps, transaction, {
 			kind: "party-signed",
 			subject: linkId,
@@ -47,8 +49,11 @@ export async function keepPartySignature(
 	});
 }
 
-async function signaturesOf(database: Queryable, linkId: string): Promise<LinkSignatures> {
-	const leaves = await leavesOfLink(database, linkId);
+/** Leaves of a link's acts: signed, still open to the calling device, and past signing by it. */
+async function signaturesOf(database: Queryable, { linkId, enteredAt }: LinkCaller) {
+	const acts = await actsOfLink(database, linkId, enteredAt);
 	const signed = (await signaturesOfLink(database, linkId)).map(signedLeafOf);
-	return { signed, unsigned: leaves.filter((leaf) => !signed.includes(leaf)) };
+	const unsigned = acts.filter(({ leafSha256 }) => !signed.includes(leafSha256));
+	const leaves = (isFresh: boolean) => unsigned.filter((act) => act.isFresh === isFresh).map((act) => act.leafSha256);
+	return { signed, open: leaves(true), past: leaves(false) };
 }

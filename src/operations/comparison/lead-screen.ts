@@ -103,7 +103,7 @@ function certainOf(
 	const signs = (firstPowerOn?.stopSigns ?? []).map((sign) => say(`arrival.stop-sign.${sign}` as ReportKey));
 	const points = checksThatStop(arrival?.statement ?? {}).map((id) => {
 		const row = comparison.rows.find(({ check }) => check.id === id);
-		return row === undefined ? id : rowName(row, speaker);
+		return say("general.quoted", { text: row === undefined ? id : rowName(row, speaker) });
 	});
 	return [
 		...(departure !== null && arrival !== null && departure.statement.state !== arrival.statement.state

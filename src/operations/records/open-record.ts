@@ -11,6 +11,7 @@ import type { Deps } from "../deps.ts";
 import { appendToLog } from "../log/append-to-log.ts";
 import { callerId, mustBeShop } from "../may.ts";
 import { refuseReadIn } from "../read-in/refuse-read-in.ts";
+import { notedTemperatures } from "./noted-temperatures.ts";
 import { readRecord } from "./read-record.ts";
 
 /** Where a record belongs: a leg of the journey, or the order itself for a bench record. */
@@ -44,7 +45,7 @@ export async function openRecord(
 			provenance: input.provenance ?? "recorded-by-holder",
 			holder_id: holderId,
 			amends: input.amends ?? null,
-			content: input.content ?? {},
+			content: notedTemperatures({}, input.content ?? {}, deps.now()),
 			opened_by: callerId(caller),
 			own_catalogue_version: await ownVersionFor(transaction, orderId),
 		});

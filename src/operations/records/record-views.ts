@@ -4,7 +4,7 @@ import type { Queryable } from "../../database/connection.ts";
 import { type RecordRow, recordsOfOrder } from "../../database/records.ts";
 import { entriesOfOrder, isSealed } from "../../database/sealed.ts";
 import { openStatement } from "../../records/open-statement.ts";
-import { signedLeafOf } from "../../records/party-signature.ts";
+import { signedAt } from "../../records/party-signature.ts";
 import type { LoggedEntry, SealedEntry } from "../../records/receipt.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
 
@@ -42,6 +42,7 @@ export function sealedRecordsIn(rows: readonly RecordRow[], entries: readonly Lo
 
 function viewOf(row: RecordRow, rows: readonly RecordRow[], entries: readonly LoggedEntry[]): RecordView {
 	const entry = entries.filter(isSealed).find((candidate) => candidate.subject === row.id);
+	const signed = entry === undefined ? null : signedAt(entry.leafSha256, entries);
 	const successor = rows.find((candidate) => candidate.amends === row.id && candidate.state === "sealed");
 	return {
 		id: row.id,
@@ -68,14 +69,11 @@ function viewOf(row: RecordRow, rows: readonly RecordRow[], entries: readonly Lo
 						by: entry.byId,
 						fingerprint: entry.statementSha256,
 						leafSha256: entry.leafSha256,
-						partySigned: entries.some((candidate) => isSignatureOf(candidate, entry)),
+						partySigned: signed !== null,
+						partySignedAt: signed?.toISOString() ?? null,
 						statement: openStatement(entry.statementBytes, entry.openings) as NonNullable<
 							RecordView["sealed"]
 						>["statement"],
 					},
 	};
-}
-
-function isSignatureOf({ kind, statementBytes }: LoggedEntry, { leafSha256 }: SealedEntry): boolean {
-	return kind === "party-signed" && statementBytes !== null && signedLeafOf(statementBytes) === leafSha256;
 }

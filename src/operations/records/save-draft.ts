@@ -7,6 +7,7 @@ import { fault } from "../../faults.ts";
 import type { Deps } from "../deps.ts";
 import { appendToLog } from "../log/append-to-log.ts";
 import { callerId, mustWriteRecord } from "../may.ts";
+import { notedTemperatures } from "./noted-temperatures.ts";
 import { readRecord } from "./read-record.ts";
 
 /** Replaces a draft's content. @throws version-stale where it was saved elsewhere since; already-sealed */
@@ -19,7 +20,8 @@ export async function saveDraft(
 ): Promise<RecordView> {
 	await deps.database.transaction(async (transaction) => {
 		const draft = await lockDraft(transaction, caller, recordId, version);
-		await updateDraft(transaction, draft, content);
+		const before = draft.content as RecordContentInput;
+		await updateDraft(transaction, draft, notedTemperatures(before, content, deps.now()));
 	});
 	return readRecord(deps, caller, recordId);
 }

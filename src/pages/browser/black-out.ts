@@ -1,4 +1,6 @@
 /** Draws rectangles over a picture, with a pointer or with keys, into the form's numbers. Without script they are typed. */
+import { type Rectangle, withinPicture } from "./black-out/within-picture.ts";
+
 const area = document.querySelector<HTMLElement>(".black-out");
 const form = document.querySelector<HTMLFormElement>("#black-out-form");
 const SIDES = ["x", "y", "w", "h"] as const;
@@ -6,8 +8,6 @@ const SIDES = ["x", "y", "w", "h"] as const;
 const STEP = 1;
 /** Percent: a rectangle that a key begins. */
 const FIRST = { x: 40, y: 40, w: 20, h: 20 };
-
-type Rectangle = Record<(typeof SIDES)[number], number>;
 
 function field(side: string, row: number): HTMLInputElement | null {
 	return form?.querySelector<HTMLInputElement>(`[name="${side}${row}"]`) ?? null;
@@ -40,18 +40,19 @@ function put(row: number, { x, y, w, h }: Rectangle): void {
 	show();
 }
 
-/** The rectangles as the numbers say them. */
+/** The rectangles as the numbers say them, as far as the picture goes: what hangs over it would hide the form. */
 function show(): void {
 	for (const shown of area?.querySelectorAll(".cover") ?? []) shown.remove();
 	for (const row of rows()) {
 		const found = rectangleOf(row);
-		if (found === null) continue;
+		const covered = found === null ? null : withinPicture(found);
+		if (covered === null) continue;
 		const cover = document.createElement("div");
 		cover.className = "cover";
-		cover.style.left = `${found.x}%`;
-		cover.style.top = `${found.y}%`;
-		cover.style.width = `${found.w}%`;
-		cover.style.height = `${found.h}%`;
+		cover.style.left = `${covered.x}%`;
+		cover.style.top = `${covered.y}%`;
+		cover.style.width = `${covered.w}%`;
+		cover.style.height = `${covered.h}%`;
 		area?.append(cover);
 	}
 }

@@ -10,6 +10,7 @@ import { checkName } from "../record-form/check-control.tsx";
 import { readingOf } from "../record-form/checks-form.ts";
 import { answerAt, type Field } from "../record-form/field.ts";
 import { ExhibitList } from "../record-form/photos.tsx";
+import { titleOf } from "./may-have-power.ts";
 import { ownChecksAsked } from "./own-checks-asked.ts";
 import { PlatformNote } from "./platform-note.tsx";
 import { type Step, stepsOf } from "./steps.ts";
@@ -66,11 +67,11 @@ function Part({ step, guided }: { readonly step: Step; readonly guided: GuidedRe
 	return (
 		<section class="review-part">
 			<h2>
-				{say(step.title)}{" "}
+				{say(titleOf(step, guided))}{" "}
 				<a
 					class="change"
 					href={`/guided/${record.id}/${step.id}`}
-					aria-label={`${say("arrival.review.change")}: ${say(step.title)}`}
+					aria-label={`${say("arrival.review.change")}: ${say(titleOf(step, guided))}`}
 				>
 					{say("arrival.review.change")}
 				</a>

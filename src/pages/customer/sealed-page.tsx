@@ -36,7 +36,7 @@ export function SealedPage({ guided }: { readonly guided: GuidedRecord }) {
 					<>
 						<dt>{say("log.party-signature")}</dt>
 						<dd>
-							<PartySignature signed={sealed.partySigned} />
+							<PartySignature sealed={sealed} />
 						</dd>
 					</>
 				)}

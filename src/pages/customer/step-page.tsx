@@ -2,23 +2,23 @@
 import type { PhotoCodeView } from "../../contract/pictures.ts";
 import type { GuidedRecord } from "../../operations/records/guided-record.ts";
 import { oddMassOf } from "../../operations/records/parcel-mass.ts";
-import { checksThatStop, powerStop } from "../../operations/records/power-stop.ts";
+import { checksThatStop, hadPower, powerStop } from "../../operations/records/power-stop.ts";
 import type { Shortcoming } from "../../records/shortcoming.ts";
 import { say } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
 import { Caution, ErrorSummary, type FieldErrors, Form, type FormValues, Submit } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
-import { CheckCautions, CheckControl, checkName } from "../record-form/check-control.tsx";
+import { checkName } from "../record-form/check-control.tsx";
 import { ClockControl, FieldControl } from "../record-form/field-control.tsx";
 import type { ReadFile } from "../record-form/file-lines.tsx";
 import { offsetIn } from "../record-form/fill-form.ts";
-import { OwnReading } from "../record-form/own-reading.tsx";
 import { Photos, type RefusedFile } from "../record-form/photos.tsx";
 import { DiagnosticFile } from "./diagnostic-file.tsx";
-import { ownChecksAsked } from "./own-checks-asked.ts";
+import { isOtherItem, mayHavePower, titleOf } from "./may-have-power.ts";
 import { PlatformNote } from "./platform-note.tsx";
 import { isEntered } from "./progress.ts";
 import { Review } from "./review.tsx";
+import { StepChecks } from "./step-checks.tsx";
 import { type Step, stepsOf } from "./steps.ts";
 import { ASSUMED_HUMIDITY_PERCENT, type Wait, waitOf } from "./wait.ts";
 import { WaitNote } from "./wait-note.tsx";
@@ -52,15 +52,12 @@ export function StepPage(props: StepPageProps) {
 	const { guided, step, values, errors, now } = props;
 	const { record, order } = guided;
 	const content = record.content ?? {};
-	const mayHavePower = powerStop(content) === null && !isOtherItem(guided);
-	const instead = mayHavePower ? undefined : step.insteadOfPower;
+	const hasPower = mayHavePower(guided);
+	const instead = hasPower ? undefined : step.insteadOfPower;
 	const steps = stepsOf(record.stage);
 	const place = steps.findIndex((candidate) => candidate.id === step.id);
 	const before = steps[place - 1];
 	const wait = waitOf(content, now);
-	const checks = guided.checks.filter((check) => step.checks?.(check) === true);
-	const own = step.parts.includes("own-checks") ? ownChecksAsked(guided) : [];
-	const cautioned = own.length === 0 ? checks : guided.classChecks.filter((check) => step.checks?.(check) === true);
 	const photos = step.views.length > 0 && (
 		<Photos
 			views={step.views}
@@ -73,7 +70,7 @@ export function StepPage(props: StepPageProps) {
 		/>
 	);
 	return (
-		<Layout title={say(step.title)}>
+		<Layout title={say(titleOf(step, guided))}>
 			<p class="step-of">
 				{say("arrival.step-of", { number: place + 1, count: steps.length })} ·{" "}
 				{say(record.stage === "departure" ? "arrival.title-departure" : "arrival.title")}: {order.item.maker}{" "}
@@ -87,9 +84,7 @@ export function StepPage(props: StepPageProps) {
 			)}
 			<Banners guided={guided} />
 			{instead === undefined ? <Guidance step={step} /> : <p class="note">{say(instead)}</p>}
-			{step.parts.includes("power-time") && mayHavePower && (
-				<PowerTime wait={wait} now={now} offset={offsetIn(content)} />
-			)}
+			{step.parts.includes("power-time") && hasPower && <PowerTime wait={wait} now={now} offset={offsetIn(content)} />}
 			{step.parts.includes("wait") && <WaitNote wait={wait} content={content} now={now} />}
 			{step.parts.includes("platform") && <PlatformNote content={content} />}
 			<Form action={stepPath(record.id, step)} formToken={props.formToken} upload>
@@ -108,16 +103,7 @@ export function StepPage(props: StepPageProps) {
 				{step.fields.some((field) => field.kind === "time") && (
 					<ClockControl values={values} errors={errors} now={now} />
 				)}
-				<CheckCautions checks={cautioned} />
-				{checks.map((check) => (
-					<CheckControl key={check.id} check={check} content={content} values={values} errors={errors} />
-				))}
-				{own.map((check) => (
-					<OwnReading key={check.id} check={check} instruments={[]} values={values} errors={errors} />
-				))}
-				{step.checks !== undefined && checks.length === 0 && own.length === 0 && step.id === "checks" && (
-					<p>{say("arrival.checks.none")}</p>
-				)}
+				<StepChecks guided={guided} step={step} values={values} errors={errors} />
 				{step.parts.includes("file") && (
 					<DiagnosticFile
 						guided={guided}
@@ -136,7 +122,7 @@ export function StepPage(props: StepPageProps) {
 			{before !== undefined && (
 				<p>
 					<a href={stepPath(record.id, before)}>
-						‹ {say("arrival.back")}: {say(before.title)}
+						‹ {say("arrival.back")}: {say(titleOf(before, guided))}
 					</a>
 				</p>
 			)}
@@ -192,15 +178,18 @@ function Banners({ guided }: { readonly guided: GuidedRecord }) {
 	const content = guided.record.content ?? {};
 	const stop = powerStop(content);
 	const odd = oddMassOf(content, guided.order.item);
-	const points = guided.allChecks.filter(({ id }) => checksThatStop(content).includes(id)).map(checkName);
+	const points = guided.allChecks
+		.filter(({ id }) => checksThatStop(content).includes(id))
+		.map((check) => say("general.quoted", { text: checkName(check) }));
+	const title = hadPower(content) ? "arrival.stop-title-again" : "arrival.stop-title";
 	return (
 		<>
 			{stop !== null && (
 				<Caution>
-					<strong>{say(stop === "wet" ? "arrival.stop-wet-title" : "arrival.stop-title")}</strong>{" "}
+					<strong>{say(stop === "wet" ? "arrival.stop-wet-title" : title)}</strong>{" "}
 					{say(stop === "wet" ? "arrival.stop-wet-text" : "arrival.stop-text")}
 					{stop === "cell" && <> {say("arrival.stop-cell")}</>}
-					{points.length > 0 && <> {say("arrival.stop-points", { checks: points.join("; ") })}</>}
+					{points.length > 0 && <> {say("arrival.stop-points", { checks: points.join(", ") })}</>}
 				</Caution>
 			)}
 			{odd !== null && <p class="note">{say(`arrival.odd-mass.${odd}`)}</p>}
@@ -212,18 +201,6 @@ function Banners({ guided }: { readonly guided: GuidedRecord }) {
 			)}
 		</>
 	);
-}
-
-/** Whether the serial number on the board is another one than the order's. */
-function isOtherItem({ record, order }: GuidedRecord): boolean {
-	const entered = record.content?.identity?.serialNumber;
-	const expected = order.item.serialNumber;
-	return entered !== undefined && expected !== undefined && plain(entered) !== plain(expected);
-}
-
-/** A serial number without what people add when they copy it. */
-function plain(serial: string): string {
-	return serial.replaceAll(/[\s-]/g, "").toUpperCase();
 }
 
 function PowerTime({ wait, now, offset }: { readonly wait: Wait; readonly now: Date; readonly offset: string | null }) {
@@ -240,7 +217,7 @@ function AllSteps({ guided, step }: { readonly guided: GuidedRecord; readonly st
 				{stepsOf(record.stage).map((other) => (
 					<li key={other.id}>
 						<a href={stepPath(record.id, other)} aria-current={other.id === step.id ? "step" : undefined}>
-							{say(other.title)}
+							{say(titleOf(other, guided))}
 						</a>
 						{other.id === step.id && ` (${say("arrival.step-here")})`}
 						{isEntered(other, record.content ?? {}, checks) && ` ✓ ${say("arrival.step-done")}`}

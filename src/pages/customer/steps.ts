@@ -27,6 +27,8 @@ export interface Step {
 	readonly needsPower?: boolean;
 	/** Stands in place of texts and cautions where the board must not get power: it asks for no act that gives it any. */
 	readonly insteadOfPower?: TextKey;
+	/** The title then, where the usual one speaks of giving it power. */
+	readonly titleWithoutPower?: TextKey;
 	readonly parts: readonly StepPart[];
 }
 
@@ -269,6 +271,7 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		texts: ["arrival.before-power.control", "arrival.before-power.seat", "arrival.before-power.untouched"],
 		cautions: ["arrival.before-power.supply"],
 		insteadOfPower: "arrival.before-power.stopped",
+		titleWithoutPower: "arrival.before-power.stopped-title",
 		views: [],
 		fields: [
 			{
@@ -291,6 +294,7 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		cautions: ["arrival.first-power-on.stop"],
 		needsPower: true,
 		insteadOfPower: "arrival.first-power-on.stopped",
+		titleWithoutPower: "arrival.first-power-on.stopped-title",
 		views: ["other"],
 		fields: [
 			{ kind: "yes-no", name: "firstPowerOn.firstAttemptEver", label: "arrival.first-attempt-ever" },
@@ -309,6 +313,7 @@ export const ARRIVAL_STEPS: readonly Step[] = [
 		checks: isRun,
 		needsPower: true,
 		insteadOfPower: "arrival.checks.stopped",
+		titleWithoutPower: "arrival.checks.stopped-title",
 		parts: ["own-checks"],
 	},
 	{
@@ -396,6 +401,7 @@ export const DEPARTURE_STEPS: readonly Step[] = [
 		cautions: ["arrival.before-power.supply"],
 		needsPower: true,
 		insteadOfPower: "arrival.checks.stopped",
+		titleWithoutPower: "arrival.checks.stopped-title",
 		views: [],
 		fields: [],
 		checks: (check) => !isSeen(check),

@@ -56,7 +56,7 @@ export function WaitNote({
 						})}
 					</p>
 					<p>
-						{say(wait.countedFromNow ? "arrival.wait-counted-from-now" : "arrival.wait-counted-from", {
+						{say(wait.countedFromEntry ? "arrival.wait-counted-from-entry" : "arrival.wait-counted-from", {
 							time: showTime(wait.countedFrom, offset),
 						})}
 					</p>

@@ -21,8 +21,8 @@ export type Wait =
 			readonly dewPointDegC: number;
 			readonly modelWaitH: number;
 			readonly countedFrom: Date;
-			/** True where no time in hand was given. */
-			readonly countedFromNow: boolean;
+			/** True where no time in hand was given: counted from when the temperatures were entered. */
+			readonly countedFromEntry: boolean;
 			/** Null: no wait. */
 			readonly openAt: Date | null;
 			readonly powerAt: Date | null;
@@ -73,14 +73,16 @@ export function waitOf(
 		return { kind: "never", dewPointDegC: result.dewPointDegC };
 	}
 	const inHandAt = content.parcel?.inHandAt;
-	const countedFrom = inHandAt === undefined ? now : new Date(inHandAt);
+	// A draft that was last saved by an older service does not say when; its next save does.
+	const from = inHandAt ?? content.parcel?.temperaturesNotedAt;
+	const countedFrom = from === undefined ? now : new Date(from);
 	const after = (hours: number) => (hours > 0 ? new Date(countedFrom.getTime() + hours * MS_PER_H) : null);
 	return {
 		kind: "wait",
 		dewPointDegC: result.dewPointDegC,
 		modelWaitH: result.modelWaitH ?? 0,
 		countedFrom,
-		countedFromNow: inHandAt === undefined,
+		countedFromEntry: inHandAt === undefined,
 		openAt: after(result.openAfterH),
 		powerAt: after(result.powerAfterH),
 		assumedHumidityPercent: humidity === undefined ? ASSUMED_HUMIDITY_PERCENT : null,

@@ -43,14 +43,14 @@ export function BlackOutTool({
 			</div>
 			<p class="hint">{say("picture.black-out-fields")}</p>
 			<Form action={action} formToken={formToken} id="black-out-form">
-				{Object.entries(errors).map(([name, message]) => (
-					<p class="error" key={name}>
-						{message}
-					</p>
-				))}
 				{Array.from({ length: ROWS }, (_, row) => (
 					<fieldset key={String(row)} class="rectangle">
 						<legend>{say("picture.rectangle", { number: row + 1 })}</legend>
+						{errors[`x${row}`] !== undefined && (
+							<p class="error" id={`x${row}-error`}>
+								{errors[`x${row}`]}
+							</p>
+						)}
 						{SIDES.map((side) => (
 							<label key={side}>
 								{say(`picture.${side}`)}{" "}
@@ -61,6 +61,8 @@ export function BlackOutTool({
 									class="short"
 									autoComplete="off"
 									value={values[`${side}${row}`] ?? ""}
+									aria-invalid={errors[`x${row}`] === undefined ? undefined : true}
+									aria-describedby={errors[`x${row}`] === undefined ? undefined : `x${row}-error`}
 								/>
 							</label>
 						))}

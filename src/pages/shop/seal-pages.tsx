@@ -86,7 +86,7 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 						<>
 							<dt>{say("log.party-signature")}</dt>
 							<dd>
-								<PartySignature signed={sealed.partySigned} />
+								<PartySignature sealed={sealed} />
 							</dd>
 						</>
 					)}

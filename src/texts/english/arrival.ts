@@ -71,10 +71,11 @@ export const arrival = {
 	"arrival.done-title": "This record is sealed",
 
 	// A stop sign was noted.
-	"arrival.stop-title": "You noted a stop sign. Do not switch it on again.",
+	"arrival.stop-title": "You noted a stop sign. Do not switch it on.",
+	"arrival.stop-title-again": "You noted a stop sign. Do not switch it on again.",
 	"arrival.stop-text":
 		"Pull the plug of the computer first, then leave everything as it is. Do not try it in a second computer. Go on to the end of this record: what could not be tried is noted as not tested, and that never counts as a failure.",
-	"arrival.stop-points": "Not as it should be: {checks}. That counts as a stop sign.",
+	"arrival.stop-points": "For {checks}, what you found is not as it should be. That counts as a stop sign.",
 	"arrival.stop-wet-title": "You noted wetness. Do not switch it on.",
 	"arrival.stop-wet-text":
 		"Leave the board off, take photos of what is wet before it dries, finish this record and speak with the shop before anything else. What could not be tried is noted as not tested, and that never counts as a failure.",
@@ -164,7 +165,8 @@ export const arrival = {
 	"arrival.wait-why-unsure":
 		"By what you entered, the parcel is at least 3 °C warmer than the dew point of your room, {dewPointDegC} °C. As the temperature is a guess, or wetness was seen, it stays shut for four hours all the same.",
 	"arrival.wait-counted-from": "Counted from {time}, when the parcel came into your hands.",
-	"arrival.wait-counted-from-now": "Counted from {time}, when you saved this. You gave no time for having it in hand.",
+	"arrival.wait-counted-from-entry":
+		"Counted from {time}, when you entered the temperatures. You gave no time for having it in hand.",
 	"arrival.wait-humidity-assumed": "You gave no humidity; counted with {percent} % (our choice).",
 	"arrival.wait-careful":
 		"The wait cannot be worked out from this. To be on the careful side, leave the parcel closed for 12 hours, and switch the board on after 14 hours at the earliest (our choice). Wet, inside or outside: do not switch it on at all.",
@@ -233,6 +235,7 @@ export const arrival = {
 		"Power supplies keep a charge after unplugging. Never open one. Repairs on mains parts are for licensed people, under the rules of your country.",
 	"arrival.before-power.untouched":
 		"No cleaning, no new paste or pads, no firmware update before the first test: afterwards nobody could tell what was there before.",
+	"arrival.before-power.stopped-title": "Leave it off",
 	"arrival.before-power.stopped":
 		"Nothing more is tried: leave the board out of the computer, or, if it is in there, pull the plug of the computer and leave the board where it is. Below, note only what was done before you noticed it. The rest stays empty; then go on.",
 	"arrival.control-before": "Did another part, known to be good, work in this place just before?",
@@ -250,6 +253,7 @@ export const arrival = {
 		"One screen, one cable, connected to the board. Switch on, keep your hand near the switch, and wait five minutes: some computers need long for their first start after a change.",
 	"arrival.first-power-on.stop":
 		"Smoke, smell, something hot, a supply that trips: off at once, pull the plug, and that was it. No second try, not here and not in another computer.",
+	"arrival.first-power-on.stopped-title": "Was it on before you stopped?",
 	"arrival.first-power-on.stopped":
 		"The board gets no power now, not here and not in another computer. Was it switched on before you noticed this? Then note below how often, and how it went. Otherwise leave the starts as not tested and go on to the end of this record: photos, your words, and the seal are what helps now.",
 	"arrival.first-power-on.no-picture":
@@ -264,6 +268,10 @@ export const arrival = {
 	"arrival.checks.text":
 		"These need no instruments. Do what you can; choose “not tested” for the rest. What you cannot test is never counted as a failure.",
 	"arrival.checks.none": "There is nothing in the list for this kind of board that can be checked without instruments.",
+	"arrival.checks.stopped-title": "What was tested until now",
+	"arrival.checks.left":
+		"The checks in this list need power, or may need it. After the stop they count as not tested, and that is never held against you.",
+	"arrival.checks.left-list": "Checks that need power: {count}",
 	"arrival.checks.stopped":
 		"Nothing that needs power is done any more. What you have not tested until now stays not tested; change only what was tested before you noticed it.",
 	"arrival.check.good": "As it should be",

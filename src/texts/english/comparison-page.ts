@@ -24,7 +24,7 @@ export const comparisonPage = {
 	"comparison-page.next.keep": "Keep the board, the packaging and all photos as they are.",
 	"comparison-page.next.conflict":
 		"Both sides repeat the check that came out better, with another lead, and count ten starts. A record is mended by a new one that names it, never written over.",
-	"comparison-page.next.stop": "A stop sign is on record: do not power the board again before both sides agree on it.",
+	"comparison-page.next.stop": "A stop sign is on record: give the board no power before both sides agree on it.",
 	"comparison-page.next.moisture":
 		"Keep the board without power. Photograph what is wet before it dries, then speak with each other.",
 	"comparison-page.next.identity": "Both sides look at the serial number and the marks once more, with photos.",
@@ -150,7 +150,8 @@ export const comparisonPage = {
 	"comparison-page.certain.states":
 		"What the records say of it as a whole: “{left}” when it left, “{arrived}” on arrival.",
 	"comparison-page.certain.stop": "On arrival a stop sign was noted: {signs}.",
-	"comparison-page.certain.stop-point": "On arrival not as it should be: {checks}. That counts as a stop sign.",
+	"comparison-page.certain.stop-point":
+		"For {checks}, what was found on arrival is not as it should be. That counts as a stop sign.",
 	"comparison-page.certain.wet": "On arrival wetness was noted.",
 	"comparison-page.certain.parcel-damage": "Damage to the outside of the parcel was noted on arrival.",
 	"comparison-page.uncertain.row": "{check}: {why}",

@@ -215,6 +215,8 @@ export const faults = {
 	"bad.own-position.mend": "Answer one of the other side, or state it without answering.",
 	"bad.not-confirmed": "This is not the id of the party to be erased.",
 	"bad.not-confirmed.mend": "Type the id as it is shown; an erasure cannot be taken back.",
+	"bad.not-done-just-now": "This was done too long ago, or before this device entered the link.",
+	"bad.not-done-just-now.mend": "Nothing needs to be done: it stays unsigned.",
 	"bad.not-by-key": "This signature is not by this key over this entry.",
 	"bad.not-by-key.mend": "Sign the entry's text with the key whose public half you send.",
 	"bad.unknown-id": "There is nothing with this id.",

@@ -16,12 +16,14 @@ export const log = {
 	"log.seen-keep": "Keep both checkpoints as a file",
 	"log.seen-unknown": "Whether the log begins with the one that this device saw before could not be checked now.",
 	"log.device-unsigned": "What was done through this link is not signed by the party.",
-	"log.device-signed": "This device has signed what was done through this link. It shows that the same device signed.",
+	"log.device-signed":
+		"This device has signed what was just done through this link. It shows that a device which used the link signed, and when.",
 	"log.device-unable":
 		"What was done through this link is not signed by the party: this browser cannot keep a key (it needs HTTPS).",
 	"log.device-failed": "What was done through this link is not signed by the party: the signature did not arrive.",
 	"log.device-again": "Sign again",
-	"log.party-signature": "The party's own signature",
-	"log.party-signed": "signed on the party's device: the same device that holds the key signed it",
+	"log.party-signature": "Signature by a device",
+	"log.party-signed": "a device that used the link signed this entry on {time}",
+	"log.device-signed-now": "this device, which used the link, has just signed this entry",
 	"log.party-unsigned": "not signed by the party",
 } as const;

@@ -280,7 +280,7 @@ export const report = {
 	"report.seal": "What a seal does not prove",
 	"report.seal.true": "That what was recorded is true.",
 	"report.seal.who":
-		"Who held the device: it shows through which link or account something was sealed, and where a device signed, that the same device did.",
+		"Who held the device: it shows through which link or account something was sealed, and where a device signed, that a device which used the link did, and when.",
 	"report.seal.when":
 		"When the item was seen: that time is its holder's claim. The time of sealing is the server's, bounded by a time stamp where there is one.",
 	"report.seal.all": "That everything was recorded. What nobody recorded leaves no trace.",

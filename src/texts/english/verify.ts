@@ -58,8 +58,9 @@ export const verify = {
 	"verify.check.earlier-checkpoints": "Earlier checkpoints",
 	"verify.check.earlier-checkpoints.about":
 		"Since an earlier checkpoint the log was only added to; nothing was rewritten.",
-	"verify.check.party-signature": "Signature of the party",
-	"verify.check.party-signature.about": "The device with which a record was sealed signed it too.",
+	"verify.check.party-signature": "Signature by a device",
+	"verify.check.party-signature.about":
+		"A device that used a link signed what was done through it. Whether it is the device with which it was done, this does not show; the times say how long after.",
 	"verify.check.independent-time": "Independent time",
 	"verify.check.independent-time.about":
 		"A time-stamp authority, not the server's clock alone, says that it existed by then.",
@@ -150,7 +151,7 @@ export const verify = {
 	"verify.kind.position-sealed": "Position stated",
 	"verify.kind.settlement-sealed": "Step towards a settlement",
 	"verify.kind.link-used": "Link used for the first time",
-	"verify.kind.party-signed": "Signed by the party's device",
+	"verify.kind.party-signed": "Signed by a device that used the link",
 	"verify.kind.party-erased": "Personal texts erased",
 	"verify.kind.log-key-added": "New key of the log",
 	"verify.meaning": "What this shows, and what it does not",
@@ -159,7 +160,7 @@ export const verify = {
 	"verify.meaning-not-true":
 		"It does not show that what was said is true. A record says what somebody saw and typed; sealing keeps it as it was said.",
 	"verify.meaning-not-who":
-		"It does not show which person it was. An entry says which account or link was used, and a signature of the party shows that it was the same device.",
+		"It does not show which person it was. An entry says which account or link was used; a signature shows that a device which used the link signed, and when.",
 	"verify.meaning-not-all":
 		"It does not show that the shop keeps one log alone. Two people who compare the checkpoints on their slips and receipts can see that.",
 
@@ -239,7 +240,8 @@ export const verify = {
 	"verify.earlier-not-printed": "This is no printed checkpoint: a number of entries, then a root of 64 hex digits.",
 	"verify.party-unsigned":
 		"Not signed by the party. What was sealed through a link says which link was used, and no more.",
-	"verify.party-passed": "Entries that a party's device signed: {signed}.",
+	"verify.party-passed":
+		"Entries that a device which used the link signed: {signed}. Each with when it was made and when it was signed (UTC): {list}.",
 	"verify.party-false": "The signature does not belong to the entry.",
 	"verify.party-no-entry": "The signed entry does not stand before this one in the receipt.",
 	"verify.party-other-link": "The signature belongs to another link.",

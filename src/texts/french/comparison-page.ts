@@ -16,7 +16,7 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.next.conflict":
 		"Les deux côtés refont le contrôle qui est sorti meilleur, avec un autre câble, et comptent dix démarrages. Un constat se corrige par un nouveau qui le nomme, jamais par écrasement.",
 	"comparison-page.next.stop":
-		"Un signe d’arrêt est consigné : ne remettez pas la carte sous tension avant que les deux côtés en soient d’accord.",
+		"Un signe d’arrêt est consigné : ne mettez pas la carte sous tension avant que les deux côtés en soient d’accord.",
 	"comparison-page.next.moisture":
 		"Gardez la carte hors tension. Photographiez ce qui est mouillé avant que cela sèche, puis parlez-vous.",
 	"comparison-page.next.identity":
@@ -64,7 +64,8 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.certain.states":
 		"Ce que disent les constats de l’ensemble : « {left} » au départ, « {arrived} » à l’arrivée.",
 	"comparison-page.certain.stop": "À l’arrivée, un signe d’arrêt a été noté : {signs}.",
-	"comparison-page.certain.stop-point": "À l’arrivée, pas comme il se doit : {checks}. Cela vaut signe d’arrêt.",
+	"comparison-page.certain.stop-point":
+		"Pour {checks}, ce qui a été constaté à l’arrivée n’est pas comme il se doit. Cela vaut signe d’arrêt.",
 	"comparison-page.certain.wet": "À l’arrivée, de l’humidité a été notée.",
 	"comparison-page.certain.parcel-damage": "Un dommage à l’extérieur du colis a été noté à l’arrivée.",
 	"comparison-page.before.proven-good": "dans les limites",

@@ -2,7 +2,7 @@
 import type { ReportTexts } from "../report-texts.ts";
 
 export const log: ReportTexts["log"] = {
-	"log.party-signature": "Signature de la partie elle-même",
-	"log.party-signed": "signé sur l’appareil de la partie : le même appareil, qui détient la clé, l’a signé",
+	"log.party-signature": "Signature par un appareil",
+	"log.party-signed": "un appareil sur lequel le lien a été employé a signé cette entrée le {time}",
 	"log.party-unsigned": "non signé par la partie",
 };

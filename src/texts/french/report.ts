@@ -217,7 +217,7 @@ export const report: ReportTexts["report"] = {
 	"report.seal": "Ce qu’un scellement ne prouve pas",
 	"report.seal.true": "Que ce qui a été consigné est vrai.",
 	"report.seal.who":
-		"Qui tenait l’appareil : le scellement montre par quel lien ou quel compte quelque chose a été scellé, et, là où un appareil a signé, que c’était le même appareil.",
+		"Qui tenait l’appareil : le scellement montre par quel lien ou quel compte quelque chose a été scellé, et, là où un appareil a signé, qu’un appareil sur lequel le lien a été employé l’a fait, et quand.",
 	"report.seal.when":
 		"Quand l’objet a été vu : cette heure est l’indication de celui qui le détenait. L’heure du scellement est celle du serveur, bornée par un horodatage là où il y en a un.",
 	"report.seal.all": "Que tout a été consigné. Ce que personne n’a consigné ne laisse pas de trace.",

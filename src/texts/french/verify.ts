@@ -9,7 +9,7 @@ export const verify: ReportTexts["verify"] = {
 	"verify.kind.position-sealed": "Position déclarée",
 	"verify.kind.settlement-sealed": "Pas vers un accord",
 	"verify.kind.link-used": "Lien employé pour la première fois",
-	"verify.kind.party-signed": "Signé par l’appareil de la partie",
+	"verify.kind.party-signed": "Signé par un appareil sur lequel le lien a été employé",
 	"verify.kind.party-erased": "Textes personnels effacés",
 	"verify.kind.log-key-added": "Nouvelle clé du journal",
 };

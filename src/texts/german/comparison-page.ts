@@ -16,7 +16,7 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.next.conflict":
 		"Beide Seiten wiederholen die Prüfung, die besser ausfiel, mit einem anderen Kabel und zählen zehn Starts. Ein Protokoll wird durch ein neues berichtigt, das es nennt, nie überschrieben.",
 	"comparison-page.next.stop":
-		"Ein Stoppzeichen ist festgehalten: Schalten Sie die Platine nicht wieder ein, bevor beide Seiten dem zustimmen.",
+		"Ein Stoppzeichen ist festgehalten: Schalten Sie die Platine nicht ein, bevor beide Seiten dem zustimmen.",
 	"comparison-page.next.moisture":
 		"Lassen Sie die Platine ohne Strom. Fotografieren Sie, was nass ist, bevor es trocknet, und sprechen Sie dann miteinander.",
 	"comparison-page.next.identity": "Beide Seiten sehen sich Seriennummer und Merkmale noch einmal an, mit Fotos.",
@@ -65,7 +65,7 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 		"Was die Protokolle im Ganzen sagen: „{left}“ beim Abgang, „{arrived}“ nach der Ankunft.",
 	"comparison-page.certain.stop": "Nach der Ankunft wurde ein Stoppzeichen vermerkt: {signs}.",
 	"comparison-page.certain.stop-point":
-		"Nach der Ankunft nicht, wie es sein soll: {checks}. Das gilt als Stoppzeichen.",
+		"Bei {checks} war der Befund nach der Ankunft nicht, wie er sein soll. Das gilt als Stoppzeichen.",
 	"comparison-page.certain.wet": "Nach der Ankunft wurde Nässe vermerkt.",
 	"comparison-page.certain.parcel-damage": "Nach der Ankunft wurde ein Schaden am Äußeren des Pakets vermerkt.",
 	"comparison-page.before.proven-good": "innerhalb",

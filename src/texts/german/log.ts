@@ -2,8 +2,7 @@
 import type { ReportTexts } from "../report-texts.ts";
 
 export const log: ReportTexts["log"] = {
-	"log.party-signature": "Eigene Unterschrift der Partei",
-	"log.party-signed":
-		"auf dem Gerät der Partei unterschrieben: Dasselbe Gerät, das den Schlüssel hat, hat es unterschrieben",
+	"log.party-signature": "Unterschrift durch ein Gerät",
+	"log.party-signed": "Ein Gerät, auf dem der Link benutzt wurde, hat diesen Eintrag am {time} unterschrieben",
 	"log.party-unsigned": "nicht von der Partei unterschrieben",
 };

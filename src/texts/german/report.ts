@@ -218,7 +218,7 @@ export const report: ReportTexts["report"] = {
 	"report.seal": "Was ein Siegel nicht beweist",
 	"report.seal.true": "Dass wahr ist, was festgehalten wurde.",
 	"report.seal.who":
-		"Wer das Gerät in der Hand hatte: Das Siegel zeigt, über welchen Link oder welches Konto etwas versiegelt wurde, und wo ein Gerät unterschrieb, dass es dasselbe Gerät war.",
+		"Wer das Gerät in der Hand hatte: Das Siegel zeigt, über welchen Link oder welches Konto etwas versiegelt wurde, und wo ein Gerät unterschrieb, dass es eines war, auf dem der Link benutzt wurde, und wann.",
 	"report.seal.when":
 		"Wann der Gegenstand gesehen wurde: Diese Zeit ist die Angabe dessen, der ihn hatte. Die Zeit der Versiegelung ist die des Servers, eingegrenzt durch einen Zeitstempel, wo es einen gibt.",
 	"report.seal.all": "Dass alles festgehalten wurde. Was niemand festhielt, hinterlässt keine Spur.",

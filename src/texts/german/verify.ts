@@ -9,7 +9,7 @@ export const verify: ReportTexts["verify"] = {
 	"verify.kind.position-sealed": "Stellungnahme abgegeben",
 	"verify.kind.settlement-sealed": "Schritt zu einer Einigung",
 	"verify.kind.link-used": "Link zum ersten Mal benutzt",
-	"verify.kind.party-signed": "Vom Gerät der Partei unterschrieben",
+	"verify.kind.party-signed": "Unterschrieben von einem Gerät, auf dem der Link benutzt wurde",
 	"verify.kind.party-erased": "Persönliche Texte gelöscht",
 	"verify.kind.log-key-added": "Neuer Schlüssel des Logbuchs",
 };

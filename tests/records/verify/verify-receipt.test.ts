@@ -273,6 +273,9 @@ describe("earlier-checkpoints", () => {
 describe("party-signature", () => {
 	it("counts what a device signed, and says where nothing is", () => {
 		expect(told("party-signature", whole)).toEqual(["passed verify.party-passed"]);
+		const check = verifyReceipt(whole).checks.find(({ id }) => id === "party-signature");
+		// The arrival, sealed a second before: the times that `independent-maker.ts` gives them.
+		expect(check?.why?.values).toEqual({ signed: "1", list: "5 (2026-03-02 09:00:06 / 2026-03-02 09:00:07)" });
 		const unsigned = bent((receipt) => {
 			receipt.entries.pop();
 		});

@@ -2,6 +2,7 @@
 
 import type { CheckDefinition } from "../../../catalogue/checks/check.ts";
 import { checksOf } from "../../../catalogue/checks/checks.ts";
+import { signedAt } from "../../../records/party-signature.ts";
 import type { OpenedStatement, StatementReading } from "../../../records/record-statement.ts";
 import { type Block, facts, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
 import { quantityWords, readingWords } from "../../../texts/reading-words.ts";
@@ -68,21 +69,12 @@ function sealFacts({ order, entries, speaker }: ReportFacts, { statement, view, 
 		],
 		["report.record-late", late === null ? null : say("report.record-late-of", { late })],
 		["report.record-fingerprint", entry.statementSha256],
-		[
-			"log.party-signature",
-			isByLink ? say(isSignedByParty(entry, entries) ? "log.party-signed" : "log.party-unsigned") : null,
-		],
+		["log.party-signature", isByLink ? signatureWords(signedAt(entry.leafSha256, entries), speaker) : null],
 	);
 }
 
-/** Whether a later entry holds a signature of this one by a key on the party's device. */
-function isSignedByParty({ leafSha256 }: SealedRecord["entry"], entries: ReportFacts["entries"]): boolean {
-	return entries.some(
-		({ kind, statementBytes }) =>
-			kind === "party-signed" &&
-			statementBytes !== null &&
-			JSON.parse(Buffer.from(statementBytes).toString("utf8")).leafSha256 === leafSha256,
-	);
+function signatureWords(time: Date | null, { say, showTime }: Speaker): string {
+	return time === null ? say("log.party-unsigned") : say("log.party-signed", { time: showTime(time) });
 }
 
 function stateFacts({ exhibits, speaker }: ReportFacts, record: SealedRecord) {

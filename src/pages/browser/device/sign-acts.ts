@@ -8,7 +8,7 @@ import { signedText } from "../../../records/signed-text.ts";
 const ALGORITHM = { name: "ECDSA", namedCurve: "P-256" };
 const STORE = "keys";
 
-/** Signs every act that the page names; says so, or why not. */
+/** Signs every act that the page names, which are those that were done just now; says so, or why not. */
 export async function signActs(place: HTMLElement | null): Promise<void> {
 	if (place === null) return;
 	// Browsers give these to pages that came over HTTPS, or from this machine, alone.
@@ -19,11 +19,12 @@ export async function signActs(place: HTMLElement | null): Promise<void> {
 	try {
 		const linkId = place.dataset.link ?? "";
 		const pair = await keyOf(linkId);
-		for (const leaf of (place.dataset.leaves ?? "").split(" ")) await sendSignature(linkId, leaf, pair);
-		place.textContent = place.dataset.signed ?? "";
-		for (const fact of document.querySelectorAll<HTMLElement>("[data-when-signed]")) {
-			fact.textContent = fact.dataset.whenSigned ?? "";
+		for (const leaf of (place.dataset.leaves ?? "").split(" ")) {
+			await sendSignature(linkId, leaf, pair);
+			const fact = document.querySelector<HTMLElement>(`[data-leaf="${leaf}"]`);
+			if (fact !== null) fact.textContent = fact.dataset.whenSigned ?? "";
 		}
+		place.textContent = place.dataset.signed ?? "";
 	} catch {
 		offerAgain(place);
 	}

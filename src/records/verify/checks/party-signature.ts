@@ -1,6 +1,7 @@
 /**
- * `party-signature`: what was sealed through a link is counter-signed by a key that lives on the party's device. It shows
- * that the same device signed; where there is none, that is said.
+ * `party-signature`: what was done through a link is counter-signed by a key that lives on a device which used the link.
+ * That it is the device with which it was done cannot be read from it (older services let a device sign what another had
+ * done before), so both times are told. Where there is no signature, that is said.
  */
 import { p256 } from "@noble/curves/nist.js";
 import { hexToBytes, utf8ToBytes } from "@noble/hashes/utils.js";
@@ -10,6 +11,7 @@ import type { ReadReceipt } from "../read-receipt.ts";
 import { constantOf, hexOf, membersOf, textOf } from "../shape.ts";
 
 const FORMAT = "handover-risk/party-signature/1";
+const MEMBERS = ["$format", "algorithm", "leafSha256", "linkId", "publicKey", "signature"];
 
 export function checkPartySignatures({ entries }: ReadReceipt): Finding[] {
 	const signatures = entries.filter(({ kind }) => kind === "party-signed");
@@ -23,8 +25,17 @@ export function checkPartySignatures({ entries }: ReadReceipt): Finding[] {
 			: [{ id: "party-signature", outcome: "failed", where: `${entry.where}/statement`, ...details }];
 	});
 	if (failed.length > 0) return failed;
-	const values = { signed: signatures.length };
+	const list = signatures.map((entry) => signedWords(entry, entries)).join("; ");
+	const values = { signed: signatures.length, list };
 	return [{ id: "party-signature", outcome: "passed", why: why("verify.party-passed", values) }];
+}
+
+/** A sound signature's entry by its index, when it was made and when it was signed, to the second in UTC. */
+function signedWords({ statement, time }: ReadEntry, entries: readonly ReadEntry[]): string {
+	const leaf = statement === null ? null : hexOf(membersOf(statement.node, "", MEMBERS)("leafSha256"), "", 32);
+	const signed = entries.find((candidate) => candidate.leaf === leaf);
+	const shown = (at: string) => at.slice(0, 19).replace("T", " ");
+	return signed === undefined ? "" : `${signed.index} (${shown(signed.time)} / ${shown(time)})`;
 }
 
 /** What is wrong with a party's signature; null where nothing is. */
@@ -32,8 +43,7 @@ function problemOf(entry: ReadEntry, entries: readonly ReadEntry[]): FindingDeta
 	const { statement } = entry;
 	if (statement === null) return { why: why("verify.statement-missing") };
 	try {
-		const names = ["$format", "algorithm", "leafSha256", "linkId", "publicKey", "signature"];
-		const member = membersOf(statement.node, "", names);
+		const member = membersOf(statement.node, "", MEMBERS);
 		constantOf(member("$format"), "/$format", FORMAT);
 		constantOf(member("algorithm"), "/algorithm", "ecdsa-p256-sha256");
 		const leaf = hexOf(member("leafSha256"), "/leafSha256", 32);
