@@ -102,4 +102,16 @@ describe("the facts of a leg", () => {
 		expect((await post(path, { ...typed, offset: "+02:00" })).statusCode).toBe(303);
 		expect((await get(path)).body).toContain('value="2026-10-08T11:20"');
 	});
+
+	it("says all that is wrong at once: what no number is, what has not come, what is out of order", async () => {
+		const times = { dispatchedAt: "2026-03-09T10:00", deliveredAt: "2026-03-08T09:20", inHandAt: "2099-03-08T09:20" };
+		const typed = { mode: "road", bookedBy: "consignor", offset: "+02:00", ...times };
+		const page = await post(`/consignments/${scene.legId}`, { ...typed, parcelMassKg: "heavy" });
+		expect(page.statusCode).toBe(400);
+		expect(summaryOf(page.body)).toMatchObject({
+			parcelMassKg: expect.stringContaining("Mass of the parcel"),
+			deliveredAt: expect.stringContaining("delivered before it was dispatched"),
+			inHandAt: expect.stringContaining("has not come yet"),
+		});
+	});
 });

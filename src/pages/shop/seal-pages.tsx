@@ -61,6 +61,13 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 				request={request}
 				title={say(`record.title-${view.stage}` as TextKey)}
 				crumbs={crumbsOf(guided)}
+				head={
+					view.supersededBy !== null && (
+						<p class="note">
+							{say("record.superseded")} <a href={`/records/${view.supersededBy}/receipt`}>{say("record.successor")}</a>
+						</p>
+					)
+				}
 				spine={
 					<CustodySpine
 						{...found}
@@ -68,11 +75,6 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 					/>
 				}
 			>
-				{view.supersededBy !== null && (
-					<p class="note">
-						{say("record.superseded")} <a href={`/records/${view.supersededBy}/receipt`}>{say("record.successor")}</a>
-					</p>
-				)}
 				<dl class="facts">
 					<dt>{say("record.fingerprint")}</dt>
 					<dd class="fingerprint">{groupsOfFour(sealed.fingerprint)}</dd>

@@ -41,6 +41,7 @@ export const shop = {
 	"shop.settled-on": "Settled on {day}: {outcome}",
 	"shop.since": "Since",
 	"shop.waits-for": "Waits for, or came to",
+	"shop.waits": "The order waits for {things}",
 	"shop.waits-nothing": "waits for nothing",
 	"shop.waits-drafts": "drafts to seal: {count}",
 	"shop.waits-arrival": "a first state after delivery",
@@ -189,6 +190,7 @@ export const shop = {
 	"shop.add-bench": "Add the bench",
 
 	"spine.label": "Custody line",
+	"spine.summary": "Records: {count}",
 	"spine.empty": "Nothing is recorded yet.",
 	"spine.draft": "draft, not sealed",
 	"spine.observed": "seen {time}",
