@@ -214,7 +214,7 @@ function OrderPage({
 					<a href={`/orders/${order.id}/settlement`}>{say("settling.settlement")}</a>
 				</li>
 			</ul>
-			{order.readIn === undefined && <OrderLinks order={found.order.id} links={links} formToken={formToken} />}
+			{order.readIn === undefined && <OrderLinks found={found} links={links} formToken={formToken} />}
 			<MessageSection {...{ found, links, messages, formToken }} />
 		</ShopLayout>
 	);

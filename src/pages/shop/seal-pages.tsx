@@ -154,7 +154,8 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 									<a href={`/records/${record.id}#${one.path.slice(1).replaceAll("/", ".")}`}>
 										{memberName(one.path, guided)}
 									</a>
-									: {pageWords(one)}
+									{memberName(one.path, guided).endsWith("?") ? " " : ": "}
+									{pageWords(one)}
 								</li>
 							))}
 						</ul>

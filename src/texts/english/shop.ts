@@ -131,6 +131,7 @@ export const shop = {
 	"shop.link-ends": "Ends",
 	"shop.link-withdrawn": "withdrawn {time}",
 	"shop.withdraw": "Withdraw",
+	"shop.record-of-leg": "{what}, leg {leg}",
 	"shop.scope.record": "filling in a record",
 	"shop.scope.settle": "reading the order and answering",
 	"shop.scope.reader": "reading only",
