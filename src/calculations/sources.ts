@@ -120,7 +120,7 @@ export const BIBLIOGRAPHY = {
 	"hard-disk-packaging-page": "A packaging page on hard disks, not operating (as quoted)",
 	"dangerous-goods-188": "Special provision 188 for lithium cells (text in a public repository)",
 	"r-stats": "R, package stats: reference examples of its tests (read in the R sources)",
-	"r-stats-recalled": "R, package stats, recalled, not read",
+	"r-stats-recalled": "R, package stats (recalled)",
 	"trade-list-answer":
 		"Answer of a solder-joint specialist on a trade list, April 2004: cracks found after a transit shock presuppose a weak joint (read)",
 	"driver-issue-tracker": "Open issue tracker of a graphics driver, common reasons for a lost bus (read)",

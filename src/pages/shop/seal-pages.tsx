@@ -2,6 +2,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
 import { recordInput } from "../../contract/records.ts";
+import { readAccountName } from "../../operations/access/account-name.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { readOrderLine } from "../../operations/orders/order-line.ts";
 import { type GuidedRecord, readGuidedRecord } from "../../operations/records/guided-record.ts";
@@ -55,6 +56,7 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 		const { view, statement } = record;
 		const { sealed } = view;
 		if (sealed === null) throw new Error(`record ${view.id} is not sealed`);
+		const account = await readAccountName(deps, callerOf(request), sealed.by);
 		return sendPage(
 			reply,
 			<ShopLayout
@@ -83,7 +85,7 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 					<dt>{say("record.sealed")}</dt>
 					<dd>{showTime(sealed.at)}</dd>
 					<dt>{say("record.sealed-by")}</dt>
-					<dd>{say(sealed.by.startsWith("lnk_") ? "record.through-link" : "record.by-account", { id: sealed.by })}</dd>
+					<dd>{sealedByWords(sealed.by, account)}</dd>
 					{sealed.by.startsWith("lnk_") && (
 						<>
 							<dt>{say("log.party-signature")}</dt>
@@ -185,6 +187,11 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 			status,
 		);
 	}
+}
+
+function sealedByWords(id: string, account: string | null): string {
+	if (account !== null) return say("record.by-account-named", { id, name: account });
+	return say(id.startsWith("lnk_") ? "record.through-link" : "record.by-account", { id });
 }
 
 function crumbsOf({ order }: GuidedRecord) {

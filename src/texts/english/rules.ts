@@ -14,7 +14,7 @@ export const rules = {
 	"rules.no-date": "no dated copy of this article was read",
 	"rules.back": "Back to the order",
 	"rules.sdr-per-kg": "{sdr} special drawing rights per kg",
-	"rules.sdr-per-kg-from": "from {from} {sdr} special drawing rights per kg",
+	"rules.sdr-per-kg-from": "{sdr} special drawing rights per kg from {from}",
 	"rules.sdr-per-parcel": "{base} special drawing rights per parcel and {sdr} per kg",
 	"rules.money-per-kg": "{amount} {currency} per kg",
 	"rules.money-most": "at most {amount} {currency} per parcel",

@@ -287,6 +287,7 @@ export const shop = {
 	"record.sealed-by": "Sealed",
 	"record.through-link": "through link {id}",
 	"record.by-account": "by account {id}",
+	"record.by-account-named": "by the shop's account {name} ({id})",
 	"record.log-entry": "Log entry",
 	"record.download-receipt": "Download the receipt",
 	"record.receipt-text":
