@@ -363,7 +363,7 @@ describe("saving step by step", () => {
 		const clock = "+01:00";
 		const future = await me.post("parcel-facts", { "parcel.deliveredAt": "2099-01-01T10:00", clock });
 		expect(future.statusCode).toBe(400);
-		expect(future.body).toContain("When was it delivered?: This time has not come yet.");
+		expect(future.body).toContain("When was it delivered? This time has not come yet.");
 		expect(future.body).toContain('href="#parcel.deliveredAt"');
 		const before = await me.post("result", { state: "good", observedAt: "2025-01-01T10:00", clock });
 		expect(before.statusCode).toBe(400);
