@@ -42,6 +42,7 @@ export const BIBLIOGRAPHY = {
 		"Dutch Civil Code, book 8 (public repository, state of 1 July 2025; limitation from a copy of 2017)",
 	"dutch-cap-decree": "Dutch decree on article 1105 of book 8 (public repository, state of 10 May 2017)",
 	"french-commercial-code": "French Commercial Code (statute text as reproduced by several pages)",
+	"french-commercial-code-recalled": "French Commercial Code, recalled, not read",
 	"french-consumer-code": "French Consumer Code (public repository, state of April 2026)",
 	"french-postal-code": "French Post and Electronic Communications Code, CPCE (public repository, state of April 2026)",
 	"french-default-contract": "French default contract of carriage, recalled, not read",
@@ -119,6 +120,7 @@ export const BIBLIOGRAPHY = {
 	"hard-disk-packaging-page": "A packaging page on hard disks, not operating (as quoted)",
 	"dangerous-goods-188": "Special provision 188 for lithium cells (text in a public repository)",
 	"r-stats": "R, package stats: reference examples of its tests (read in the R sources)",
+	"r-stats-recalled": "R, package stats (recalled)",
 	"trade-list-answer":
 		"Answer of a solder-joint specialist on a trade list, April 2004: cracks found after a transit shock presuppose a weak joint (read)",
 	"driver-issue-tracker": "Open issue tracker of a graphics driver, common reasons for a lost bus (read)",

@@ -37,7 +37,7 @@ export const CLAIM_CAPS: readonly CapRule[] = [
 			],
 		},
 		lifted: false,
-		source: cite("montreal-limits", "Art. 22(3), 24: 17, 19, 22, 26 per kg", "published"),
+		source: cite("montreal-limits", "Art. 22(3), 24: 17, 19, 22, 26 special drawing rights per kg", "published"),
 	},
 	{
 		...PLAIN,
@@ -50,7 +50,11 @@ export const CLAIM_CAPS: readonly CapRule[] = [
 		regime: "upu",
 		limit: { unit: "sdr-per-parcel", baseSdr: 40, perKgSdr: 4.5 },
 		lifted: false,
-		source: cite("upu-parcel-amounts", "40 and 4.50 per kg for an ordinary parcel", "from-memory"),
+		source: cite(
+			"upu-parcel-amounts",
+			"40, and 4.50 per kg, in special drawing rights, for an ordinary parcel",
+			"from-memory",
+		),
 	},
 	{
 		...PLAIN,
@@ -77,7 +81,7 @@ export const CLAIM_CAPS: readonly CapRule[] = [
 		...PLAIN,
 		regime: "fr-road",
 		limit: { unit: "money-per-kg", perKg: 33, mostPerParcel: 1000, currency: "EUR" },
-		source: cite("french-default-contract", "below 3 t: 33 per kg, 1000 per parcel", "from-memory"),
+		source: cite("french-default-contract", "below 3 t: 33 EUR per kg, 1000 EUR per parcel", "from-memory"),
 	},
 	{
 		...PLAIN,

@@ -10,8 +10,8 @@ const AT_DISPOSAL = { events: ["placedAtDisposal", "delivered"] } as const;
 const DAMAGED = ["apparent", "not-apparent"] as const;
 const ANY = ["apparent", "not-apparent", "loss", "delay"] as const;
 
-/** State of each copy that was read. */
-const COPIES: Partial<Record<DocumentId, string>> = {
+/** State of each copy that was read. Of the Swiss code only articles 77 and 78 were, so its rules have none. */
+export const COPIES: Partial<Record<DocumentId, string>> = {
 	cmr: "2017-05-10",
 	"montreal-convention": "2017-05-10",
 	cim: "2017-05-10",
@@ -19,6 +19,7 @@ const COPIES: Partial<Record<DocumentId, string>> = {
 	hgb: "2022-03-26",
 	bgb: "2022-03-26",
 	"dutch-civil-code-8": "2025-07-01",
+	"dutch-cap-decree": "2017-05-10",
 	"french-consumer-code": "2026-04",
 	"french-postal-code": "2026-04",
 	"us-code-49": "2024-12-20",
@@ -299,7 +300,7 @@ const OTHER_STATES: readonly ClaimRule[] = [
 		consequence: "extinction",
 	}),
 	rule(
-		"french-commercial-code",
+		"french-commercial-code-recalled",
 		"Code de commerce L133-6",
 		{
 			id: "FR-L133-6",

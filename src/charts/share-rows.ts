@@ -17,14 +17,17 @@ export interface ShareRowsData {
 	readonly words: { readonly title: string; readonly description: string; readonly axis: string };
 }
 
-const SIZE = { width: 640, left: 16, right: 24, top: 8, row: 46, bottom: 48 };
+const SIZE = { width: 640, left: 16, right: 24, top: 8, row: 46, line: 24, bottom: 48 };
 const END = SIZE.width - SIZE.right;
 const PERCENT = 100;
-/** Characters of a name that fit over a row. */
-const LONGEST = 84;
+/** Characters of a name that fit on a line, also in the larger letters of a phone; two lines at most. */
+const LONGEST = 50;
 
 export function shareRows({ rows, words }: ShareRowsData): Drawing {
-	const base = SIZE.top + rows.length * SIZE.row;
+	const labelled = rows.map((row) => ({ ...row, lines: linesOf(row.name) }));
+	const tops = [SIZE.top];
+	for (const { lines } of labelled) tops.push((tops.at(-1) ?? 0) + SIZE.row + (lines.length - 1) * SIZE.line);
+	const base = tops.at(-1) ?? SIZE.top;
 	const sure = rows.filter(({ isFew }) => !isFew);
 	const most = Math.max(
 		0.05,
@@ -47,21 +50,20 @@ export function shareRows({ rows, words }: ShareRowsData): Drawing {
 				]),
 			line("axis", SIZE.left, base, END, base),
 			text((SIZE.left + END) / 2, base + 40, "middle", words.axis),
-			...rows.flatMap((row, index) => rowMarks(row, SIZE.top + index * SIZE.row, x)),
+			...labelled.flatMap((row, index) => rowMarks(row, tops[index] ?? SIZE.top, x)),
 		],
 	};
 }
 
 function rowMarks(
-	{ name, share, interval, bounds }: ShareRow,
+	{ lines, share, interval, bounds }: ShareRow & { readonly lines: readonly string[] },
 	top: number,
 	x: ScaleLinear<number, number>,
 ): Primitive[] {
-	const y = top + 32;
-	const label = name.length > LONGEST ? `${name.slice(0, LONGEST - 1)}…` : name;
+	const y = top + 32 + (lines.length - 1) * SIZE.line;
 	const [low, high] = interval ?? [0, 0];
 	return [
-		text(SIZE.left + 4, top + 17, "start", label),
+		...lines.map((words, index) => text(SIZE.left + 4, top + 17 + index * SIZE.line, "start", words)),
 		line("point-guide", x(bounds[0]), y, x(bounds[1]), y),
 		line("point-guide", x(bounds[0]), y - 6, x(bounds[0]), y + 6),
 		line("point-guide", x(bounds[1]), y - 6, x(bounds[1]), y + 6),
@@ -77,6 +79,15 @@ function rowMarks(
 		...(Math.max(high, bounds[1]) > (x.domain()[1] ?? 1) ? [text(END + 6, y + 4, "start", "→")] : []),
 		...(share === null ? [] : [{ kind: "circle", role: "point", cx: at(x(share)), cy: y, r: 5 } as const]),
 	];
+}
+
+/** Broken at a space where one is near. */
+function linesOf(name: string): string[] {
+	if (name.length <= LONGEST) return [name];
+	const space = name.lastIndexOf(" ", LONGEST);
+	const end = space > LONGEST / 2 ? space : LONGEST;
+	const rest = name.slice(end).trimStart();
+	return [name.slice(0, end), rest.length > LONGEST ? `${rest.slice(0, LONGEST - 1)}…` : rest];
 }
 
 const at = (value: number) => Math.round(value * 10) / 10;

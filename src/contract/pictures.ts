@@ -80,7 +80,12 @@ export const carrierPhotoView = z.strictObject({
 	file: z.strictObject({ path: z.string(), sizeBytes: z.number().int(), sha256 }).nullable(),
 });
 export type CarrierPhotoView = z.infer<typeof carrierPhotoView>;
-export const carrierPhotoList = z.strictObject({ treeSize: z.number().int(), photos: z.array(carrierPhotoView) });
+export const carrierPhotoList = z.strictObject({
+	treeSize: z.number().int(),
+	/** The leg that the carrier is told of; null where the order has none. */
+	leg: z.number().int().nullable(),
+	photos: z.array(carrierPhotoView),
+});
 export const carrierPhotoQuery = z.strictObject({
 	at: z.coerce.number().int().min(1).max(Number.MAX_SAFE_INTEGER).optional(),
 	/** As in the carrier's report: the last leg that arrived where none is given. */

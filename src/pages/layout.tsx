@@ -12,8 +12,10 @@ export function Layout(props: {
 	readonly title: string;
 	/** Pages above this one, outermost first. */
 	readonly crumbs?: readonly Crumb[];
-	/** What stands beside the text on wide screens and before it on phones: the custody line of an order. */
+	/** What stands beside the text on wide screens, and folded below its head on phones: the custody line of an order. */
 	readonly spine?: ComponentChildren;
+	/** What stands before the spine on phones: what a page with one has to say first. */
+	readonly head?: ComponentChildren;
 	/** The sign-out form and the like, at the right of the head. */
 	readonly actions?: ComponentChildren;
 	readonly children: ComponentChildren;
@@ -53,13 +55,24 @@ export function Layout(props: {
 						</header>
 					</>
 				)}
-				<div class={props.spine !== undefined ? "with-spine" : props.wide === true ? "single wide" : "single"}>
-					{props.spine === undefined ? null : <aside class="spine">{props.spine}</aside>}
-					<main id="content">
-						<h1>{props.title}</h1>
-						{props.children}
+				{props.spine === undefined ? (
+					<div class={props.wide === true ? "single wide" : "single"}>
+						<main id="content">
+							<h1>{props.title}</h1>
+							{props.head}
+							{props.children}
+						</main>
+					</div>
+				) : (
+					<main id="content" class="with-spine">
+						<div class="head">
+							<h1>{props.title}</h1>
+							{props.head}
+						</div>
+						<aside class="spine">{props.spine}</aside>
+						<div>{props.children}</div>
 					</main>
-				</div>
+				)}
 				{props.sheet === true ? null : (
 					<footer class="foot">
 						<p>{say("layout.foot")}</p>

@@ -26,29 +26,31 @@ export function isAhead(time: string, now: Date): boolean {
  * comparison says that the times contradict each other.
  */
 export function timeShortcomings(content: RecordContent, noted: NotedTimes, now: Date): Shortcoming[] {
-	const { observedAt, parcel, reported } = content;
 	const told = [
-		["/observedAt", observedAt],
-		["/reported/receivedAt", reported?.receivedAt],
-		["/parcel/deliveredAt", parcel?.deliveredAt],
-		["/parcel/inHandAt", parcel?.inHandAt],
+		["/observedAt", content.observedAt],
+		["/reported/receivedAt", content.reported?.receivedAt],
+		["/parcel/deliveredAt", content.parcel?.deliveredAt],
+		["/parcel/inHandAt", content.parcel?.inHandAt],
 	] as const;
 	const ahead = told.filter(([, time]) => time !== undefined && isAhead(time, now));
-	if (ahead.length > 0) return ahead.map(([path]) => ({ path, code: "in-the-future" }));
-	const found: Shortcoming[] = [];
-	if (isBefore(parcel?.inHandAt, parcel?.deliveredAt)) {
-		found.push({ path: "/parcel/inHandAt", code: "in-hand-before-delivered" });
-	}
-	if (parcel?.deliveredAt !== undefined) {
-		if (isBefore(observedAt, parcel.deliveredAt)) found.push({ path: "/observedAt", code: "seen-before-delivered" });
+	const found: Shortcoming[] = ahead.map(([path]) => ({ path, code: "in-the-future" }));
+	// A time that has not come yet says nothing about its order with the others.
+	const past = (time: string | undefined) => (time !== undefined && isAhead(time, now) ? undefined : time);
+	const [observedAt, deliveredAt, inHandAt] = [
+		content.observedAt,
+		content.parcel?.deliveredAt,
+		content.parcel?.inHandAt,
+	].map(past);
+	if (isBefore(inHandAt, deliveredAt)) found.push({ path: "/parcel/inHandAt", code: "in-hand-before-delivered" });
+	if (content.parcel?.deliveredAt !== undefined) {
+		if (isBefore(observedAt, deliveredAt)) found.push({ path: "/observedAt", code: "seen-before-delivered" });
 	} else if (isBefore(observedAt, noted.deliveredAt)) {
 		found.push({ path: "/observedAt", code: "seen-before-noted-delivery" });
 	} else if (isBefore(observedAt, noted.departureSeenAt)) {
 		found.push({ path: "/observedAt", code: "seen-before-departure" });
 	}
 	const isOpen = !found.some(({ path }) => path === "/observedAt");
-	if (isOpen && isBefore(observedAt, parcel?.inHandAt))
-		found.push({ path: "/observedAt", code: "seen-before-in-hand" });
+	if (isOpen && isBefore(observedAt, inHandAt)) found.push({ path: "/observedAt", code: "seen-before-in-hand" });
 	return found;
 }
 

@@ -121,8 +121,10 @@ describe("coming in by a link", () => {
 		const owner = await enter({ ...made, link: settle });
 		expect((await owner.get(`/orders/${made.orderId}/positions`)).body).toContain(papers);
 		expect((await owner.get(`/orders/${made.orderId}/papers`)).statusCode).toBe(200);
+		expect((await owner.get("/")).headers.location).toBe(`/orders/${made.orderId}/positions`);
 		const one = await enter(made);
 		expect((await one.get(`/orders/${made.orderId}/positions`)).body).not.toContain(papers);
+		expect((await one.get("/")).headers.location).toBe(`/guided/${made.recordId}`);
 	});
 
 	it("takes the code with spaces", async () => {
@@ -396,7 +398,7 @@ describe("saving step by step", () => {
 		const clock = "+01:00";
 		const future = await me.post("parcel-facts", { "parcel.deliveredAt": "2099-01-01T10:00", clock });
 		expect(future.statusCode).toBe(400);
-		expect(future.body).toContain("When was it delivered?: This time has not come yet.");
+		expect(future.body).toContain("When was it delivered? This time has not come yet.");
 		expect(future.body).toContain('href="#parcel.deliveredAt"');
 		const before = await me.post("result", { state: "good", observedAt: "2025-01-01T10:00", clock });
 		expect(before.statusCode).toBe(400);
@@ -442,6 +444,13 @@ describe("saving step by step", () => {
 		]);
 		expect(await refused({ deliveredAt: "2026-03-24T10:00:00Z", inHandAt: "2026-03-24T09:00:00Z" })).toEqual([
 			["/inHandAt", "in-hand-before-delivered"],
+		]);
+		const inHandAt = "2099-01-01T10:00:00Z";
+		expect(
+			await refused({ dispatchedAt: "2026-03-25T10:00:00Z", deliveredAt: "2026-03-24T10:00:00Z", inHandAt }),
+		).toEqual([
+			["/inHandAt", "in-the-future"],
+			["/deliveredAt", "delivered-before-dispatched"],
 		]);
 		const kept = await put({ dispatchedAt: "2026-03-23T10:00:00Z", deliveredAt: "2026-03-24T10:00:00Z" });
 		expect(kept.statusCode, kept.body).toBe(200);

@@ -102,4 +102,45 @@ describe("the facts of a leg", () => {
 		expect((await post(path, { ...typed, offset: "+02:00" })).statusCode).toBe(303);
 		expect((await get(path)).body).toContain('value="2026-10-08T11:20"');
 	});
+
+	it("says all that is wrong at once: what no number is, what has not come, what is out of order", async () => {
+		const times = { dispatchedAt: "2026-03-09T10:00", deliveredAt: "2026-03-08T09:20", inHandAt: "2099-03-08T09:20" };
+		const typed = { mode: "road", bookedBy: "consignor", offset: "+02:00", ...times };
+		const page = await post(`/consignments/${scene.legId}`, { ...typed, parcelMassKg: "heavy" });
+		expect(page.statusCode).toBe(400);
+		expect(summaryOf(page.body)).toMatchObject({
+			parcelMassKg: expect.stringContaining("Mass of the parcel"),
+			deliveredAt: expect.stringContaining("delivered before it was dispatched"),
+			inHandAt: expect.stringContaining("has not come yet"),
+		});
+	});
+});
+
+describe("an order's pages", () => {
+	it("name each link by its record and leg, the leg of the carrier's photos, and the account that sealed", async () => {
+		expect((await get(`/orders/${scene.orderId}`)).body).toContain('<th scope="row">State on arrival, leg 1</th>');
+		expect((await get(`/orders/${scene.orderId}/carrier-photos`)).body).toContain("Leg 1, Werkbank Lindental to Mara");
+		expect((await get(`/records/${scene.departureId}/receipt`)).body).toMatch(
+			/by the shop(&#39;|')s account \w+ \(acc_/,
+		);
+	});
+
+	it("lead back from the rules to the leg's dates they were opened from, and to no other place", async () => {
+		const from = (referer: string) =>
+			shop.app.inject({ method: "GET", url: "/claim-rules", headers: { cookie: shop.sessionCookie, referer } });
+		const claim = `/orders/${scene.orderId}/consignments/${scene.legId}/claim`;
+		expect((await from(`http://localhost${claim}`)).body).toContain(`<a href="${claim}">Dates of a claim</a>`);
+		expect((await from("http://elsewhere.example/page")).body).not.toContain("elsewhere");
+	});
+});
+
+describe("a record", () => {
+	it("says what stands between thousands where a number is none, and puts no colon after a question", async () => {
+		const form = { act: "save", "setUp.ambient": "1.904,5", "setUp.ambient.unit": "degC", observedAt: "x" };
+		const page = await post(`/records/${scene.recordId}`, form);
+		const said = summaryOf(page.body);
+		expect(said["setUp.ambient"]).toContain("Nothing stands between thousands");
+		expect(said.observedAt).toMatch(/\? \S/);
+		expect(said.observedAt).not.toContain("?:");
+	});
 });

@@ -19,6 +19,14 @@ describe("claimed times", () => {
 		]);
 	});
 
+	it("are refused all at once: one that has not come yet hides no other that is out of order", () => {
+		const parcel = { deliveredAt: "2026-11-20T10:00:00Z", inHandAt: "2027-11-20T10:00:00Z" };
+		expect(codes({ observedAt: "2026-11-01T10:00:00Z", parcel })).toEqual([
+			"/parcel/inHandAt in-the-future",
+			"/observedAt seen-before-delivered",
+		]);
+	});
+
 	it("lie in their order, a day aside", () => {
 		const deliveredAt = "2026-11-20T10:00:00Z";
 		expect(codes({ observedAt: "2025-01-01T10:00:00Z", parcel: { deliveredAt } })).toEqual([

@@ -68,7 +68,7 @@ export function learn(legs: readonly LearnedLeg[]): Judged<Learning> {
 			],
 			sources: [
 				cite("nist-e-handbook", "7.2.4.1, interval of a proportion", "from-memory"),
-				cite("r-stats", "power.prop.test", "from-memory"),
+				cite("r-stats-recalled", "power.prop.test", "from-memory"),
 				cite("our-choice", "30 known cases, bands of soak hours", "our-choice"),
 			],
 		},

@@ -1,9 +1,10 @@
 /** Every rule on claims with the state of the text it was taken from: what was only recalled first, then the oldest text. */
 import type { CivilDate } from "../../calculations/civil-date.ts";
+import type { CapRule } from "../../calculations/claims/claim-cap.ts";
 import type { Regime } from "../../calculations/claims/claim-rule.ts";
-import type { Standing } from "../../calculations/sources.ts";
+import type { DocumentId, Standing } from "../../calculations/sources.ts";
 import { CLAIM_CAPS } from "../../catalogue/claim-caps.ts";
-import { CLAIM_RULES } from "../../catalogue/claim-rules.ts";
+import { CLAIM_RULES, COPIES } from "../../catalogue/claim-rules.ts";
 
 /** A text in a state that is older is called old. Our choice: laws on carriage change every few years. */
 export const OLD_AFTER_YEARS = 3;
@@ -11,6 +12,8 @@ export const OLD_AFTER_YEARS = 3;
 export interface RuleAge {
 	/** Null of a limit on amounts, which has none of its own. */
 	readonly ruleId: string | null;
+	/** Of a limit on amounts; null of a rule on times. */
+	readonly limit: CapRule["limit"] | null;
 	readonly regime: Regime;
 	readonly article: string;
 	readonly document: string;
@@ -29,13 +32,13 @@ export function ruleAges(today: CivilDate): RuleAge[] {
 		return readOn < oldBefore ? "old" : "read";
 	};
 	const rules = CLAIM_RULES.map(({ id, regime, article, readOn, source: { document, standing } }) => ({
-		...{ ruleId: id, regime, article, document, standing, readOn },
+		...{ ruleId: id, limit: null, regime, article, document, standing, readOn },
 		rests: rests(standing, readOn),
 	}));
-	const caps = CLAIM_CAPS.map(({ regime, source: { document, locator, standing } }) => {
-		// A limit was read in the same copy as the rules that cite its document.
-		const readOn = rules.find((rule) => rule.document === document)?.readOn ?? null;
-		return { ruleId: null, regime, article: locator, document, standing, readOn, rests: rests(standing, readOn) };
+	const caps = CLAIM_CAPS.map(({ regime, limit, source: { id, document, locator, standing } }) => {
+		const readOn = COPIES[id as DocumentId] ?? null;
+		const common = { ruleId: null, limit, regime, article: locator, document, standing, readOn };
+		return { ...common, rests: rests(standing, readOn) };
 	});
 	const order = ["recalled", "undated", "old", "read"];
 	return [...rules, ...caps].sort(

@@ -3,11 +3,11 @@ import type { Caller } from "../../access/caller.ts";
 import type { ConsignmentFacts, ConsignmentInput, ConsignmentView } from "../../contract/orders.ts";
 import { consignmentById, insertConsignment, orderById, updateConsignment } from "../../database/orders.ts";
 import { fault, invalid } from "../../faults.ts";
-import { isAhead } from "../../records/claimed-times.ts";
 import { createOnce } from "../create-once.ts";
 import type { Deps } from "../deps.ts";
 import { mustBeShop, mustReadOrder } from "../may.ts";
 import { refuseReadIn } from "../read-in/refuse-read-in.ts";
+import { impossibleTimes } from "./impossible-times.ts";
 import { consignmentViewOf } from "./order-view.ts";
 import { partsOfFacts } from "./personal-parts.ts";
 
@@ -67,20 +67,7 @@ export async function changeConsignment(
 	return readConsignment(deps, caller, id);
 }
 
-/** A leg's times were each seen, and lie in their order: one person notes all of them, on one clock. */
 function refuseImpossibleTimes(facts: ConsignmentFacts, place: string, now: Date): void {
-	const { dispatchedAt, deliveredAt, inHandAt } = facts;
-	const ahead = (["dispatchedAt", "deliveredAt", "inHandAt"] as const).filter((name) => {
-		const time = facts[name];
-		return time !== undefined && isAhead(time, now);
-	});
-	if (ahead.length > 0) throw invalid(ahead.map((name) => ({ path: `${place}/${name}`, code: "in-the-future" })));
-	const isBefore = (one: string | undefined, other: string | undefined) =>
-		one !== undefined && other !== undefined && Date.parse(one) < Date.parse(other);
-	if (isBefore(deliveredAt, dispatchedAt)) {
-		throw invalid([{ path: `${place}/deliveredAt`, code: "delivered-before-dispatched" }]);
-	}
-	if (isBefore(inHandAt, deliveredAt)) throw invalid([{ path: `${place}/inHandAt`, code: "in-hand-before-delivered" }]);
-	if (isBefore(inHandAt, dispatchedAt))
-		throw invalid([{ path: `${place}/inHandAt`, code: "in-hand-before-dispatched" }]);
+	const found = impossibleTimes(facts, now);
+	if (found.length > 0) throw invalid(found.map(({ path, code }) => ({ path: place + path, code })));
 }

@@ -11,7 +11,7 @@ export function foamWords(id: string, { say, writeNumber }: Speaker = ENGLISH): 
 	const density = foam.densityKgPerM3 === null ? "" : `, ${writeNumber(foam.densityKgPerM3)} kg/m³`;
 	const drops = say(`pack.drop-number.${foam.dropNumber}` as ReportKey);
 	const model = say(foam.model.kind === "stress-energy" ? "pack.model-curve" : "pack.model-gas");
-	return `${say(`foam.${foam.material}` as ReportKey)}${density} (${drops}, ${model})`;
+	return `${say(`foam.${foam.material}` as ReportKey)}${density} (${model}, ${drops})`;
 }
 
 /** Every foam that is built in, as choices of a form. */

@@ -75,12 +75,9 @@ export function packFacts({ box, innerBox, ...pack }: Pack, speaker: Speaker = E
 		),
 		[
 			say("pack.box"),
-			[
-				boxWords(box, speaker),
-				...(pack.grossMassKg === undefined ? [] : [`${say("shop.parcel-mass")}: ${writeNumber(pack.grossMassKg)} kg`]),
-				...(typeof pack.closedHow === "string" ? [pack.closedHow] : []),
-			].join(", "),
+			[boxWords(box, speaker), ...(typeof pack.closedHow === "string" ? [pack.closedHow] : [])].join(", "),
 		],
+		...some(say("shop.parcel-mass"), pack.grossMassKg, (massKg) => `${writeNumber(massKg)} kg`),
 		...some(say("pack.tried"), pack.cornerDrops, (drops) =>
 			drops
 				.map(({ orientation, ...drop }) =>

@@ -15,6 +15,8 @@ const MOST_BYTES = 2_000_000;
 
 export interface CarrierPhotos {
 	readonly treeSize: number;
+	/** The leg that the carrier is told of; null where the order has none. */
+	readonly leg: number | null;
 	readonly photos: readonly CarrierPhotoView[];
 }
 
@@ -25,7 +27,7 @@ export async function readCarrierPhotos(
 	orderId: string,
 	of: CarrierPhotoQuery,
 ): Promise<CarrierPhotos> {
-	const { size, exhibits, found } = await exhibitsOf(deps, caller, orderId, of);
+	const { size, leg, exhibits, found } = await exhibitsOf(deps, caller, orderId, of);
 	const photos: CarrierPhotoView[] = [];
 	for (const { number, sha256, view } of exhibits) {
 		const file = found.get(sha256);
@@ -38,7 +40,7 @@ export async function readCarrierPhotos(
 			file: copy === null ? null : { path, sizeBytes: copy.size_bytes, sha256: copy.sha256 },
 		});
 	}
-	return { treeSize: size, photos };
+	return { treeSize: size, leg, photos };
 }
 
 /** One of them. @throws not-found where the number is no picture that may be handed out; erased */
@@ -59,13 +61,13 @@ export async function fetchCarrierPhoto(
 
 async function exhibitsOf(deps: Deps, caller: Caller, orderId: string, { at, leg }: CarrierPhotoQuery) {
 	mustBeShop(caller);
-	const { checkpoint, exhibits, handOuts } = await readReportFacts(deps, caller, orderId, {
+	const { checkpoint, legs, exhibits, handOuts } = await readReportFacts(deps, caller, orderId, {
 		edition: "carrier",
 		at,
 		leg,
 		language: "en",
 	});
-	return { size: checkpoint.size, exhibits, found: handOuts };
+	return { size: checkpoint.size, leg: legs[0]?.leg.leg ?? null, exhibits, found: handOuts };
 }
 
 /** The copy that others get, or a smaller one of it; also where the original was consented to, which says more than needed. */

@@ -122,7 +122,9 @@ function Fingerprints({ found }: { readonly found: ConsignmentComparison }) {
 					<dt>
 						{say(title)}, {say("comparison-page.fingerprint")}
 					</dt>
-					<dd class="fingerprint">{groupsOfFour(record?.view.sealed?.fingerprint ?? "")}</dd>
+					<dd class={record === null ? undefined : "fingerprint"}>
+						{record === null ? say("comparison-page.none-sealed") : groupsOfFour(record.view.sealed?.fingerprint ?? "")}
+					</dd>
 				</>
 			))}
 		</dl>

@@ -13,9 +13,10 @@ import { readExhibitFiles } from "../../operations/pictures/exhibit-file-views.t
 import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { validate } from "../../operations/validate.ts";
 import { say } from "../../texts/say.ts";
-import { Layout } from "../layout.tsx";
+import { type Crumb, Layout } from "../layout.tsx";
 import { hasPapers } from "../papers/has-papers.ts";
 import type { RecordFiles } from "../pictures/own-files.tsx";
+import { placeOf } from "../place-of.ts";
 import { sendPage } from "../render.ts";
 import { SHOWN } from "./check-table.tsx";
 import { ComparisonPage } from "./comparison-page.tsx";
@@ -62,7 +63,7 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 		const names = (id: string) => (id === order.owner.id ? order.owner.name : order.repairer.name);
 		return sendPage(
 			reply,
-			<Layout title={say("comparison-page.choose")}>
+			<Layout title={say("comparison-page.choose")} crumbs={crumbsFor(callerOf(request), order.id)}>
 				<ul>
 					{order.consignments.map((leg) => (
 						<li key={leg.id}>
@@ -79,4 +80,12 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 			</Layout>,
 		);
 	});
+}
+
+/** Back to the order or to where its link leads; a reader's leads here. */
+function crumbsFor(caller: Caller, orderId: string): Crumb[] {
+	if (caller.kind === "account") return [{ href: `/orders/${orderId}`, label: say("shop.order") }];
+	if (caller.kind !== "link" || caller.scope === "reader") return [];
+	const label = say(caller.scope === "settle" ? "settling.positions" : "comparison-page.back-to-record");
+	return [{ href: placeOf(caller), label }];
 }

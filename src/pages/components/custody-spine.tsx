@@ -25,37 +25,40 @@ export function CustodySpine(props: {
 	return (
 		<nav aria-label={say("spine.label")}>
 			<h2>{say("spine.label")}</h2>
-			{line.recordIds.length + props.drafts.length === 0 && <p class="hint">{say("spine.empty")}</p>}
-			<ol class="custody">
-				{line.recordIds.map((id, index) => {
-					const record = records.find((candidate) => candidate.view.id === id);
-					const next = line.recordIds[index + 1];
-					const spans = line.spans.flatMap((span, place) =>
-						span.afterRecordId === id && span.beforeRecordId === next ? [place] : [],
-					);
-					return (
-						<>
-							{record !== undefined && <Node key={id} record={record} order={order} href={props.href(record.view)} />}
-							{spans.map((place) => (
-								<Span
-									key={place}
-									span={line.spans[place] as CustodySpan}
-									order={order}
-									changed={changedIn(line, place)}
-									first={!changedIn(line, place - 1)}
-								/>
-							))}
-						</>
-					);
-				})}
-				{props.drafts.map((draft) => (
-					<li key={draft.id} class="node draft">
-						<Title record={draft} order={order} href={props.href(draft)} />
-						<span class="when">{say("spine.draft")}</span>
-					</li>
-				))}
-			</ol>
-			{records.some((record) => isSealedLate(seenAndSealed(record))) && <p class="hint">{lateSealNote()}</p>}
+			<details class="folded">
+				<summary>{say("spine.summary", { count: line.recordIds.length + props.drafts.length })}</summary>
+				{line.recordIds.length + props.drafts.length === 0 && <p class="hint">{say("spine.empty")}</p>}
+				<ol class="custody">
+					{line.recordIds.map((id, index) => {
+						const record = records.find((candidate) => candidate.view.id === id);
+						const next = line.recordIds[index + 1];
+						const spans = line.spans.flatMap((span, place) =>
+							span.afterRecordId === id && span.beforeRecordId === next ? [place] : [],
+						);
+						return (
+							<>
+								{record !== undefined && <Node key={id} record={record} order={order} href={props.href(record.view)} />}
+								{spans.map((place) => (
+									<Span
+										key={place}
+										span={line.spans[place] as CustodySpan}
+										order={order}
+										changed={changedIn(line, place)}
+										first={!changedIn(line, place - 1)}
+									/>
+								))}
+							</>
+						);
+					})}
+					{props.drafts.map((draft) => (
+						<li key={draft.id} class="node draft">
+							<Title record={draft} order={order} href={props.href(draft)} />
+							<span class="when">{say("spine.draft")}</span>
+						</li>
+					))}
+				</ol>
+				{records.some((record) => isSealedLate(seenAndSealed(record))) && <p class="hint">{lateSealNote()}</p>}
+			</details>
 		</nav>
 	);
 }

@@ -52,12 +52,17 @@ export function ErrorSummary({ errors }: { readonly errors: FieldErrors }) {
 			<ul>
 				{entries.map(([name, message]) => (
 					<li key={name}>
-						<a href={`#${name}`}>{labels.has(name) ? `${labels.get(name)}: ${message}` : message}</a>
+						<a href={`#${name}`}>{headed(labels.get(name) ?? "", message ?? "")}</a>
 					</li>
 				))}
 			</ul>
 		</div>
 	);
+}
+
+/** What a field is called, then what is said of it; a question ends by itself. */
+export function headed(label: string, words: string): string {
+	return [label, words].filter(Boolean).join(label.endsWith("?") ? " " : ": ");
 }
 
 interface FieldProps {

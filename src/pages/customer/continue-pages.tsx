@@ -10,9 +10,9 @@ import { say } from "../../texts/say.ts";
 import { groupsOfFour, showTime } from "../../texts/shown-time.ts";
 import { ErrorSummary, type FieldErrors, Form, Submit, TextField } from "../components/form.tsx";
 import { Layout } from "../layout.tsx";
+import { placeOf } from "../place-of.ts";
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
-import { placeOf } from "./entry-routes.tsx";
 
 export function registerContinue(app: FastifyInstance, deps: Deps): void {
 	app.post("/guided/:id/continue", { ...openTo("link:record"), schema: { hide: true } }, async (request, reply) => {

@@ -2,12 +2,12 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { formTokenFor, OPEN_TO_ALL } from "../../access/callers.ts";
 import { cookieNames, cookieOptions } from "../../access/cookies.ts";
-import type { LinkView } from "../../contract/access.ts";
 import { Fault } from "../../faults.ts";
 import { enterLink, findLink } from "../../operations/access/links.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { faultWords } from "../../texts/fault-words.ts";
 import { say } from "../../texts/say.ts";
+import { placeOf } from "../place-of.ts";
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { ClosedPage, EntryPage, type EntryScope } from "./entry-page.tsx";
@@ -38,12 +38,6 @@ export function registerLinkEntry(app: FastifyInstance, deps: Deps): void {
 			return sendEntry(request, reply, scope, "", { code: faultWords(error.code, error.facts) }, error.status);
 		}
 	});
-}
-
-/** Where a link leads: its record, where both sides settle, or the order's comparison. */
-export function placeOf(link: LinkView): string {
-	if (link.scope === "settle") return `/orders/${link.orderId}/positions`;
-	return link.recordId === null ? `/orders/${link.orderId}/comparison` : `/guided/${link.recordId}`;
 }
 
 function tokenOf(request: FastifyRequest): string {

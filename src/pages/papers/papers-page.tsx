@@ -49,7 +49,9 @@ export function PapersPage({ orderId, itemName, size, legs, isShop }: Papers) {
 					<p>
 						<a href={`/orders/${orderId}/photo-code`}>{say("photo-code.check")}</a>
 					</p>
-					<p class="hint">{say("papers.verify", { page: "/verify" })}</p>
+					<p class="hint">
+						<a href="/verify">{say("papers.verify-page")}</a> {say("papers.verify")}
+					</p>
 				</>
 			)}
 		</Layout>

@@ -1,7 +1,6 @@
 /** `/orders/{id}/papers` and the text for a carrier's form, for the shop and for whoever reads the whole order through a link. */
 import type { FastifyInstance } from "fastify";
 import { callerOf, openTo } from "../../access/callers.ts";
-import type { OrderView } from "../../contract/orders.ts";
 import { carrierTextPageQuery } from "../../contract/report.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { readCheckpointFacts } from "../../operations/log/read-log.ts";
@@ -12,7 +11,8 @@ import { validate } from "../../operations/validate.ts";
 import { itemName } from "../../texts/item-name.ts";
 import { sendPage } from "../render.ts";
 import { CarrierTextPage } from "./carrier-text-page.tsx";
-import { type Papers, PapersPage } from "./papers-page.tsx";
+import { legsOf } from "./legs-of.ts";
+import { PapersPage } from "./papers-page.tsx";
 
 export function registerPapers(app: FastifyInstance, deps: Deps): void {
 	const routes = { ...openTo("account", "link:settle", "link:reader"), schema: { hide: true } };
@@ -48,13 +48,4 @@ export function registerPapers(app: FastifyInstance, deps: Deps): void {
 		);
 		return sendPage(reply, page);
 	});
-}
-
-function legsOf({ consignments, owner, repairer }: OrderView): Papers["legs"] {
-	const nameOf = (id: string) => (id === owner.id ? owner.name : repairer.name);
-	return consignments.map(({ leg, consignorId, consigneeId }) => ({
-		leg,
-		from: nameOf(consignorId),
-		to: nameOf(consigneeId),
-	}));
 }

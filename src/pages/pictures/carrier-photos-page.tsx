@@ -7,13 +7,17 @@ import { sizeWords } from "./exhibit-thumb.tsx";
 
 export function CarrierPhotosPage({
 	crumbs,
+	leg,
 	found,
 }: {
 	readonly crumbs: readonly Crumb[];
+	/** The leg that the carrier is told of, in words. */
+	readonly leg: string | null;
 	readonly found: CarrierPhotos;
 }) {
 	return (
 		<Layout title={say("carrier-photos.title")} crumbs={crumbs}>
+			{leg !== null && <p class="lead">{leg}</p>}
 			<p>{say("carrier-photos.text", { size: String(found.treeSize) })}</p>
 			{found.photos.length === 0 ? (
 				<p class="note">{say("carrier-photos.none")}</p>

@@ -15,6 +15,7 @@ import { itemName } from "../../texts/item-name.ts";
 import { say } from "../../texts/say.ts";
 import type { FieldErrors, FormValues } from "../components/form.tsx";
 import type { Crumb } from "../layout.tsx";
+import { legsOf } from "../papers/legs-of.ts";
 import { readBody } from "../record-form/read-body.ts";
 import { sendPage } from "../render.ts";
 import { errorsOfFault } from "../shop/form-errors.ts";
@@ -70,7 +71,15 @@ export function registerPicturePages(app: FastifyInstance, deps: Deps): void {
 		const caller = callerOf(request);
 		const order = await readOrder(deps, caller, (request.params as { id: string }).id);
 		const found = await readCarrierPhotos(deps, caller, order.id, validate(carrierPhotoQuery, request.query));
-		return sendPage(reply, <CarrierPhotosPage crumbs={[orderCrumb(request, order)]} found={found} />);
+		const leg = legsOf(order).find((one) => one.leg === found.leg);
+		return sendPage(
+			reply,
+			<CarrierPhotosPage
+				crumbs={[orderCrumb(request, order)]}
+				leg={leg === undefined ? null : say("papers.carrier-leg", leg)}
+				found={found}
+			/>,
+		);
 	});
 
 	async function sendFile(

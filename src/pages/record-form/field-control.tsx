@@ -148,6 +148,7 @@ export function errorsOf(problems: readonly Problem[]): FieldErrors {
 
 /** The words for a problem, of the form or of what sealing refuses; a code without words of its own is named. */
 function problemWords({ code, facts }: Problem): string {
+	if (code === "number") return `${say("arrival.bad.number")} ${say("form.bad.thousands")}`;
 	const key = `arrival.bad.${code}`;
 	if (isTextKey(key)) return say(key, facts);
 	if (!isTextKey(`bad.${code}`)) return say("arrival.bad.other", { code });

@@ -94,10 +94,13 @@ export function AnswerForm({
 
 export function ReopenForm({ agreedId, state }: { readonly agreedId: string; readonly state: StepFormState }) {
 	return (
-		<StepForm state={state} id="reopen" proposalId={agreedId}>
-			<p class="note">{say("settling.reopen-note")}</p>
-			<Submit name="act" value="reopens" kind="quiet" label={say("settling.reopen")} />
-		</StepForm>
+		<section>
+			<h2>{say("settling.reopen-title")}</h2>
+			<StepForm state={state} id="reopen" proposalId={agreedId}>
+				<p class="note">{say("settling.reopen-note")}</p>
+				<Submit name="act" value="reopens" kind="quiet" label={say("settling.reopen")} />
+			</StepForm>
+		</section>
 	);
 }
 

@@ -1,13 +1,14 @@
 /** The facts of a leg as form fields, both ways. */
 import { DELIVERY_MANNERS } from "../../catalogue/codes.ts";
-import type { ConsignmentView } from "../../contract/orders.ts";
+import { type ConsignmentView, consignmentFacts } from "../../contract/orders.ts";
+import { invalid } from "../../faults.ts";
+import { impossibleTimes, LEG_TIMES, type LegTimes } from "../../operations/orders/impossible-times.ts";
 import { say, type TextKey } from "../../texts/say.ts";
 import { type FieldErrors, type FormValues, SelectField, TextField } from "../components/form.tsx";
 import { OFFSETS } from "../record-form/field-control.tsx";
 import { readAmount, readNumber } from "../record-form/read-number.ts";
 import { errorsOfFault, filledIn } from "./form-errors.ts";
 
-const TIMES = ["dispatchedAt", "deliveredAt", "inHandAt"] as const;
 /** What the pack looked like when it was opened. */
 const SEEN = ["padsShifted", "cornersCrushed"] as const;
 const MODES = ["road", "air", "sea", "rail", "mixed", "carried-by-hand"];
@@ -30,7 +31,7 @@ export function consignmentForm(leg: ConsignmentView): FormValues {
 		"declaredValue.currency": facts.declaredValue?.currency,
 		"insuredValue.amount": facts.insuredValue?.amount.toString(),
 	};
-	for (const name of TIMES) {
+	for (const name of LEG_TIMES) {
 		const time = facts[name];
 		if (time !== undefined) {
 			values[name] = time.slice(0, 16);
@@ -64,18 +65,38 @@ export function factsOf(form: Readonly<Record<string, string>>): unknown {
 		parcelMassKg: number("parcelMassKg"),
 		declaredValue: money("declaredValue.amount"),
 		insuredValue: money("insuredValue.amount"),
-		...Object.fromEntries(TIMES.map((name) => [name, time(name)])),
+		...Object.fromEntries(LEG_TIMES.map((name) => [name, time(name)])),
 	};
 	return Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined));
 }
 
-/** What was refused, by field: a time without its difference from UTC is one error, at the field that asks for it. */
-export function factErrors(form: Readonly<Record<string, string>>, error: unknown): FieldErrors {
-	const refused = errorsOfFault(error, { "/insuredValue/currency": "declaredValue.currency" });
+/**
+ * What was refused, by field, with the times that cannot be beside whatever else the shape refused: all at once. A time
+ * without its difference from UTC is one error, at the field that asks for it.
+ */
+export function factErrors(form: Readonly<Record<string, string>>, error: unknown, now: Date): FieldErrors {
+	const names = { "/insuredValue/currency": "declaredValue.currency" };
+	const impossible = impossibleTimes(readableTimes(form), now);
+	const refused = {
+		...(impossible.length === 0 ? {} : errorsOfFault(invalid(impossible))),
+		...errorsOfFault(error, names),
+	};
 	const filled = filledIn(form);
-	if (filled.offset !== undefined || TIMES.every((name) => filled[name] === undefined)) return refused;
-	const others = Object.entries(refused).filter(([name]) => !TIMES.some((time) => time === name));
+	if (filled.offset !== undefined || LEG_TIMES.every((name) => filled[name] === undefined)) return refused;
+	const others = Object.entries(refused).filter(([name]) => !LEG_TIMES.some((time) => time === name));
 	return { ...Object.fromEntries(others), offset: say("shop.offset-missing") };
+}
+
+/** Those times of the form that the request's shape takes. */
+function readableTimes(form: Readonly<Record<string, string>>): LegTimes {
+	const typed = factsOf(form) as Readonly<Record<string, unknown>>;
+	const shape = consignmentFacts.shape;
+	return Object.fromEntries(
+		LEG_TIMES.flatMap((name) => {
+			const { data } = shape[name].safeParse(typed[name]);
+			return data === undefined ? [] : [[name, data]];
+		}),
+	);
 }
 
 export function ConsignmentFields(field: { readonly values: FormValues; readonly errors: FieldErrors }) {
@@ -111,7 +132,7 @@ export function ConsignmentFields(field: { readonly values: FormValues; readonly
 				width="short"
 			/>
 			<div class="row">
-				{TIMES.map((name) => (
+				{LEG_TIMES.map((name) => (
 					<TextField key={name} {...field} name={name} label={say(`shop.${name}` as TextKey)} type="datetime-local" />
 				))}
 			</div>

@@ -8,6 +8,7 @@ import { type FoundOrders, findOrders, type OrderQuery } from "../../operations/
 import { readOwnCatalogue } from "../../operations/own-catalogue/own-catalogue.ts";
 import { say } from "../../texts/say.ts";
 import { SelectField, TextField } from "../components/form.tsx";
+import { placeOf } from "../place-of.ts";
 import { sendPage } from "../render.ts";
 import { showDay } from "./days.ts";
 import { standingWords } from "./order-standing.tsx";
@@ -23,7 +24,7 @@ export function registerHome(app: FastifyInstance, deps: Deps): void {
 		const caller = callerOf(request);
 		if (caller.kind === "nobody") return reply.redirect("/sign-in", 303);
 		if (caller.kind === "link") {
-			return reply.redirect(caller.recordId === null ? `/orders/${caller.orderId}` : `/guided/${caller.recordId}`, 303);
+			return reply.redirect(placeOf(caller), 303);
 		}
 		const query = queryOf(request);
 		const found = await findOrders(deps, caller, query, SHOWN);

@@ -3,21 +3,24 @@ import type { FastifyRequest } from "fastify";
 import { formTokenFor } from "../../access/callers.ts";
 import type { LinkView, NewLinkView } from "../../contract/access.ts";
 import type { MailTextView } from "../../contract/mail.ts";
-import { say, type TextKey } from "../../texts/say.ts";
+import type { OrderLine } from "../../operations/orders/order-line.ts";
+import { say } from "../../texts/say.ts";
 import { showTime } from "../../texts/shown-time.ts";
 import { Form, Submit } from "../components/form.tsx";
+import { linkWords } from "./link-words.ts";
 import { MailText } from "./messages/mail-text.tsx";
 import { ShopLayout } from "./shop-layout.tsx";
 
 export function OrderLinks({
-	order,
+	found,
 	links,
 	formToken,
 }: {
-	readonly order: string;
+	readonly found: OrderLine;
 	readonly links: readonly LinkView[];
 	readonly formToken: string;
 }) {
+	const order = found.order.id;
 	return (
 		<>
 			<h2>{say("shop.links")}</h2>
@@ -34,7 +37,7 @@ export function OrderLinks({
 					<tbody>
 						{links.map((link) => (
 							<tr key={link.id}>
-								<th scope="row">{say(`shop.scope.${link.scope}` as TextKey)}</th>
+								<th scope="row">{linkWords(found, link)}</th>
 								<td data-label={say("shop.link-sent")}>{showTime(link.createdAt)}</td>
 								<td data-label={say("shop.link-opened")}>
 									{link.firstUsedAt === null ? say("shop.link-not-opened") : showTime(link.firstUsedAt)}

@@ -78,7 +78,7 @@ export function registerOrderPages(app: FastifyInstance, deps: Deps): void {
 		} catch (error) {
 			return sendPage(
 				reply,
-				<LegPage request={request} leg={leg} values={form} errors={factErrors(form, error)} />,
+				<LegPage request={request} leg={leg} values={form} errors={factErrors(form, error, deps.now())} />,
 				400,
 			);
 		}
@@ -147,6 +147,7 @@ function OrderPage({
 			request={request}
 			title={title}
 			crumbs={[{ href: "/", label: say("shop.orders") }]}
+			head={<OrderStanding attention={attention} settled={settled} />}
 			spine={<CustodySpine {...found} href={recordHref} />}
 		>
 			<dl class="facts">
@@ -181,7 +182,6 @@ function OrderPage({
 				)}
 			</dl>
 			<ReadInNote of={order} />
-			<OrderStanding attention={attention} settled={settled} />
 			<p class="no-print">
 				<a href={`/orders/${order.id}/papers`}>{say("papers.link")}</a> ·{" "}
 				<a href={`/orders/${order.id}/carrier-photos`}>{say("carrier-photos.link")}</a> ·{" "}
@@ -214,7 +214,7 @@ function OrderPage({
 					<a href={`/orders/${order.id}/settlement`}>{say("settling.settlement")}</a>
 				</li>
 			</ul>
-			{order.readIn === undefined && <OrderLinks order={found.order.id} links={links} formToken={formToken} />}
+			{order.readIn === undefined && <OrderLinks found={found} links={links} formToken={formToken} />}
 			<MessageSection {...{ found, links, messages, formToken }} />
 		</ShopLayout>
 	);

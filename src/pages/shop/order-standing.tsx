@@ -7,17 +7,24 @@ import { showDay } from "./days.ts";
 
 /** What the order waits for, then what was settled; empty where it is neither. */
 export function standingWords(found: OrderAttention): string[] {
-	const { drafts, settled } = found;
+	const { settled } = found;
 	return [
-		...(drafts > 0 ? [say("shop.waits-drafts", { count: drafts })] : []),
-		...(found.lacksArrival ? [say("shop.waits-arrival")] : []),
-		...(found.lacksDeparture ? [say("shop.waits-departure")] : []),
+		...waitsWords(found),
 		...arrivedWords(found),
 		...(settled === null ? [] : [settledWords(settled.at, settled.outcome)]),
 	];
 }
 
-/** Said on the order's own page, where what waits is in sight already. */
+function waitsWords({ drafts, lacksArrival, lacksDeparture, arrivedWorse, isProposed }: OrderAttention): string[] {
+	return [
+		...(drafts > 0 ? [say("shop.waits-drafts", { count: drafts })] : []),
+		...(lacksArrival ? [say("shop.waits-arrival")] : []),
+		...(lacksDeparture ? [say("shop.waits-departure")] : []),
+		...(arrivedWorse === null && isProposed ? [say("shop.waits-proposal")] : []),
+	];
+}
+
+/** Said at the head of the order's own page. */
 export function OrderStanding(props: {
 	readonly attention: OrderAttention | null;
 	/** The proposal that both sides agreed on. */
@@ -25,6 +32,7 @@ export function OrderStanding(props: {
 }) {
 	const { attention, settled } = props;
 	if (attention === null) return null;
+	const waits = waitsWords(attention);
 	const arrived = arrivedWords(attention);
 	if (attention.settled !== null && settled !== null) {
 		arrived.push(
@@ -37,12 +45,13 @@ export function OrderStanding(props: {
 			].join("; "),
 		);
 	}
+	if (waits.length > 0) arrived.push(say("shop.waits", { things: waits.join("; ") }));
 	if (arrived.length === 0) return null;
 	return <p class="note">{arrived.map((words) => `${words}.`).join(" ")}</p>;
 }
 
 function arrivedWords({ arrivedWorse, isProposed, settled }: OrderAttention): string[] {
-	if (arrivedWorse === null) return isProposed ? [say("shop.waits-proposal")] : [];
+	if (arrivedWorse === null) return [];
 	const arrived = say(`shop.arrived.${arrivedWorse}` as TextKey);
 	if (settled !== null) return [arrived];
 	return [say(isProposed ? "shop.settled-proposed" : "shop.settled-not", { arrived })];

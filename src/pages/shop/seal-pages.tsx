@@ -2,6 +2,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { callerOf, formTokenFor, openTo } from "../../access/callers.ts";
 import { recordInput } from "../../contract/records.ts";
+import { readAccountName } from "../../operations/access/account-name.ts";
 import type { Deps } from "../../operations/deps.ts";
 import { readOrderLine } from "../../operations/orders/order-line.ts";
 import { type GuidedRecord, readGuidedRecord } from "../../operations/records/guided-record.ts";
@@ -55,12 +56,20 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 		const { view, statement } = record;
 		const { sealed } = view;
 		if (sealed === null) throw new Error(`record ${view.id} is not sealed`);
+		const account = await readAccountName(deps, callerOf(request), sealed.by);
 		return sendPage(
 			reply,
 			<ShopLayout
 				request={request}
 				title={say(`record.title-${view.stage}` as TextKey)}
 				crumbs={crumbsOf(guided)}
+				head={
+					view.supersededBy !== null && (
+						<p class="note">
+							{say("record.superseded")} <a href={`/records/${view.supersededBy}/receipt`}>{say("record.successor")}</a>
+						</p>
+					)
+				}
 				spine={
 					<CustodySpine
 						{...found}
@@ -68,11 +77,6 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 					/>
 				}
 			>
-				{view.supersededBy !== null && (
-					<p class="note">
-						{say("record.superseded")} <a href={`/records/${view.supersededBy}/receipt`}>{say("record.successor")}</a>
-					</p>
-				)}
 				<dl class="facts">
 					<dt>{say("record.fingerprint")}</dt>
 					<dd class="fingerprint">{groupsOfFour(sealed.fingerprint)}</dd>
@@ -81,7 +85,7 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 					<dt>{say("record.sealed")}</dt>
 					<dd>{showTime(sealed.at)}</dd>
 					<dt>{say("record.sealed-by")}</dt>
-					<dd>{say(sealed.by.startsWith("lnk_") ? "record.through-link" : "record.by-account", { id: sealed.by })}</dd>
+					<dd>{sealedByWords(sealed.by, account)}</dd>
 					{sealed.by.startsWith("lnk_") && (
 						<>
 							<dt>{say("log.party-signature")}</dt>
@@ -152,7 +156,8 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 									<a href={`/records/${record.id}#${one.path.slice(1).replaceAll("/", ".")}`}>
 										{memberName(one.path, guided)}
 									</a>
-									: {pageWords(one)}
+									{memberName(one.path, guided).endsWith("?") ? " " : ": "}
+									{pageWords(one)}
 								</li>
 							))}
 						</ul>
@@ -182,6 +187,11 @@ export function registerSeal(app: FastifyInstance, deps: Deps): void {
 			status,
 		);
 	}
+}
+
+function sealedByWords(id: string, account: string | null): string {
+	if (account !== null) return say("record.by-account-named", { id, name: account });
+	return say(id.startsWith("lnk_") ? "record.through-link" : "record.by-account", { id });
 }
 
 function crumbsOf({ order }: GuidedRecord) {

@@ -10,6 +10,7 @@ export function ShopLayout(props: {
 	readonly title: string;
 	readonly crumbs?: readonly Crumb[];
 	readonly spine?: ComponentChildren;
+	readonly head?: ComponentChildren;
 	readonly wide?: boolean;
 	readonly children: ComponentChildren;
 }) {
@@ -19,6 +20,7 @@ export function ShopLayout(props: {
 			crumbs={props.crumbs ?? []}
 			wide={props.wide ?? false}
 			{...(props.spine === undefined ? {} : { spine: props.spine })}
+			head={props.head}
 			actions={
 				<nav class="actions" aria-label={say("shop.nav")}>
 					<a href="/benches">{say("shop.benches")}</a>

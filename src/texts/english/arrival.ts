@@ -381,7 +381,7 @@ export const arrival = {
 	"arrival.review.change": "Change",
 	"arrival.review.missing": "Before sealing, this is still needed:",
 	"arrival.review.missing-below":
-		"Before sealing, {count} of your answers still need a look: see the end of this page.",
+		"Before sealing, {count} answers are still missing or need a look: see the end of this page.",
 	"arrival.review.confirm": "I have looked it over. Seal it.",
 	"arrival.review.confirm-missing": "Tick the box to seal the record.",
 	"arrival.review.seal": "Seal the record",

@@ -179,6 +179,7 @@ export const comparisonPage = {
 	"comparison-page.link": "The link of the card to the computer",
 	"comparison-page.none-sealed": "Nothing is sealed yet.",
 	"comparison-page.choose": "Which leg?",
+	"comparison-page.back-to-record": "Record",
 	"comparison-page.leg": "Leg {leg}: {from} to {to}",
 	"comparison-page.imported": "read from a file",
 	"comparison-page.reported-reading": "as reported",

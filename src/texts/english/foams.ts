@@ -7,5 +7,5 @@ export const foams = {
 	"foam.polyurethane-ester": "polyurethane ester, open cell",
 	"foam.expanded-polystyrene": "expanded polystyrene",
 	"foam.expanded-polypropylene": "expanded polypropylene",
-	"foam.polyethylene-plank-unknown": "polyethylene plank, density not known",
+	"foam.polyethylene-plank-unknown": "polyethylene plank of unknown density",
 } as const;

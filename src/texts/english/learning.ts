@@ -55,7 +55,7 @@ export const learning = {
 	"learning.percent": "{percent} %",
 	"learning.near-misses": "Near misses",
 	"learning.near-hint":
-		"They happen more often than damage, so they show a difference sooner. Pads and corners are noted with the leg, indicators and errors come from sealed records.",
+		"Near misses happen more often than damage, so they show a difference sooner. Pads and corners are noted with the leg, indicators and errors come from sealed records.",
 	"learning.plot": "Changed or dead on arrival, {by}",
 	"learning.plot-axis": "Share of known legs, %",
 	"learning.plot-text":

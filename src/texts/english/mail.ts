@@ -49,10 +49,10 @@ export const mail = {
 	"mail.what": "What to write",
 	"mail.what-hint":
 		"The address of a link is made anew when the mail is written; one that was shown before no longer works then.",
-	"mail.option.link": "Address of the link for {what}, made {time}",
-	"mail.option.code": "Code of the link for {what}, made {time}",
-	"mail.option.reminder": "Reminder of the link for {what}, made {time}",
-	"mail.option.receipt": "Receipt of the record {what}, sealed {time}",
+	"mail.option.link": "Address of the link: {what}, made {time}",
+	"mail.option.code": "Code of the link: {what}, made {time}",
+	"mail.option.reminder": "Reminder of the link: {what}, made {time}",
+	"mail.option.receipt": "Receipt: {what}, sealed {time}",
 	"mail.other-address": "To another address",
 	"mail.other-address-hint":
 		"Empty: to {address}. A code goes by telephone or text message; by mail only to another address than the link itself.",

@@ -67,7 +67,7 @@ export const pack = {
 	"pack.pad-width": "Width of a pad",
 	"pack.drop-number.first": "first drop",
 	"pack.drop-number.mean-2-to-5": "mean of drops 2 to 5",
-	"pack.drop-number.unknown": "drop number not known",
+	"pack.drop-number.unknown": "number of the drop not known",
 	"pack.model-curve": "curve",
 	"pack.model-gas": "gas model",
 	"pack.bag": "Bag",

@@ -43,7 +43,7 @@ export const papers = {
 		"Photos go with the form as files of their own; their numbers are those in the report. The text names them.",
 	"papers.caution":
 		"A dossier holds photos as copies without metadata: nothing in them says where or with what device they were taken. An original goes in only where whoever brought it has agreed; so do films and documents, which may say where they were made. Look at what the pictures show before you hand a dossier on.",
-	"papers.verify":
-		"Any dossier can be verified on the page {page}, with the page inside it, or with sha256sum and openssl, as its VERIFY.txt tells.",
+	"papers.verify-page": "Verify a dossier here.",
+	"papers.verify": "Or with the page inside it, or with sha256sum and openssl, as its VERIFY.txt tells.",
 	"papers.link": "Reports and dossiers",
 } as const;

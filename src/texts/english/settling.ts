@@ -117,6 +117,7 @@ export const settling = {
 	"settling.assent": "Assent: seal this settlement",
 	"settling.decline": "Decline",
 	"settling.retract": "Retract",
+	"settling.reopen-title": "If it should no longer hold",
 	"settling.reopen": "Reopen the settlement",
 	"settling.propose": "Propose a settlement",
 	"settling.propose-seal": "Seal this proposal",

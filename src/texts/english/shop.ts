@@ -41,6 +41,7 @@ export const shop = {
 	"shop.settled-on": "Settled on {day}: {outcome}",
 	"shop.since": "Since",
 	"shop.waits-for": "Waits for, or came to",
+	"shop.waits": "The order waits for {things}",
 	"shop.waits-nothing": "waits for nothing",
 	"shop.waits-drafts": "drafts to seal: {count}",
 	"shop.waits-arrival": "a first state after delivery",
@@ -130,6 +131,7 @@ export const shop = {
 	"shop.link-ends": "Ends",
 	"shop.link-withdrawn": "withdrawn {time}",
 	"shop.withdraw": "Withdraw",
+	"shop.record-of-leg": "{what}, leg {leg}",
 	"shop.scope.record": "filling in a record",
 	"shop.scope.settle": "reading the order and answering",
 	"shop.scope.reader": "reading only",
@@ -189,6 +191,7 @@ export const shop = {
 	"shop.add-bench": "Add the bench",
 
 	"spine.label": "Custody line",
+	"spine.summary": "Records: {count}",
 	"spine.empty": "Nothing is recorded yet.",
 	"spine.draft": "draft, not sealed",
 	"spine.observed": "seen {time}",
@@ -284,6 +287,7 @@ export const shop = {
 	"record.sealed-by": "Sealed",
 	"record.through-link": "through link {id}",
 	"record.by-account": "by account {id}",
+	"record.by-account-named": "by the shop's account {name} ({id})",
 	"record.log-entry": "Log entry",
 	"record.download-receipt": "Download the receipt",
 	"record.receipt-text":

@@ -125,7 +125,7 @@ export const verify = {
 	"verify.covers":
 		"This verdict covers the sealed records and statements, the log's entries with their proofs and signatures, and the files for standard programs that are compared with them.",
 	"verify.covers-not":
-		"It does not cover report.pdf, comparison.json and order.json: they are not sealed, and whoever changes one can write the dossier's lists of hashes anew. Report and comparison are a rendering of the sealed records and of order.json, which can be made again: read the dossier into a service of your own (npm run import-dossier -- FILE) and compare what it writes. order.json is what the shop noted of the order; where no record says the same, compare it with what either side has. Nor does it cover the verifier inside the dossier: use one that you had from elsewhere.",
+		"It does not cover report.pdf, comparison.json and order.json: they are not sealed, and whoever changes one can write the dossier's lists of hashes anew. Report and comparison are a rendering of the sealed records and of order.json, which can be made again: read the dossier into a service of your own and compare what it writes. order.json is what the shop noted of the order; where no record says the same, compare it with what either side has. Nor does it cover the verifier inside the dossier: use one that you had from elsewhere.",
 	"verify.verified-unsigned-text":
 		"Nothing in this receipt fails a check. But it was given out before the log was signed, so it cannot show by whom it was made: somebody could make up the whole of it.",
 	"verify.not-verified-text":

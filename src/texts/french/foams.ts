@@ -9,5 +9,5 @@ export const foams: ReportTexts["foams"] = {
 	"foam.polyurethane-ester": "polyuréthane ester, cellules ouvertes",
 	"foam.expanded-polystyrene": "polystyrène expansé",
 	"foam.expanded-polypropylene": "polypropylène expansé",
-	"foam.polyethylene-plank-unknown": "plaque de polyéthylène, densité non connue",
+	"foam.polyethylene-plank-unknown": "plaque de polyéthylène de densité inconnue",
 };

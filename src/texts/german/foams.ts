@@ -9,5 +9,5 @@ export const foams: ReportTexts["foams"] = {
 	"foam.polyurethane-ester": "Polyurethan-Ester, offenzellig",
 	"foam.expanded-polystyrene": "expandiertes Polystyrol",
 	"foam.expanded-polypropylene": "expandiertes Polypropylen",
-	"foam.polyethylene-plank-unknown": "Polyethylen-Platte, Dichte nicht bekannt",
+	"foam.polyethylene-plank-unknown": "Polyethylen-Platte von unbekannter Dichte",
 };

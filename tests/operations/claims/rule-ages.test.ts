@@ -35,6 +35,16 @@ it("has what was recalled first, then what has no date, then the oldest state; t
 	});
 });
 
+it("names no state of a text that only others reproduced, and calls no recalled text read", () => {
+	expect(ages.filter(({ document }) => document.includes("Dutch decree")).map(({ readOn }) => readOn)).toEqual([
+		"2017-05-10",
+	]);
+	for (const { rests, document, readOn } of ages) {
+		if (readOn === null) expect(document, document).not.toMatch(/repository, state of/);
+		if (rests === "recalled") expect(document, document).toMatch(/recalled/i);
+	}
+});
+
 it("calls a text old after three years", () => {
 	const rests = (today: string) => ruleAges(today).find(({ ruleId }) => ruleId === "DE-HGB438-2")?.rests;
 	expect(rests("2025-03-26")).toBe("read");

@@ -1,9 +1,10 @@
 /** What there is to write about on an order's page, as one list to choose from; and the choice read back. */
 import type { LinkView } from "../../../contract/access.ts";
 import type { OrderLine } from "../../../operations/orders/order-line.ts";
-import { say, type TextKey } from "../../../texts/say.ts";
+import { say } from "../../../texts/say.ts";
 import { showTime } from "../../../texts/shown-time.ts";
 import type { Choice } from "../../components/form.tsx";
+import { linkWords, recordWords } from "../link-words.ts";
 
 interface OpenLink {
 	readonly id: string;
@@ -21,7 +22,7 @@ export function openLinks(found: OrderLine, links: readonly LinkView[]): OpenLin
 			const draft = found.drafts.find(({ id }) => id === link.recordId);
 			const isAnswered = link.recordId === null ? link.firstUsedAt !== null : draft === undefined;
 			if (isAnswered) return [];
-			const what = draft === undefined ? say(`shop.scope.${link.scope}` as TextKey) : recordWords(draft.stage);
+			const what = linkWords(found, link);
 			const time = showTime(link.createdAt);
 			return [
 				{
@@ -47,7 +48,7 @@ export function mailOptions(found: OrderLine, links: readonly LinkView[]): Choic
 		});
 	const receipts = found.records.map(({ view }) => ({
 		value: `receipt ${view.id}`,
-		label: say("mail.option.receipt", { what: recordWords(view.stage), time: showTime(view.sealed?.at ?? "") }),
+		label: say("mail.option.receipt", { what: recordWords(found, view), time: showTime(view.sealed?.at ?? "") }),
 	}));
 	return [
 		...unused.map(option("link")).reverse(),
@@ -65,8 +66,4 @@ export function askedOf(form: Readonly<Record<string, string>>): Record<string, 
 	}
 	const [kind = "", id] = (form.matter ?? "").split(" ");
 	return { kind, ...(kind === "receipt" ? { recordId: id } : { linkId: id }), ...to };
-}
-
-function recordWords(stage: string): string {
-	return say(`record.title-${stage}` as TextKey);
 }

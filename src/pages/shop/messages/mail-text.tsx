@@ -2,6 +2,7 @@
 import type { MailTextView } from "../../../contract/mail.ts";
 import { say } from "../../../texts/say.ts";
 import { safeUrl } from "../../safe-url.ts";
+import { MailAddress } from "./mail-address.tsx";
 
 export function MailText({ mail, attachment }: { readonly mail: MailTextView; readonly attachment?: string }) {
 	const lines = mail.text.split("\n").length;
@@ -9,7 +10,9 @@ export function MailText({ mail, attachment }: { readonly mail: MailTextView; re
 		<>
 			<dl class="facts">
 				<dt>{say("mail.text-to")}</dt>
-				<dd>{mail.to ?? say("mail.to-nobody")}</dd>
+				<dd>
+					<MailAddress address={mail.to} />
+				</dd>
 			</dl>
 			<div class="field">
 				<label for="mail-subject">{say("mail.text-subject")}</label>

@@ -6,13 +6,14 @@ import { say, type TextKey } from "../../../texts/say.ts";
 import { showTime } from "../../../texts/shown-time.ts";
 import {
 	type Choice,
+	ChoiceField,
 	type FieldErrors,
 	Form,
 	type FormValues,
-	SelectField,
 	Submit,
 	TextField,
 } from "../../components/form.tsx";
+import { MailAddress } from "./mail-address.tsx";
 import { mailOptions, openLinks } from "./mail-options.ts";
 
 export interface MessageProps {
@@ -65,7 +66,9 @@ function MailTable({
 				{messages.mails.map((mail) => (
 					<tr key={mail.id}>
 						<th scope="row">{say(`mail.kind.${mail.kind}`)}</th>
-						<td data-label={say("mail.column-to")}>{mail.to ?? say("mail.to-nobody")}</td>
+						<td data-label={say("mail.column-to")}>
+							<MailAddress address={mail.to} />
+						</td>
 						<td data-label={say("mail.column-state")}>
 							{stateOf(mail)}
 							{mail.answer !== null && mail.state !== "sent" && (
@@ -116,12 +119,12 @@ function WriteMail({ found, links, messages, formToken, values = {}, errors = {}
 		<>
 			<h3>{say("mail.write")}</h3>
 			<Form action={`/orders/${id}/mails`} formToken={formToken}>
-				<SelectField
+				<ChoiceField
 					name="matter"
 					label={say("mail.what")}
 					hint={say("mail.what-hint")}
 					choices={options}
-					values={values}
+					values={{ matter: options[0]?.value, ...values }}
 					errors={errors}
 				/>
 				<TextField
@@ -144,11 +147,11 @@ function WriteMail({ found, links, messages, formToken, values = {}, errors = {}
 					<h3>{say("mail.remind")}</h3>
 					<Form action={`/orders/${id}/mails`} formToken={formToken}>
 						<input type="hidden" name="act" value="remind" />
-						<SelectField
+						<ChoiceField
 							name="remind"
 							label={say("mail.remind-link")}
 							choices={remindable}
-							values={values}
+							values={{ remind: remindable[0]?.value, ...values }}
 							errors={errors}
 						/>
 						<TextField
