@@ -7,6 +7,10 @@ const DECISIVE = ["serial-number", "uuid"];
 const SHOWN_WITHOUT_POWER = ["serial-number", "maker", "model"];
 /** What items of one model share; all other marks, natural ones among them, tell two of a model apart. */
 const SHARED_BY_MANY = ["maker", "model", "firmware"];
+/** Marks that must agree before another item is excluded, of the five points of a bench's identity check; common practice. */
+const MARKS_WANTED = 3;
+/** Of them, that items of one model do not share: a label alone can be exchanged. Our choice. */
+const OWN_MARKS_WANTED = 2;
 /** From this many independent mismatches on it is another item. Published in no standard; our choice. */
 const MISMATCHES_THAT_STOP = 2;
 
@@ -48,6 +52,25 @@ export function compareIdentity(
 export function isOtherItem({ agree, mismatches }: IdentityComparison): boolean {
 	if (mismatches.length >= MISMATCHES_THAT_STOP) return true;
 	return mismatches.some((name) => DECISIVE.includes(name)) && !agree.some((name) => !SHARED_BY_MANY.includes(name));
+}
+
+/**
+ * Whether the marks exclude another item: none differs; three agree, the serial number or device id among them, and with it
+ * one more that items of one model do not share. That one label reads the same leaves an exchanged label open.
+ */
+export function isSameItem({ agree, readAlike, mismatches }: IdentityComparison, mass: MassAgreement): boolean {
+	const own = agree.filter((name) => !SHARED_BY_MANY.includes(name));
+	return (
+		mismatches.length === 0 &&
+		agree.length + readAlike.length + Number(mass === "agrees") >= MARKS_WANTED &&
+		own.length >= OWN_MARKS_WANTED &&
+		isDecisiveSame({ agree })
+	);
+}
+
+/** Whether the serial number or the device id reads the same at both ends. */
+export function isDecisiveSame({ agree }: Pick<IdentityComparison, "agree">): boolean {
+	return agree.some((name) => DECISIVE.includes(name));
 }
 
 function isPoint(name: string): boolean {

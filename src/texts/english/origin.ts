@@ -67,6 +67,8 @@ export const origin = {
 
 	"origin.finding-marks-differ": "Marks that no repair changes differ between the two records.",
 	"origin.finding-marks-agree": "Marks that tell two items apart agree in both records.",
+	"origin.finding-number-agrees":
+		"The serial number or device id is the same at both ends. A label alone can be exchanged: another item is not excluded by it.",
 	"origin.finding-start-missed-before": "A start failed before dispatch.",
 	"origin.finding-long-clean-test-before":
 		"Before dispatch it passed many cold starts and hours under load without a miss.",

@@ -64,6 +64,8 @@ export const origin: ReportTexts["origin"] = {
 		"Cet essai détruit ce qu’il examine. Seulement si les deux côtés sont d’accord, et en tout dernier.",
 	"origin.finding-marks-differ": "Des marques qu’aucune réparation ne change diffèrent entre les deux constats.",
 	"origin.finding-marks-agree": "Des marques qui distinguent deux objets concordent dans les deux constats.",
+	"origin.finding-number-agrees":
+		"Le numéro de série ou l’identifiant de l’appareil est le même aux deux bouts. Une étiquette seule peut être échangée : un autre objet n’est pas exclu par là.",
 	"origin.finding-start-missed-before": "Un démarrage a échoué avant l’expédition.",
 	"origin.finding-long-clean-test-before":
 		"Avant l’expédition, il a passé de nombreux démarrages à froid et des heures en charge sans un raté.",

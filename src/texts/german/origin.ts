@@ -63,6 +63,8 @@ export const origin: ReportTexts["origin"] = {
 	"origin.test-destructive": "Dieser Test zerstört, was er ansieht. Nur wenn beide Seiten zustimmen, und zuallerletzt.",
 	"origin.finding-marks-differ": "Merkmale, die keine Reparatur ändert, weichen zwischen den beiden Protokollen ab.",
 	"origin.finding-marks-agree": "Merkmale, die zwei Gegenstände unterscheiden, stimmen in beiden Protokollen überein.",
+	"origin.finding-number-agrees":
+		"Seriennummer oder Gerätekennung ist an beiden Enden dieselbe. Ein Aufkleber allein kann vertauscht werden: Ein anderer Gegenstand ist damit nicht ausgeschlossen.",
 	"origin.finding-start-missed-before": "Ein Start misslang vor dem Versand.",
 	"origin.finding-long-clean-test-before":
 		"Vor dem Versand bestand er viele Kaltstarts und Stunden unter Last ohne Aussetzer.",
