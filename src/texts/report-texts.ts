@@ -85,6 +85,7 @@ type ComparisonPageKey =
 			| "comparison-page.next"
 			| "comparison-page.origin"
 			| "comparison-page.record"
+			| "comparison-page.reported-by"
 			| "comparison-page.span"
 			| "comparison-page.uncertain"
 			| "comparison-page.untested"

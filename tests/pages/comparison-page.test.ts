@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ORIGIN_TEST_RULES } from "../../src/catalogue/origins/tests.ts";
 import { say, type TextKey } from "../../src/texts/say.ts";
+import { sidesOf } from "../operations/settling/sides.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 import { customerScene } from "./customer-scene.ts";
 
@@ -110,4 +111,71 @@ describe("the comparison page", () => {
 		expect(page).toContain("&lt;img src=x onerror=alert(1)>");
 		expect(page).not.toMatch(/<img src=x|<script(?! type="module" src="\/assets\/)| style=/);
 	});
+});
+
+describe("what was only told to the other side", () => {
+	/** The owner wrote an e-mail; the shop wrote down what it says. */
+	async function reported() {
+		const made = await customerScene(shop);
+		const opened = await shop.ask("POST", `/api/v1/consignments/${made.legId}/records`, {
+			stage: "arrival",
+			provenance: "reported-to",
+			content: {
+				observedAt: "2026-03-05T18:00:00+01:00",
+				state: "does-not-start",
+				identity: { marks: ["none named"] },
+				firstPowerOn: { wetnessSeen: true },
+				reported: { words: "It is dead.", channel: "e-mail", receivedAt: "2026-03-05T18:01:00+01:00" },
+			},
+		});
+		expect(opened.statusCode, opened.body).toBe(201);
+		const path = `/api/v1/records/${opened.json().id}/seal`;
+		const sealed = await shop.ask("POST", path, undefined, { "if-match": '"v1"' });
+		expect(sealed.statusCode, sealed.body).toBe(200);
+		return made;
+	}
+
+	it("is told apart on the page, and certain is what the record says, not what it says it of", async () => {
+		const { orderId, legId } = await reported();
+		const page = (await shop.ask("GET", `/orders/${orderId}/consignments/${legId}/comparison`)).body;
+		expect(page).toContain("State on arrival: reported by Mara &lt;Quist>, not recorded by its holder.");
+		expect(page).not.toContain("Both ends of this journey are recorded");
+		const certain = section(page, "What is certain");
+		expect(certain).toContain("The record of what was reported says “It does not start” on arrival.");
+		expect(certain).toContain("The record of what was reported says: On arrival wetness was noted.");
+		expect(certain).not.toMatch(/<li>On arrival|as a whole/);
+		expect(section(page, "Between which two moments")).toMatch(/the arrival record of [^.]* \(as reported\)/);
+		expect(section(page, "What to do next")).toContain("can still record what they saw themselves");
+	});
+
+	it("is told apart in the list of orders", async () => {
+		const { orderId } = await reported();
+		expect((await shop.ask("GET", `/?q=${orderId}`)).body).toContain(
+			"Arrived and does not start (reported, not recorded by its holder)",
+		);
+	});
+});
+
+it("asks for no notice that is kept, and for nothing but care once both sides settled", async () => {
+	const sides = await sidesOf(shop);
+	const { recordId, legId, orderId } = sides.scene;
+	const content = { ...SAME, observedAt: "2026-03-05T18:00:00+01:00", state: "does-not-start", readings: [starts(0)] };
+	await shop.ask("PUT", `/api/v1/records/${recordId}`, content, { "if-match": '"v1"' });
+	const sealed = await shop.ask("POST", `/api/v1/records/${recordId}/seal`, undefined, { "if-match": '"v2"' });
+	expect(sealed.statusCode, sealed.body).toBe(200);
+	const next = async () => {
+		const page = await shop.ask("GET", `/orders/${orderId}/consignments/${legId}/comparison`);
+		return section(page.body, "What to do next");
+	};
+	expect(await next()).toContain("tell the carrier soon");
+	const notice = { language: "en", text: "Damaged on arrival.", sentOn: "2026-03-06", sentBy: "registered-letter" };
+	expect((await shop.ask("POST", `/api/v1/consignments/${legId}/notices`, notice)).statusCode).toBe(201);
+	expect(await next()).not.toContain("tell the carrier");
+	const proposal = { act: "proposes", outcome: "refund", amounts: [], itemNext: "stays" };
+	const proposed = await sides.as("repairer", "POST", "/settlement", proposal);
+	expect(proposed.statusCode, proposed.body).toBe(201);
+	expect(await next()).toContain("Try another part known to be good");
+	const assent = { act: "assents", proposalId: proposed.json().steps[0].id };
+	expect((await sides.as("owner", "POST", "/settlement", assent)).statusCode).toBe(201);
+	expect(await next()).toBe("<ul><li>Both sides have agreed on a settlement. Keep your receipts.</li></ul>");
 });

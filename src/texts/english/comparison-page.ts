@@ -3,6 +3,11 @@ export const comparisonPage = {
 	"comparison-page.title": "What left and what arrived",
 	"comparison-page.lead.compared":
 		"Both ends of this journey are recorded. Here is what they show, first what is certain, then what is not.",
+	"comparison-page.lead.reported":
+		"Here is what is held of both ends of this journey, first what is certain, then what is not.",
+	"comparison-page.reported-by.departure": "State when it left: reported by {party}, not recorded by its holder.",
+	"comparison-page.reported-by.arrival": "State on arrival: reported by {party}, not recorded by its holder.",
+	"comparison-page.reported-by.bench": "State on the bench: reported by {party}, not recorded by its holder.",
 	"comparison-page.lead.identity-mismatch":
 		"The two records do not name the same board. As long as that is open, nothing else can be compared.",
 	"comparison-page.lead.no-first-state":
@@ -22,6 +27,9 @@ export const comparisonPage = {
 	"comparison-page.between-none": "No change was found that could be placed between two moments.",
 	"comparison-page.next": "What to do next",
 	"comparison-page.next.keep": "Keep the board, the packaging and all photos as they are.",
+	"comparison-page.next.own-record":
+		"One end is only reported. Whoever held the board then can still record what they saw themselves, while they remember it.",
+	"comparison-page.next.settled": "Both sides have agreed on a settlement. Keep your receipts.",
 	"comparison-page.next.conflict":
 		"Both sides repeat the check that came out better, with another lead, and count ten starts. A record is mended by a new one that names it, never written over.",
 	"comparison-page.next.stop": "A stop sign is on record: do not power the board again before both sides agree on it.",
@@ -149,6 +157,11 @@ export const comparisonPage = {
 	"comparison-page.certain.same-board": "The serial number is the same at both ends.",
 	"comparison-page.certain.states":
 		"What the records say of it as a whole: “{left}” when it left, “{arrived}” on arrival.",
+	"comparison-page.certain.as-reported": "The record of what was reported says: {words}",
+	"comparison-page.certain.state-left": "The record made when it left says “{state}”.",
+	"comparison-page.certain.state-left-reported": "The record of what was reported says “{state}” when it left.",
+	"comparison-page.certain.state-arrived": "The record made on arrival says “{state}”.",
+	"comparison-page.certain.state-arrived-reported": "The record of what was reported says “{state}” on arrival.",
 	"comparison-page.certain.stop": "On arrival a stop sign was noted: {signs}.",
 	"comparison-page.certain.stop-point": "On arrival not as it should be: {checks}. That counts as a stop sign.",
 	"comparison-page.certain.wet": "On arrival wetness was noted.",
@@ -157,8 +170,7 @@ export const comparisonPage = {
 	"comparison-page.record.departure": "the departure record of {time}",
 	"comparison-page.record.arrival": "the arrival record of {time}",
 	"comparison-page.record.bench": "the bench record of {time}",
-	"comparison-page.reported":
-		"As reported to the other side, word for word; the holder has sealed no record of their own.",
+	"comparison-page.reported": "Reported by {party}, not recorded by its holder. Word for word as it came:",
 	"comparison-page.change.lost": "{check}: good in {after}, not good in {before}. In between: {spans}.",
 	"comparison-page.change.mended": "{check}: not good in {after}, good in {before}. In between: {spans}.",
 	"comparison-page.change.conflict":

@@ -2,7 +2,8 @@
 import { type Block, list, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
 import type { ReportKey } from "../../../texts/say.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
-import { isTested, rowName } from "../../comparison/lead-screen.ts";
+import { isTested } from "../../comparison/is-tested.ts";
+import { rowName } from "../../comparison/lead-screen.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
 import { legTitle } from "./transit.ts";
 
