@@ -55,7 +55,7 @@ function saidOf(item: Item, { say }: Speaker): string[] {
 
 /** The pack alone: cushions, bag, box. */
 export function packFacts({ box, innerBox, ...pack }: Pack, speaker: Speaker = ENGLISH): Fact[] {
-	const { say, writeNumber, between } = speaker;
+	const { say, writeNumber, between, colon } = speaker;
 	return [
 		...cushionsOf(pack.faces, speaker).map(([words, faces]): Fact => [say("pack.face-of", { face: faces }), words]),
 		...(innerBox === undefined
@@ -77,7 +77,9 @@ export function packFacts({ box, innerBox, ...pack }: Pack, speaker: Speaker = E
 			say("pack.box"),
 			[
 				boxWords(box, speaker),
-				...(pack.grossMassKg === undefined ? [] : [`${say("shop.parcel-mass")}: ${writeNumber(pack.grossMassKg)} kg`]),
+				...(pack.grossMassKg === undefined
+					? []
+					: [`${say("shop.parcel-mass")}${colon}${writeNumber(pack.grossMassKg)} kg`]),
 				...(typeof pack.closedHow === "string" ? [pack.closedHow] : []),
 			].join(", "),
 		],

@@ -108,13 +108,13 @@ export const origin: ReportTexts["origin"] = {
 	"origin.finding-record-contradicts-itself":
 		"Un constat contient des heures ou des valeurs qui ne peuvent être vraies ensemble.",
 	"origin.recorded-peak":
-		"Un enregistreur de chocs sur l’objet (enregistrement {recording}, choc {impact}) a relevé {peakGn} gₙ en chemin ; l’emballage a été évalué avec une limite de {limitGn} gₙ. Les enregistrements ne sont pas scellés.",
+		"Un enregistreur de chocs sur l’objet (enregistrement {recording}, impact {impact}) a relevé {peakGn} gₙ en chemin ; l’emballage a été évalué avec une limite de {limitGn} gₙ. Les enregistrements ne sont pas scellés.",
 	"origin.recorded-peak-within-design":
-		"Un enregistreur de chocs sur l’objet (enregistrement {recording}, choc {impact}) a relevé {peakGn} gₙ en chemin ; l’emballage a été évalué avec une limite de {limitGn} gₙ. Cela équivaut à une chute de {lowM} à {highM} m, dans les {designM} m pour lesquels un emballage est évalué sur ce trajet. Les enregistrements ne sont pas scellés.",
+		"Un enregistreur de chocs sur l’objet (enregistrement {recording}, impact {impact}) a relevé {peakGn} gₙ en chemin ; l’emballage a été évalué avec une limite de {limitGn} gₙ. Cela équivaut à une chute de {lowM} à {highM} m, dans les {designM} m pour lesquels un emballage est évalué sur ce trajet. Les enregistrements ne sont pas scellés.",
 	"origin.recorded-drop":
-		"Un enregistreur de chocs dans le colis (enregistrement {recording}, choc {impact}) a relevé en chemin ce que produit une chute de {lowM} à {highM} m ; l’emballage protège jusqu’à {protectedM} m. Les enregistrements ne sont pas scellés.",
+		"Un enregistreur de chocs dans le colis (enregistrement {recording}, impact {impact}) a relevé en chemin ce que produit une chute de {lowM} à {highM} m ; l’emballage protège jusqu’à {protectedM} m. Les enregistrements ne sont pas scellés.",
 	"origin.recorded-board":
-		"D’après un enregistreur de chocs sur l’objet (enregistrement {recording}, choc {impact}), la carte a oscillé en chemin plus loin que ne le permet la règle sur les cartes. Les enregistrements ne sont pas scellés.",
+		"D’après un enregistreur de chocs sur l’objet (enregistrement {recording}, impact {impact}), la carte a oscillé en chemin plus loin que ne le permet la règle sur les cartes. Les enregistrements ne sont pas scellés.",
 	"origin.recorded-none":
 		"Un enregistreur de chocs sur l’objet (enregistrement {recording}) a fonctionné tout le trajet et n’a relevé aucun choc au-delà de ce pour quoi l’emballage et la carte ont été évalués. Les enregistrements ne sont pas scellés.",
 	"origin.recorder-silent-unread":

@@ -107,13 +107,13 @@ export const origin: ReportTexts["origin"] = {
 	"origin.finding-record-contradicts-itself":
 		"Ein Protokoll enthält Zeiten oder Werte, die nicht zusammen wahr sein können.",
 	"origin.recorded-peak":
-		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Stoß {impact}) zeichnete unterwegs {peakGn} gₙ auf; die Verpackung wurde mit einer Grenze von {limitGn} gₙ bewertet. Aufzeichnungen sind nicht versiegelt.",
+		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Aufschlag {impact}) zeichnete unterwegs {peakGn} gₙ auf; die Verpackung wurde mit einer Grenze von {limitGn} gₙ bewertet. Aufzeichnungen sind nicht versiegelt.",
 	"origin.recorded-peak-within-design":
-		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Stoß {impact}) zeichnete unterwegs {peakGn} gₙ auf; die Verpackung wurde mit einer Grenze von {limitGn} gₙ bewertet. Das entspricht einem Fall aus {lowM} bis {highM} m, innerhalb der {designM} m, für die eine Verpackung auf diesem Weg bewertet wird. Aufzeichnungen sind nicht versiegelt.",
+		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Aufschlag {impact}) zeichnete unterwegs {peakGn} gₙ auf; die Verpackung wurde mit einer Grenze von {limitGn} gₙ bewertet. Das entspricht einem Fall aus {lowM} bis {highM} m, innerhalb der {designM} m, für die eine Verpackung auf diesem Weg bewertet wird. Aufzeichnungen sind nicht versiegelt.",
 	"origin.recorded-drop":
-		"Ein Stoßschreiber im Paket (Aufzeichnung {recording}, Stoß {impact}) zeichnete unterwegs auf, was ein Fall aus {lowM} bis {highM} m bewirkt; die Verpackung schützt bis {protectedM} m. Aufzeichnungen sind nicht versiegelt.",
+		"Ein Stoßschreiber im Paket (Aufzeichnung {recording}, Aufschlag {impact}) zeichnete unterwegs auf, was ein Fall aus {lowM} bis {highM} m bewirkt; die Verpackung schützt bis {protectedM} m. Aufzeichnungen sind nicht versiegelt.",
 	"origin.recorded-board":
-		"Nach einem Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Stoß {impact}) schwang die Platine unterwegs weiter, als die Regel für Platinen erlaubt. Aufzeichnungen sind nicht versiegelt.",
+		"Nach einem Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Aufschlag {impact}) schwang die Platine unterwegs weiter, als die Regel für Platinen erlaubt. Aufzeichnungen sind nicht versiegelt.",
 	"origin.recorded-none":
 		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}) lief den ganzen Weg mit und zeichnete keinen Stoß über dem auf, wofür Verpackung und Platine bewertet wurden. Aufzeichnungen sind nicht versiegelt.",
 	"origin.recorder-silent-unread":

@@ -40,7 +40,7 @@ function packBlocks(leg: number, pack: AssessmentView, speaker: Speaker): Block[
 	];
 }
 
-function lead(answer: Spoken<SealedPack["result"]>, { say }: Speaker): Block[] {
+function lead(answer: Spoken<SealedPack["result"]>, { say, colon }: Speaker): Block[] {
 	if (answer.status !== "assessed") {
 		return [paragraph(say("general.not-assessed", { why: answer.reason.message as unknown as string }))];
 	}
@@ -48,7 +48,7 @@ function lead(answer: Spoken<SealedPack["result"]>, { say }: Speaker): Block[] {
 	const design = made.find(({ id }) => id === "drop-height")?.limit;
 	return [
 		paragraph(
-			`${say("report.pack-verdict")}: ${say(`pack.verdict.${verdict}` as ReportKey)}. ${say(`pack.verdict-text.${verdict}` as ReportKey)}`,
+			`${say("report.pack-verdict")}${colon}${say(`pack.verdict.${verdict}` as ReportKey)}. ${say(`pack.verdict-text.${verdict}` as ReportKey)}`,
 			"note",
 		),
 		...(dropM === null || band === null

@@ -69,15 +69,15 @@ function basedOn(words: string, basis: LegClaimView["damageBasis"], { say }: Spe
 	return basis === "suggested" ? `${words} (${say("periods.damage-suggested")})` : words;
 }
 
-function periodRow(period: LegClaimView["periods"][number], { say }: Speaker): string[] {
+function periodRow(period: LegClaimView["periods"][number], { say, colon }: Speaker): string[] {
 	const { safeDate, endsOn, rolledTo, alternatives, missing, readOn, standing } = period;
 	const none = say(missing.length === 0 ? "periods.no-date" : "periods.missing", {
 		events: missing.map((event) => say(`periods.date.${event}` as ReportKey)).join(", "),
 	});
 	const others = [
-		...(endsOn === null || endsOn === safeDate ? [] : [`${say("periods.ends")}: ${endsOn}`]),
-		...(rolledTo === null ? [] : [`${say("periods.rolled")}: ${rolledTo}`]),
-		...alternatives.map((one) => `${one.endsOn ?? say("periods.not-told")}: ${one.reading}`),
+		...(endsOn === null || endsOn === safeDate ? [] : [`${say("periods.ends")}${colon}${endsOn}`]),
+		...(rolledTo === null ? [] : [`${say("periods.rolled")}${colon}${rolledTo}`]),
+		...alternatives.map((one) => `${one.endsOn ?? say("periods.not-told")}${colon}${one.reading}`),
 	];
 	const read = readOn === null ? say("periods.not-read") : say("periods.read-on", { date: readOn });
 	return [

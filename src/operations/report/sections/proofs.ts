@@ -31,11 +31,11 @@ export function exhibits({ exhibits: all, handOuts, order, speaker }: ReportFact
 
 /** What the records say of a file, the same words once; and that it is one file where several name it. */
 function namingWords(namings: readonly Naming[], order: ReportFacts["order"], speaker: Speaker): string {
-	const { say, between } = speaker;
+	const { say, between, colon } = speaker;
 	const byWords = new Map<string, string[]>();
 	for (const { view, note, record } of namings) {
 		const key = `arrival.view.${view}`;
-		const words = [isReportKey(key) ? say(key) : view, ...(note === null ? [] : [note])].join(": ");
+		const words = [isReportKey(key) ? say(key) : view, ...(note === null ? [] : [note])].join(colon);
 		byWords.set(words, [...(byWords.get(words) ?? []), titleOf(order, record, speaker)]);
 	}
 	const records = new Set(namings.map(({ record }) => record.view.id));
