@@ -89,6 +89,7 @@ type ComparisonPageKey =
 			| "comparison-page.span"
 			| "comparison-page.uncertain"
 			| "comparison-page.untested"
+			| "comparison-page.untested-kind"
 			| "comparison-page.verdict"
 	  >;
 

@@ -106,6 +106,25 @@ describe("the comparison page", () => {
 		expect(page).toContain("A gap is never counted as a failure");
 	});
 
+	it("lists what nobody tested once, by where it lacks and of what kind it is", async () => {
+		const list = section(await pageAfter({ ...SAME, state: "not-tested" }), "Not tested");
+		const [either, arrival] = list.split("Not tested on arrival, only when it left");
+		expect(either).toContain("Not tested at either end");
+		expect(either).toMatch(/<dt>Resistances<\/dt><dd>[^<]*Cold resistance, core rail to ground; /);
+		expect(arrival).toBe('</h3><dl class="facts"><dt>Starts and trials</dt><dd>Cold starts</dd></dl></div>');
+		const names = [...list.matchAll(/<dd>(.*?)<\/dd>/g)].flatMap(([, words = ""]) => words.split("; "));
+		expect(new Set(names).size).toBe(names.length);
+	});
+
+	it("leads the shop back to the order, and whoever came by a link nowhere else", async () => {
+		const sides = await sidesOf(shop);
+		const path = `/orders/${sides.scene.orderId}`;
+		const page = async (who: "repairer" | "reader") =>
+			(await sides.asAt(who, "GET", `${path}/consignments/${sides.scene.legId}/comparison`)).body;
+		expect(await page("repairer")).toContain(`<a href="${path}">Ostwind Orca 24</a>`);
+		expect(await page("reader")).not.toContain(`href="${path}"`);
+	});
+
 	it("escapes what people wrote and holds no script but the one of the foot, and no style", async () => {
 		const page = await pageAfter({ ...SAME, statement: "<img src=x onerror=alert(1)>" });
 		expect(page).toContain("&lt;img src=x onerror=alert(1)>");

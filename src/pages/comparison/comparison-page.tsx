@@ -2,12 +2,13 @@
 import type { ComparisonView } from "../../contract/comparison.ts";
 import type { OrderView } from "../../contract/orders.ts";
 import type { ConsignmentComparison } from "../../operations/comparison/compare-consignment.ts";
-import { isTested } from "../../operations/comparison/is-tested.ts";
-import { leadScreen, rowName } from "../../operations/comparison/lead-screen.ts";
+import { leadScreen } from "../../operations/comparison/lead-screen.ts";
 import { isReported, leadWords } from "../../operations/comparison/told-second-hand.ts";
+import { untestedChecks } from "../../operations/comparison/untested-checks.ts";
 import type { Handled } from "../../operations/comparison/what-next.ts";
 import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { sealedLateWords } from "../../operations/records/sealed-late.ts";
+import { itemName } from "../../texts/item-name.ts";
 import { isTextKey, say, speak, type TextKey } from "../../texts/say.ts";
 import { groupsOfFour, offsetOf, showTime } from "../../texts/shown-time.ts";
 import { ENGLISH } from "../../texts/speaker.ts";
@@ -15,7 +16,7 @@ import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErasedNote } from "../components/erased-note.tsx";
 import { ReadInNote } from "../components/read-in-note.tsx";
 import { PlatformNote } from "../customer/platform-note.tsx";
-import { Layout } from "../layout.tsx";
+import { type Crumb, Layout } from "../layout.tsx";
 import { OwnFiles, type RecordFiles } from "../pictures/own-files.tsx";
 import { CheckTable, type Shown } from "./check-table.tsx";
 import { ChooseRecords } from "./choose-records.tsx";
@@ -28,6 +29,8 @@ export function ComparisonPage(props: {
 	readonly shown: Shown;
 	readonly href: (shown: Shown) => string;
 	readonly handled: Handled;
+	/** Back to where the reader comes from. */
+	readonly crumbs: readonly Crumb[];
 	/** Whether the reader may have the order's reports and dossiers. */
 	readonly hasPapers: boolean;
 	/** Of the records of whoever came by a link: their takers decide what others get. */
@@ -37,10 +40,8 @@ export function ComparisonPage(props: {
 	const { order, departure, arrival } = found;
 	const both = departure !== null && arrival !== null;
 	return (
-		<Layout title={say("comparison-page.title")}>
-			<p class="step-of">
-				{order.item.maker} {order.item.model}
-			</p>
+		<Layout title={say("comparison-page.title")} crumbs={props.crumbs}>
+			<p class="step-of">{itemName(order.item)}</p>
 			{order.owner.erasedAt !== undefined && <ErasedNote at={order.owner.erasedAt} />}
 			<ReadInNote of={order} />
 			{both ? (
@@ -253,25 +254,23 @@ function Links({ found }: { readonly found: ConsignmentComparison }) {
 }
 
 function Untested({ found }: { readonly found: ConsignmentComparison }) {
-	const untested = (end: "departure" | "arrival") =>
-		found.comparison.rows
-			.filter((row) => !isTested(row[end]))
-			.map((row) => {
-				const reason = row[end]?.notTested;
-				const why =
-					reason === undefined || reason === "not-recorded"
-						? ""
-						: ` (${say(`arrival.not-tested.${reason}` as TextKey)})`;
-				return `${rowName(row)}${why}`;
-			});
+	const lacking = untestedChecks(found.comparison.rows);
 	return (
 		<section>
 			<h2>{say("comparison-page.untested")}</h2>
 			<p>{say("comparison-page.untested-text")}</p>
-			{(["departure", "arrival"] as const).map((end) => (
-				<div key={end}>
-					<h3>{say(`comparison-page.untested.${end}`)}</h3>
-					<p>{untested(end).join("; ") || say("comparison-page.untested-none")}</p>
+			{lacking.length === 0 && <p>{say("comparison-page.untested-none")}</p>}
+			{lacking.map(({ where, kinds }) => (
+				<div key={where}>
+					<h3>{say(`comparison-page.untested.${where}`)}</h3>
+					<dl class="facts">
+						{kinds.map(([kind, checks]) => (
+							<>
+								<dt>{kind}</dt>
+								<dd>{checks}</dd>
+							</>
+						))}
+					</dl>
 				</div>
 			))}
 		</section>

@@ -85,8 +85,15 @@ export const comparisonPage = {
 	"comparison-page.untested": "Not tested",
 	"comparison-page.untested-text":
 		"What was not tested is listed for both ends alike. A gap is never counted as a failure.",
-	"comparison-page.untested.departure": "Not tested when it left",
-	"comparison-page.untested.arrival": "Not tested on arrival",
+	"comparison-page.untested.both": "Not tested at either end",
+	"comparison-page.untested.departure": "Not tested when it left, only on arrival",
+	"comparison-page.untested.arrival": "Not tested on arrival, only when it left",
+	"comparison-page.untested-kind.looked": "Looked at",
+	"comparison-page.untested-kind.starts": "Starts and trials",
+	"comparison-page.untested-kind.resistance": "Resistances",
+	"comparison-page.untested-kind.voltage": "Voltages",
+	"comparison-page.untested-kind.values": "Other values",
+	"comparison-page.untested-kind.counted": "Counted",
 	"comparison-page.untested-none": "Nothing is missing.",
 	"comparison-page.custody-text":
 		"A change lies somewhere between the last record where a check was good and the first where it was not.",
