@@ -54,6 +54,8 @@ describe("the comparison page", () => {
 		expect(section(page, "Between which two moments")).toContain("good in the departure record of 2 Mar 2026");
 		expect(section(page, "What to do next")).toContain("Try another part known to be good");
 		expect(page).toContain("Did not start on this platform");
+		// Nothing to count at a board that does not start, and no damage is taken for granted.
+		expect(section(page, "What the findings fit")).not.toMatch(/Count ten starts|Another driver|damaged place/i);
 	});
 
 	it("draws nothing from another board's readings", async () => {

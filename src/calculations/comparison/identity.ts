@@ -25,7 +25,10 @@ export function compareIdentity(
 ): IdentityComparison {
 	const found = { agree: [] as string[], differ: [] as string[], readAlike: [] as string[], notSeen: [] as string[] };
 	const names = new Set([...Object.keys(departure.identity), ...Object.keys(arrival.identity)]);
-	for (const name of names) found[agreement(departure.identity[name], arrival.identity[name])].push(name);
+	for (const name of names) {
+		const [left, came] = [departure.identity[name], arrival.identity[name]];
+		if (left !== undefined || came !== undefined) found[agreement(left, came)].push(name);
+	}
 	// Natural marks are described in words: the same words agree, other words are not a difference.
 	const seen = arrival.marks.map((mark) => (mark === null ? null : normal(mark)));
 	const marks = departure.marks.filter((mark) => mark !== null);
@@ -40,6 +43,10 @@ export function compareIdentity(
 				recorded.filter((name) => found.agree.includes(name) || found.readAlike.includes(name)).length +
 				marks.filter((mark) => found.agree.includes(mark)).length +
 				Number(mass === "agrees"),
+			compared:
+				recorded.filter((name) => !found.notSeen.includes(name)).length +
+				marks.filter((mark) => found.agree.includes(mark)).length +
+				Number(mass !== null),
 			of: recorded.length + marks.length + Number(mass !== null),
 		},
 	};

@@ -198,6 +198,7 @@ function Sentences({
 
 function Identity({ found }: { readonly found: ConsignmentComparison }) {
 	const { identity } = found.comparison;
+	const { of, compared } = identity.withoutPower;
 	const rows = [
 		["agree", identity.agree],
 		["differ", identity.differ],
@@ -207,7 +208,11 @@ function Identity({ found }: { readonly found: ConsignmentComparison }) {
 	return (
 		<section>
 			<h2>{say("comparison-page.identity")}</h2>
-			{identity.withoutPower.of > 0 && <p>{say("comparison-page.identity.without-power", identity.withoutPower)}</p>}
+			{of > 0 && (
+				<p>
+					{say(`comparison-page.identity.${compared > 0 ? "without-power" : "none-compared"}`, identity.withoutPower)}
+				</p>
+			)}
 			{identity.likelySlips.map((mark) => (
 				<p key={mark} class="note">
 					{say("comparison-page.identity.slip", { mark: markWords(mark) })}

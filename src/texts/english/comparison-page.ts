@@ -52,7 +52,7 @@ export const comparisonPage = {
 	"comparison-page.identity.agree": "The same at both ends",
 	"comparison-page.identity.differ": "Different",
 	"comparison-page.identity.read-alike": "Alike but for letters that are easily misread",
-	"comparison-page.identity.not-seen": "Not recorded at both ends",
+	"comparison-page.identity.not-seen": "Recorded at one end only",
 	"comparison-page.identity.serial-number": "serial number",
 	"comparison-page.identity.uuid": "device id",
 	"comparison-page.identity.maker": "maker",
@@ -149,7 +149,9 @@ export const comparisonPage = {
 	"comparison-page.missing.arrival": "On arrival",
 	"comparison-page.tests": "Tests that would tell most next",
 	"comparison-page.identity.without-power":
-		"Of the {of} marks recorded before dispatch that a board shows without power, {agree} agree.",
+		"Marks recorded before dispatch that a board shows without power: {of}. Compared on arrival: {compared}; of these, {agree} agree.",
+	"comparison-page.identity.none-compared":
+		"Marks recorded before dispatch that a board shows without power: {of}. None of them was recorded on arrival, so none could be compared.",
 	"comparison-page.identity.slip":
 		"The two differ as a slip of the pen would make them: {mark}. Look at the photos of both ends.",
 	"comparison-page.choose-records": "Compare two other records",

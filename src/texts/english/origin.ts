@@ -157,8 +157,9 @@ export const origin = {
 	"origin.test-control-item": "Try another item that is known to be good on the same bench, before and after.",
 	"origin.test-reseat": "With the power off, seat it again. Change nothing else, and note what happens.",
 	"origin.test-counted-starts": "Count ten starts from cold and write down each.",
-	"origin.test-photos-of-same-place": "Photograph the damaged place and lay it beside the photo from before dispatch.",
-	"origin.test-marks-in-pack": "Look for a dent or crushed cushion in the pack where the damage on the item lies.",
+	"origin.test-photos-of-same-place":
+		"Photograph it from all sides and lay the photos beside those from before dispatch: is any damage new?",
+	"origin.test-marks-in-pack": "Look for a dent or crushed cushion in the pack, and where it lay against the item.",
 	"origin.test-other-driver": "Try another driver on a clean system.",
 	"origin.test-identity-marks": "Compare serial number, device id, mass and natural marks.",
 	"origin.test-original-files": "Lay the original files and their times beside the record.",

@@ -162,9 +162,9 @@ export const origin: ReportTexts["origin"] = {
 	"origin.test-reseat": "Hors tension, remettez-le en place. Ne changez rien d’autre, et notez ce qui se passe.",
 	"origin.test-counted-starts": "Comptez dix démarrages à froid et notez chacun.",
 	"origin.test-photos-of-same-place":
-		"Photographiez l’endroit endommagé et mettez la photo à côté de celle d’avant l’expédition.",
+		"Photographiez-le de tous les côtés et posez les photos à côté de celles d’avant l’envoi : un dommage est-il nouveau ?",
 	"origin.test-marks-in-pack":
-		"Cherchez dans l’emballage un creux ou un calage écrasé là où se trouve le dommage de l’objet.",
+		"Cherchez dans l’emballage un creux ou un calage écrasé, et à quel endroit de l’objet il se trouvait.",
 	"origin.test-other-driver": "Essayez un autre pilote sur un système propre.",
 	"origin.test-identity-marks":
 		"Comparez le numéro de série, l’identifiant de l’appareil, la masse et les marques naturelles.",

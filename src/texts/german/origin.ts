@@ -162,9 +162,9 @@ export const origin: ReportTexts["origin"] = {
 		"Stecken Sie ihn bei ausgeschaltetem Strom neu ein. Ändern Sie nichts sonst und notieren Sie, was geschieht.",
 	"origin.test-counted-starts": "Zählen Sie zehn Kaltstarts und schreiben Sie jeden auf.",
 	"origin.test-photos-of-same-place":
-		"Fotografieren Sie die beschädigte Stelle und legen Sie das Foto aus der Zeit vor dem Versand daneben.",
+		"Fotografieren Sie ihn von allen Seiten und legen Sie die Fotos neben die von vor dem Versand: Ist ein Schaden neu?",
 	"origin.test-marks-in-pack":
-		"Suchen Sie in der Verpackung nach einer Delle oder gestauchtem Polster dort, wo der Schaden am Gegenstand liegt.",
+		"Sehen Sie nach einer Delle oder gequetschtem Polster in der Verpackung, und wo am Gegenstand sie lag.",
 	"origin.test-other-driver": "Probieren Sie einen anderen Treiber auf einem sauberen System.",
 	"origin.test-identity-marks": "Vergleichen Sie Seriennummer, Gerätekennung, Masse und natürliche Merkmale.",
 	"origin.test-original-files": "Legen Sie die Originaldateien mit ihren Zeiten neben das Protokoll.",

@@ -78,8 +78,15 @@ describe("slips and marks read alike", () => {
 });
 
 test("of the marks that a dead board can show: serial, maker, model, scratch, mass; four of five agree", () => {
-	expect(judged({ uuid: undefined }, "agrees").withoutPower).toEqual({ agree: 4, of: 5 });
-	expect(judged({ uuid: undefined }, "agrees", ["scratch"]).withoutPower).toEqual({ agree: 5, of: 5 });
+	expect(judged({ uuid: undefined }, "agrees").withoutPower).toEqual({ agree: 4, compared: 4, of: 5 });
+	expect(judged({ uuid: undefined }, "agrees", ["scratch"]).withoutPower).toEqual({ agree: 5, compared: 5, of: 5 });
+});
+
+test("marks that nobody recorded on arrival are not compared, and what no end recorded is not named", () => {
+	const nothing = { "serial-number": undefined, uuid: undefined, maker: undefined, model: undefined };
+	const { withoutPower, notSeen } = judged({ ...nothing, firmware: undefined });
+	expect(withoutPower).toEqual({ agree: 0, compared: 0, of: 4 });
+	expect(notSeen).toEqual(["serial-number", "uuid", "maker", "model", "scratch"]);
 });
 
 test("property: the order of the two ends does not decide whether it is another item", () => {
