@@ -36,7 +36,7 @@ function legBlocks({ leg, found, claim }: ReportLeg, speaker: Speaker): Block[] 
 	const tableOf = (periods: LegClaimView["periods"]) =>
 		table(
 			head,
-			[4, 3, 4, 4],
+			[6, 3, 3.5, 3.5],
 			periods.map((period) => periodRow(period, speaker)),
 		);
 	return [
