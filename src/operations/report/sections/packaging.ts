@@ -30,13 +30,13 @@ function packBlocks(leg: number, pack: AssessmentView, speaker: Speaker): Block[
 		paragraph(say("report.pack-fingerprint", { fingerprint: pack.fingerprint }), "fixed"),
 		...lead(answer, speaker),
 		facts(factsOfPack(statement, speaker)),
+		...checks(answer, speaker),
 		...(curves.length === 0 ? [] : [paragraph(say("report.pack-curves"), "small")]),
 		...curves.map((curve): Block => {
 			const { drawing } = cushionDrawing(curve, speaker);
 			const caption = `${drawing.title}. ${drawing.description} ${say("pack.curve-legend")}`;
 			return { kind: "figure", drawing, caption };
 		}),
-		...checks(answer, speaker),
 	];
 }
 

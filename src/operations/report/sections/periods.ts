@@ -36,7 +36,7 @@ function legBlocks({ leg, found, claim }: ReportLeg, speaker: Speaker): Block[] 
 	const tableOf = (periods: LegClaimView["periods"]) =>
 		table(
 			head,
-			[6, 3, 3.5, 3.5],
+			[5, 2.6, 3.6, 4.8],
 			periods.map((period) => periodRow(period, speaker)),
 		);
 	return [
