@@ -123,7 +123,7 @@ describe("the comparison page", () => {
 		const path = `/orders/${sides.scene.orderId}`;
 		const page = async (who: "repairer" | "reader") =>
 			(await sides.asAt(who, "GET", `${path}/consignments/${sides.scene.legId}/comparison`)).body;
-		expect(await page("repairer")).toContain(`<a href="${path}">Ostwind Orca 24</a>`);
+		expect(await page("repairer")).toContain(`<p class="no-print"><a href="${path}">Back to the order</a></p>`);
 		expect(await page("reader")).not.toContain(`href="${path}"`);
 	});
 

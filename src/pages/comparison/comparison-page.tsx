@@ -16,7 +16,7 @@ import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErasedNote } from "../components/erased-note.tsx";
 import { ReadInNote } from "../components/read-in-note.tsx";
 import { PlatformNote } from "../customer/platform-note.tsx";
-import { type Crumb, Layout } from "../layout.tsx";
+import { Layout } from "../layout.tsx";
 import { OwnFiles, type RecordFiles } from "../pictures/own-files.tsx";
 import { CheckTable, type Shown } from "./check-table.tsx";
 import { ChooseRecords } from "./choose-records.tsx";
@@ -29,8 +29,8 @@ export function ComparisonPage(props: {
 	readonly shown: Shown;
 	readonly href: (shown: Shown) => string;
 	readonly handled: Handled;
-	/** Back to where the reader comes from. */
-	readonly crumbs: readonly Crumb[];
+	/** The shop alone has a page of the order. */
+	readonly isShop: boolean;
 	/** Whether the reader may have the order's reports and dossiers. */
 	readonly hasPapers: boolean;
 	/** Of the records of whoever came by a link: their takers decide what others get. */
@@ -40,8 +40,13 @@ export function ComparisonPage(props: {
 	const { order, departure, arrival } = found;
 	const both = departure !== null && arrival !== null;
 	return (
-		<Layout title={say("comparison-page.title")} crumbs={props.crumbs}>
+		<Layout title={say("comparison-page.title")}>
 			<p class="step-of">{itemName(order.item)}</p>
+			{props.isShop && (
+				<p class="no-print">
+					<a href={`/orders/${order.id}`}>{say("shop.back-to-order")}</a>
+				</p>
+			)}
 			{order.owner.erasedAt !== undefined && <ErasedNote at={order.owner.erasedAt} />}
 			<ReadInNote of={order} />
 			{both ? (

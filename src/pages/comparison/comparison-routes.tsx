@@ -4,7 +4,6 @@ import { z } from "zod";
 import type { Caller } from "../../access/caller.ts";
 import { callerOf, openTo } from "../../access/callers.ts";
 import { comparisonQuery, idsIn } from "../../contract/comparison.ts";
-import type { OrderView } from "../../contract/orders.ts";
 import { fault } from "../../faults.ts";
 import { comparisonViewOf } from "../../operations/comparison/comparison-view.ts";
 import { readComparison } from "../../operations/comparison/read-comparison.ts";
@@ -13,9 +12,8 @@ import { readOrder } from "../../operations/orders/read-orders.ts";
 import { readExhibitFiles } from "../../operations/pictures/exhibit-file-views.ts";
 import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { validate } from "../../operations/validate.ts";
-import { itemName } from "../../texts/item-name.ts";
 import { say } from "../../texts/say.ts";
-import { type Crumb, Layout } from "../layout.tsx";
+import { Layout } from "../layout.tsx";
 import { hasPapers } from "../papers/has-papers.ts";
 import type { RecordFiles } from "../pictures/own-files.tsx";
 import { sendPage } from "../render.ts";
@@ -23,11 +21,6 @@ import { SHOWN } from "./check-table.tsx";
 import { ComparisonPage } from "./comparison-page.tsx";
 
 const pageQuery = comparisonQuery.extend({ show: z.enum(SHOWN).optional() });
-
-/** The shop alone has a page of the order. */
-function crumbsOf(caller: Caller, { id, item }: OrderView): Crumb[] {
-	return caller.kind === "account" ? [{ href: `/orders/${id}`, label: itemName(item) }] : [];
-}
 
 export function registerComparison(app: FastifyInstance, deps: Deps): void {
 	const routes = { ...openTo("account", "link:record", "link:settle", "link:reader"), schema: { hide: true } };
@@ -50,7 +43,7 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 			reply,
 			<ComparisonPage
 				{...{ found, view, shown: show, href, handled, files }}
-				crumbs={crumbsOf(caller, found.order)}
+				isShop={caller.kind === "account"}
 				hasPapers={hasPapers(caller)}
 			/>,
 		);
