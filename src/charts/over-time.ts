@@ -25,6 +25,8 @@ export interface OverTimeData {
 		readonly description: string;
 		readonly axis: string;
 		readonly valueAxis: string;
+		/** A number of the scales as it is written. */
+		readonly tick: (value: number) => string;
 	};
 }
 
@@ -69,13 +71,13 @@ export function overTime(data: OverTimeData, height = 320): Drawing {
 				.ticks(5)
 				.flatMap((tick): Primitive[] => [
 					{ kind: "line", role: "grid", x1: SIZE.left, x2: END, y1: y(tick), y2: y(tick) },
-					text(SIZE.left - 6, y(tick) + 4, "end", String(tick)),
+					text(SIZE.left - 6, y(tick) + 4, "end", words.tick(tick)),
 				]),
 			...x
 				.ticks(6)
 				.flatMap((tick): Primitive[] => [
 					{ kind: "line", role: "axis", x1: x(tick), x2: x(tick), y1: base, y2: base + 5 },
-					text(x(tick), base + 19, "middle", String(tick)),
+					text(x(tick), base + 19, "middle", words.tick(tick)),
 				]),
 			{ kind: "line", role: "axis", x1: SIZE.left, x2: END, y1: base, y2: base },
 			{ kind: "line", role: "axis", x1: SIZE.left, x2: SIZE.left, y1: SIZE.top, y2: base },

@@ -37,6 +37,8 @@ export interface PeakCurveData {
 		readonly limit: string;
 		readonly operating: string;
 		readonly optimum: string;
+		/** A number of the scales as it is written. */
+		readonly tick: (value: number) => string;
 	};
 }
 
@@ -149,11 +151,11 @@ function axes(
 			.ticks(6)
 			.flatMap((tick): Primitive[] => [
 				{ kind: "line", role: "grid", x1: SIZE.left, x2: END, y1: y(tick), y2: y(tick) },
-				text(SIZE.left - 8, y(tick) + 4, "end", String(tick)),
+				text(SIZE.left - 8, y(tick) + 4, "end", words.tick(tick)),
 			]),
 		...ticks.flatMap((tick): Primitive[] => [
 			{ kind: "line", role: "axis", x1: x(tick), x2: x(tick), y1: BASE, y2: BASE + 5 },
-			text(x(tick), BASE + 20, "middle", String(tick)),
+			text(x(tick), BASE + 20, "middle", words.tick(tick)),
 		]),
 		{ kind: "line", role: "axis", x1: SIZE.left, x2: END, y1: BASE, y2: BASE },
 		{ kind: "line", role: "axis", x1: SIZE.left, x2: SIZE.left, y1: SIZE.top, y2: BASE },

@@ -24,6 +24,8 @@ export interface ShockPlotData {
 		readonly valueAxis: string;
 		readonly limit: string;
 		readonly mark: string;
+		/** A number of the scales as it is written. */
+		readonly tick: (value: number) => string;
 	};
 }
 
@@ -60,11 +62,11 @@ export function shockPlot({ over, points, limit, mark, words }: ShockPlotData): 
 		primitives: [
 			...ticksOf(bottom, most * 2, y.ticks(5)).flatMap((tick): Primitive[] => [
 				{ kind: "line", role: "grid", x1: SIZE.left, x2: END, y1: y(tick), y2: y(tick) },
-				text(SIZE.left - 6, y(tick) + 4, "end", String(tick)),
+				text(SIZE.left - 6, y(tick) + 4, "end", words.tick(tick)),
 			]),
 			...ticksOf(reach[0] ?? 1, reach[1] ?? 10, x.ticks(7)).flatMap((tick): Primitive[] => [
 				{ kind: "line", role: "axis", x1: x(tick), x2: x(tick), y1: BASE, y2: BASE + 5 },
-				text(x(tick), BASE + 19, "middle", String(tick)),
+				text(x(tick), BASE + 19, "middle", words.tick(tick)),
 			]),
 			{ kind: "line", role: "axis", x1: SIZE.left, x2: END, y1: BASE, y2: BASE },
 			{ kind: "line", role: "axis", x1: SIZE.left, x2: SIZE.left, y1: SIZE.top, y2: BASE },

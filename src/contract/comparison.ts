@@ -109,8 +109,8 @@ export const comparisonView = z.strictObject({
 		notSeen: names,
 		likelySlips: names,
 		mismatches: names,
-		/** Of the marks recorded at departure that a board shows without power, how many agree. */
-		withoutPower: z.strictObject({ agree: z.number().int(), of: z.number().int() }),
+		/** Of the marks recorded at departure that a board shows without power, how many were compared, and how many of these agree. */
+		withoutPower: z.strictObject({ agree: z.number().int(), compared: z.number().int(), of: z.number().int() }),
 	}),
 	/** What the first test on arrival excludes, the grade after it; null without an arrival record. */
 	firstState: z

@@ -27,6 +27,8 @@ export interface SealedMark {
 	readonly stage: string;
 	/** Of the item as a whole, as sealed. */
 	readonly state: string;
+	/** Told to the other side, not recorded by its holder. */
+	readonly isReported: boolean;
 }
 
 export interface StepMark {
@@ -69,7 +71,8 @@ const STATEMENTS = `
 /** Of the records that no later one amends, in the order in which they were sealed. */
 export function sealedMarks(database: Queryable, orderId: string | null): Promise<SealedMark[]> {
 	return database.query<SealedMark>(
-		`SELECT r.order_id AS "orderId", r.consignment_id AS "consignmentId", r.stage, e.said->>'state' AS state
+		`SELECT r.order_id AS "orderId", r.consignment_id AS "consignmentId", r.stage, e.said->>'state' AS state,
+			r.provenance = 'reported-to' AS "isReported"
 		 FROM (${STATEMENTS}) e JOIN state_record r ON r.id = e.subject
 		 WHERE NOT EXISTS (SELECT 1 FROM state_record a WHERE a.amends = r.id AND a.state = 'sealed')
 			AND ($2::text IS NULL OR r.order_id = $2)

@@ -6,6 +6,7 @@ import { comparisonViewOf } from "../operations/comparison/comparison-view.ts";
 import { readComparison } from "../operations/comparison/read-comparison.ts";
 import type { Deps } from "../operations/deps.ts";
 import { validate } from "../operations/validate.ts";
+import { ENGLISH } from "../texts/speaker.ts";
 import { SHOP_AND_LINKS } from "./orders.ts";
 import { pathId } from "./parts.ts";
 
@@ -23,8 +24,8 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 		async (request) => {
 			const id = pathId(request, "con");
 			const { from, to, present, absent } = validate(comparisonQuery, request.query);
-			const { found, shock } = await readComparison(deps, callerOf(request), id, { from, to });
-			return comparisonViewOf(found, shock, { present: idsIn(present), absent: idsIn(absent) });
+			const { found, shock, handled } = await readComparison(deps, callerOf(request), id, { from, to });
+			return comparisonViewOf(found, shock, { present: idsIn(present), absent: idsIn(absent) }, ENGLISH, handled);
 		},
 	);
 }

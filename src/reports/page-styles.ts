@@ -14,6 +14,8 @@ export const FACT_WIDTHS = [2.5, 7.5];
 export const CELL = { x: 4, y: 3.5 } as const;
 /** Between two lines of a text, beside what the font itself leaves there. */
 export const LINE_GAP = 1.5;
+/** Below a figure. */
+export const FIGURE_GAP = 10;
 /** Rows of a table, or items of a list, that stand with what leads to them. */
 export const KEPT_ROWS = 2;
 /** A paragraph longer than this may stand apart from what it leads to: the page would be left too empty. */

@@ -4,12 +4,14 @@
  * with the first of what follows.
  */
 import type { Said } from "./faced-text.ts";
+import { figureFor, leastFigure } from "./figure-size.ts";
 import {
 	BOTTOM,
 	CELL,
 	CELL_STYLE,
 	columnsOf,
 	FACT_WIDTHS,
+	FIGURE_GAP,
 	FOOT_STYLE,
 	HEAD_STYLE,
 	KEPT_ROWS,
@@ -90,7 +92,7 @@ export class PageWriter {
 			case "table":
 				return this.#leastOfTable(first.head, first.rows, first.widths);
 			case "figure":
-				return this.#figureSize(first).needs;
+				return this.#captionHeight(first) + leastFigure(first.drawing).height + FIGURE_GAP;
 		}
 	}
 
@@ -184,8 +186,8 @@ export class PageWriter {
 
 	/** Its caption above it, on the same page. */
 	#figure(part: Structure, { drawing, caption }: Figure): void {
-		const { width, height } = this.#figureSize({ drawing, caption });
 		this.#paragraph(part, caption, "plain");
+		const { width, height } = figureFor(drawing, BOTTOM - this.#y);
 		const alt = `${drawing.title}. ${drawing.description}`;
 		const figure = this.#doc.struct("Figure", { alt }, () => {
 			const place = { x: PAGE.margin, y: this.#y, width };
@@ -193,13 +195,11 @@ export class PageWriter {
 		});
 		part.add(figure);
 		figure.end();
-		this.#y += height + 10;
+		this.#y += height + FIGURE_GAP;
 	}
 
-	#figureSize({ drawing, caption }: Pick<Figure, "drawing" | "caption">) {
-		const width = Math.min(WIDTH, drawing.width * 0.62);
-		const height = (drawing.height * width) / drawing.width;
-		return { width, height, needs: this.#type.heightOf(caption, TONES.plain, WIDTH) + height + 20 };
+	#captionHeight({ caption }: Figure): number {
+		return this.#type.heightOf(caption, TONES.plain, WIDTH) + (TONES.plain.after ?? 0);
 	}
 
 	/** Without a head the first column names the row. */

@@ -85,9 +85,11 @@ type ComparisonPageKey =
 			| "comparison-page.next"
 			| "comparison-page.origin"
 			| "comparison-page.record"
+			| "comparison-page.reported-by"
 			| "comparison-page.span"
 			| "comparison-page.uncertain"
 			| "comparison-page.untested"
+			| "comparison-page.untested-kind"
 			| "comparison-page.verdict"
 	  >;
 

@@ -11,6 +11,10 @@ export interface Speaker {
 	readonly writeNumber: (value: number) => string;
 	/** Digits that stand already, with the decimal sign of the language. */
 	readonly writeDigits: (digits: string) => string;
+	/** A number of a scale, all its digits. */
+	readonly tick: (value: number) => string;
+	/** Between a name and what is said of it, where no text of its own holds both. */
+	readonly colon: string;
 	/** Between the parts of a list that may hold commas. */
 	readonly between: string;
 	/** Of a civil date, `YYYY-MM-DD`. */
@@ -19,12 +23,15 @@ export interface Speaker {
 }
 
 export function speakerOf(language: Language): Speaker {
+	const writeDigits = (digits: string) => digits.replace(/^(-?\d+)[.,](?=\d)/, `$1${decimalSign(language)}`);
 	return {
 		language,
 		say: (key, values = {}) => say(key, values, language),
 		speak: (answer) => speak(answer, language),
 		writeNumber: (value) => writeNumber(value, language),
-		writeDigits: (digits) => digits.replace(/^(-?\d+)[.,](?=\d)/, `$1${decimalSign(language)}`),
+		writeDigits,
+		tick: (value) => writeDigits(String(value)),
+		colon: language === "fr" ? "\u00a0: " : ": ",
 		between: language === "fr" ? "\u202f; " : "; ",
 		showDay: (date) => showDay(date, language),
 		showTime: (time, offset) => showTime(time, offset, language),

@@ -12,7 +12,7 @@ function numbersOf({ primitives }: Drawing): number[] {
 		return Object.values(mark).filter((value) => typeof value === "number");
 	});
 }
-const words = { title: "t", description: "d", axis: "h", valueAxis: "g" };
+const words = { title: "t", description: "d", axis: "h", valueAxis: "g", tick: String };
 const value = fc.double({ min: -1e6, max: 1e6, noNaN: true });
 
 test("property: a trip of any values lies inside its drawing, empty stretches left out, peaks never lost", () => {

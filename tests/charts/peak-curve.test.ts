@@ -12,6 +12,7 @@ const words = {
 	limit: "limit",
 	operating: "this pack",
 	optimum: "lowest",
+	tick: String,
 };
 
 /** A stress-energy foam of its own, independent of the calculations: G = a·exp(b·s·h/t)/s, dropped from h on t. */

@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { ORIGIN_TEST_RULES } from "../../src/catalogue/origins/tests.ts";
 import { say, type TextKey } from "../../src/texts/say.ts";
+import { sidesOf } from "../operations/settling/sides.ts";
 import { type TestApp, testApp } from "../setup/test-app.ts";
 import { customerScene } from "./customer-scene.ts";
 
@@ -53,6 +54,8 @@ describe("the comparison page", () => {
 		expect(section(page, "Between which two moments")).toContain("good in the departure record of 2 Mar 2026");
 		expect(section(page, "What to do next")).toContain("Try another part known to be good");
 		expect(page).toContain("Did not start on this platform");
+		// Nothing to count at a board that does not start, and no damage is taken for granted.
+		expect(section(page, "What the findings fit")).not.toMatch(/Count ten starts|Another driver|damaged place/i);
 	});
 
 	it("draws nothing from another board's readings", async () => {
@@ -107,9 +110,95 @@ describe("the comparison page", () => {
 		expect(page).toContain("A gap is never counted as a failure");
 	});
 
+	it("lists what nobody tested once, by where it lacks and of what kind it is", async () => {
+		const list = section(await pageAfter({ ...SAME, state: "not-tested" }), "Not tested");
+		const [either, arrival] = list.split("Not tested on arrival, only when it left");
+		expect(either).toContain("Not tested at either end");
+		expect(either).toMatch(/<dt>Resistances<\/dt><dd>[^<]*Cold resistance, core rail to ground; /);
+		expect(arrival).toBe('</h3><dl class="facts"><dt>Starts and trials</dt><dd>Cold starts</dd></dl></div>');
+		const names = [...list.matchAll(/<dd>(.*?)<\/dd>/g)].flatMap(([, words = ""]) => words.split("; "));
+		expect(new Set(names).size).toBe(names.length);
+	});
+
+	it("leads the shop back to the order, and whoever came by a link nowhere else", async () => {
+		const sides = await sidesOf(shop);
+		const path = `/orders/${sides.scene.orderId}`;
+		const page = async (who: "repairer" | "reader") =>
+			(await sides.asAt(who, "GET", `${path}/consignments/${sides.scene.legId}/comparison`)).body;
+		expect(await page("repairer")).toContain(`<p class="no-print"><a href="${path}">Back to the order</a></p>`);
+		expect(await page("reader")).not.toContain(`href="${path}"`);
+	});
+
 	it("escapes what people wrote and holds no script but the one of the foot, and no style", async () => {
 		const page = await pageAfter({ ...SAME, statement: "<img src=x onerror=alert(1)>" });
 		expect(page).toContain("&lt;img src=x onerror=alert(1)>");
 		expect(page).not.toMatch(/<img src=x|<script(?! type="module" src="\/assets\/)| style=/);
 	});
+});
+
+describe("what was only told to the other side", () => {
+	/** The owner wrote an e-mail; the shop wrote down what it says. */
+	async function reported() {
+		const made = await customerScene(shop);
+		const opened = await shop.ask("POST", `/api/v1/consignments/${made.legId}/records`, {
+			stage: "arrival",
+			provenance: "reported-to",
+			content: {
+				observedAt: "2026-03-05T18:00:00+01:00",
+				state: "does-not-start",
+				identity: { marks: ["none named"] },
+				firstPowerOn: { wetnessSeen: true },
+				reported: { words: "It is dead.", channel: "e-mail", receivedAt: "2026-03-05T18:01:00+01:00" },
+			},
+		});
+		expect(opened.statusCode, opened.body).toBe(201);
+		const path = `/api/v1/records/${opened.json().id}/seal`;
+		const sealed = await shop.ask("POST", path, undefined, { "if-match": '"v1"' });
+		expect(sealed.statusCode, sealed.body).toBe(200);
+		return made;
+	}
+
+	it("is told apart on the page, and certain is what the record says, not what it says it of", async () => {
+		const { orderId, legId } = await reported();
+		const page = (await shop.ask("GET", `/orders/${orderId}/consignments/${legId}/comparison`)).body;
+		expect(page).toContain("State on arrival: reported by Mara &lt;Quist>, not recorded by its holder.");
+		expect(page).not.toContain("Both ends of this journey are recorded");
+		const certain = section(page, "What is certain");
+		expect(certain).toContain("The record of what was reported says “It does not start” on arrival.");
+		expect(certain).toContain("The record of what was reported says: On arrival wetness was noted.");
+		expect(certain).not.toMatch(/<li>On arrival|as a whole/);
+		expect(section(page, "Between which two moments")).toMatch(/the arrival record of [^.]* \(as reported\)/);
+		expect(section(page, "What to do next")).toContain("can still record what they saw themselves");
+	});
+
+	it("is told apart in the list of orders", async () => {
+		const { orderId } = await reported();
+		expect((await shop.ask("GET", `/?q=${orderId}`)).body).toContain(
+			"Arrived and does not start (reported, not recorded by its holder)",
+		);
+	});
+});
+
+it("asks for no notice that is kept, and for nothing but care once both sides settled", async () => {
+	const sides = await sidesOf(shop);
+	const { recordId, legId, orderId } = sides.scene;
+	const content = { ...SAME, observedAt: "2026-03-05T18:00:00+01:00", state: "does-not-start", readings: [starts(0)] };
+	await shop.ask("PUT", `/api/v1/records/${recordId}`, content, { "if-match": '"v1"' });
+	const sealed = await shop.ask("POST", `/api/v1/records/${recordId}/seal`, undefined, { "if-match": '"v2"' });
+	expect(sealed.statusCode, sealed.body).toBe(200);
+	const next = async () => {
+		const page = await shop.ask("GET", `/orders/${orderId}/consignments/${legId}/comparison`);
+		return section(page.body, "What to do next");
+	};
+	expect(await next()).toContain("tell the carrier soon");
+	const notice = { language: "en", text: "Damaged on arrival.", sentOn: "2026-03-06", sentBy: "registered-letter" };
+	expect((await shop.ask("POST", `/api/v1/consignments/${legId}/notices`, notice)).statusCode).toBe(201);
+	expect(await next()).not.toContain("tell the carrier");
+	const proposal = { act: "proposes", outcome: "refund", amounts: [], itemNext: "stays" };
+	const proposed = await sides.as("repairer", "POST", "/settlement", proposal);
+	expect(proposed.statusCode, proposed.body).toBe(201);
+	expect(await next()).toContain("Try another part known to be good");
+	const assent = { act: "assents", proposalId: proposed.json().steps[0].id };
+	expect((await sides.as("owner", "POST", "/settlement", assent)).statusCode).toBe(201);
+	expect(await next()).toBe("<ul><li>Both sides have agreed on a settlement. Keep your receipts.</li></ul>");
 });

@@ -589,10 +589,13 @@ describe("sealing", () => {
 		expect(comparison.body).toContain("Did not start on this platform");
 		expect(comparison.body).toContain("It stayed dark.");
 		const asShop = await shop.ask("GET", `/orders/${made.orderId}/consignments/${made.legId}/comparison`);
-		// The foot differs, as the party's device may sign what was done through its link; and the way to the papers stands
-		// for those alone whom it lets in. What is said is the same.
+		// The foot differs, as the party's device may sign what was done through its link; and the ways to the papers and to
+		// the order's own page stand for those alone whom they let in. What is said is the same.
 		const sheet = (body: string) =>
-			body.slice(0, body.indexOf("<footer")).replace(/<p class="no-print"><a href="[^"]*\/papers">[^<]*<\/a><\/p>/, "");
+			body
+				.slice(0, body.indexOf("<footer"))
+				.replace(/<p class="no-print"><a href="[^"]*\/papers">[^<]*<\/a><\/p>/, "")
+				.replace(`<p class="no-print"><a href="/orders/${made.orderId}">Back to the order</a></p>`, "");
 		expect(sheet(asShop.body)).toBe(sheet(comparison.body));
 	});
 });

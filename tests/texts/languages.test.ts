@@ -158,12 +158,20 @@ describe("a speaker", () => {
 		]);
 		expect(inGerman.writeDigits("-0.50")).toBe("-0,50");
 		expect(inGerman.writeDigits("12")).toBe("12");
+		expect([inEnglish, inGerman, inFrench].map(({ tick }) => tick(0.125))).toEqual(["0.125", "0,125", "0,125"]);
 	});
 	it("writes times by day, name of the month, year", () => {
 		const at = "2026-03-01T12:05:00Z";
 		expect(inEnglish.showTime(at, "+01:00")).toBe("1 Mar 2026, 13:05 (UTC+01:00)");
 		expect(inGerman.showTime(at, "+01:00")).toBe("1. März 2026, 13:05 (UTC+01:00)");
 		expect(inFrench.showTime(at, "+01:00")).toBe("1er mars 2026, 13:05 (UTC+01:00)");
+	});
+	it("calls a numbered impact by one word, where it is judged and where it is shown", () => {
+		const values = { recording: 1, impact: 2, peakGn: 103, limitGn: 30 };
+		for (const { say } of [inEnglish, inGerman, inFrench]) {
+			const [word = ""] = /[\p{L}]+ 2/u.exec(say("report.recording-greatest", { number: 2 })) ?? [];
+			expect(say("origin.recorded-peak", values).toLowerCase()).toContain(word.toLowerCase());
+		}
 	});
 	it("sets the spaces of French, and keeps a number with its unit", () => {
 		expect(inFrench.say("report.custody-seen", { what: "A", state: "B" })).toBe("A\u00a0: B");

@@ -16,8 +16,8 @@ export interface FirstStateFacts {
 	readonly wetnessSeen?: boolean | undefined;
 	readonly workDoneBefore?: boolean | undefined;
 	readonly otherItem: boolean;
-	/** Marks that agree, of all kinds. */
-	readonly marksAgree: number;
+	/** Whether the marks exclude another item. */
+	readonly sameItem: boolean;
 	readonly controlBefore?: boolean | undefined;
 	readonly controlAfter?: boolean | undefined;
 	readonly platforms?: number | undefined;
@@ -45,8 +45,6 @@ export interface FirstState {
 
 /** Within this of delivery; common practice. */
 export const SOON_H = 48;
-/** Points that name the item, of five; common practice. */
-export const MARKS_WANTED = 3;
 /** Computers tried: one is enough where it works, two where it does not; common practice. */
 const PLATFORMS_WANTED = 2;
 
@@ -68,7 +66,7 @@ export function firstState(facts: FirstStateFacts): FirstState {
 function pointsOf(facts: FirstStateFacts) {
 	const point = (id: string, holds: boolean, still: boolean) => ({ id, holds, still });
 	const untouched = point("untouched", facts.workDoneBefore === false, false);
-	const identity = point("same-item", !facts.otherItem && facts.marksAgree >= MARKS_WANTED, true);
+	const identity = point("same-item", !facts.otherItem && facts.sameItem, true);
 	if (!facts.tested) return [identity, untouched, point("tested", false, true)];
 	const bench = point("bench-good", facts.controlBefore === true && facts.controlAfter === true, true);
 	const computers = point("other-computer", (facts.platforms ?? 1) >= PLATFORMS_WANTED, true);
@@ -93,7 +91,7 @@ function gradeOf(facts: FirstStateFacts): { grade: FirstStateGrade | null; why: 
 	if (!facts.works && !(facts.controlBefore === true && facts.controlAfter === true))
 		return because("weak", "weak-bench");
 	if (!facts.works && (facts.platforms ?? 1) < PLATFORMS_WANTED) return because("weak", "weak-computer");
-	if (facts.marksAgree < MARKS_WANTED) return because("weak", "weak-marks");
+	if (!facts.sameItem) return because("weak", "weak-marks");
 	const soon = facts.startedAfterH !== undefined && facts.startedAfterH <= SOON_H;
 	if (!soon || !facts.filmed || facts.firstAttemptEver !== true || !facts.setUpRecorded) return because("fair", "fair");
 	return because("full", "full");

@@ -7,6 +7,10 @@ const DECISIVE = ["serial-number", "uuid"];
 const SHOWN_WITHOUT_POWER = ["serial-number", "maker", "model"];
 /** What items of one model share; all other marks, natural ones among them, tell two of a model apart. */
 const SHARED_BY_MANY = ["maker", "model", "firmware"];
+/** Marks that must agree before another item is excluded, of the five points of a bench's identity check; common practice. */
+const MARKS_WANTED = 3;
+/** Of them, that items of one model do not share: a label alone can be exchanged. Our choice. */
+const OWN_MARKS_WANTED = 2;
 /** From this many independent mismatches on it is another item. Published in no standard; our choice. */
 const MISMATCHES_THAT_STOP = 2;
 
@@ -21,7 +25,10 @@ export function compareIdentity(
 ): IdentityComparison {
 	const found = { agree: [] as string[], differ: [] as string[], readAlike: [] as string[], notSeen: [] as string[] };
 	const names = new Set([...Object.keys(departure.identity), ...Object.keys(arrival.identity)]);
-	for (const name of names) found[agreement(departure.identity[name], arrival.identity[name])].push(name);
+	for (const name of names) {
+		const [left, came] = [departure.identity[name], arrival.identity[name]];
+		if (left !== undefined || came !== undefined) found[agreement(left, came)].push(name);
+	}
 	// Natural marks are described in words: the same words agree, other words are not a difference.
 	const seen = arrival.marks.map((mark) => (mark === null ? null : normal(mark)));
 	const marks = departure.marks.filter((mark) => mark !== null);
@@ -36,6 +43,10 @@ export function compareIdentity(
 				recorded.filter((name) => found.agree.includes(name) || found.readAlike.includes(name)).length +
 				marks.filter((mark) => found.agree.includes(mark)).length +
 				Number(mass === "agrees"),
+			compared:
+				recorded.filter((name) => !found.notSeen.includes(name)).length +
+				marks.filter((mark) => found.agree.includes(mark)).length +
+				Number(mass !== null),
 			of: recorded.length + marks.length + Number(mass !== null),
 		},
 	};
@@ -48,6 +59,25 @@ export function compareIdentity(
 export function isOtherItem({ agree, mismatches }: IdentityComparison): boolean {
 	if (mismatches.length >= MISMATCHES_THAT_STOP) return true;
 	return mismatches.some((name) => DECISIVE.includes(name)) && !agree.some((name) => !SHARED_BY_MANY.includes(name));
+}
+
+/**
+ * Whether the marks exclude another item: none differs; three agree, the serial number or device id among them, and with it
+ * one more that items of one model do not share. That one label reads the same leaves an exchanged label open.
+ */
+export function isSameItem({ agree, readAlike, mismatches }: IdentityComparison, mass: MassAgreement): boolean {
+	const own = agree.filter((name) => !SHARED_BY_MANY.includes(name));
+	return (
+		mismatches.length === 0 &&
+		agree.length + readAlike.length + Number(mass === "agrees") >= MARKS_WANTED &&
+		own.length >= OWN_MARKS_WANTED &&
+		isDecisiveSame({ agree })
+	);
+}
+
+/** Whether the serial number or the device id reads the same at both ends. */
+export function isDecisiveSame({ agree }: Pick<IdentityComparison, "agree">): boolean {
+	return agree.some((name) => DECISIVE.includes(name));
 }
 
 function isPoint(name: string): boolean {

@@ -33,7 +33,7 @@ const NO_IDENTITY: IdentityComparison = {
 	notSeen: [],
 	likelySlips: [],
 	mismatches: [],
-	withoutPower: { agree: 0, of: 0 },
+	withoutPower: { agree: 0, compared: 0, of: 0 },
 };
 
 /** States of the item from worst to best, as far as they can be ordered. */

@@ -208,14 +208,17 @@ export interface IdentityComparison {
 	readonly differ: readonly string[];
 	/** Equal but for letters that are easily read for digits (O and 0, I or L and 1). */
 	readonly readAlike: readonly string[];
-	/** Recorded at one end only, or at neither. */
+	/** Recorded at one end only. */
 	readonly notSeen: readonly string[];
 	/** Of those that differ: by one character or two neighbours swapped, as a slip would. */
 	readonly likelySlips: readonly string[];
 	/** Independent points that differ: serial number, device id, model, mass. */
 	readonly mismatches: readonly string[];
-	/** Of the marks recorded at departure that a board shows without power (mass where weighed), how many agree. */
-	readonly withoutPower: { readonly agree: number; readonly of: number };
+	/**
+	 * Of the marks recorded at departure that a board shows without power (mass where weighed): how many can be held against
+	 * the arrival, and how many of these agree. A natural mark in other words is not compared.
+	 */
+	readonly withoutPower: { readonly agree: number; readonly compared: number; readonly of: number };
 }
 
 export interface ComparisonRow {

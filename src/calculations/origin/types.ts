@@ -31,6 +31,8 @@ export interface OriginTestRule {
 	readonly answers?: readonly string[] | undefined;
 	/** The item gets power in it. */
 	readonly needsPower: boolean;
+	/** Tells only of an item that starts: at a dead one there is nothing to count or to change. */
+	readonly needsStart: boolean;
 	readonly destructive: boolean;
 	readonly breaksCustody: boolean;
 	readonly source: Source;

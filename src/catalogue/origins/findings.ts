@@ -28,6 +28,7 @@ export const FINDING_RULES: readonly FindingRule[] = [
 		whenPresent: both("rules-out", "other-item"),
 		source: TABLE,
 	},
+	{ id: "number-agrees", group: "identity", side: "either", whenPresent: misfits("other-item"), source: CHOICE },
 	// ---- What the departure record can and can not exclude ------------------------------------------------------
 	{
 		id: "start-missed-before",

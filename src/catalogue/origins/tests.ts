@@ -6,7 +6,13 @@ import type { OriginTestRule } from "../../calculations/origin/types.ts";
 import { cite } from "../../calculations/sources.ts";
 
 const TABLE = cite("common-practice", "tests by which a bench tells origins apart", "common-practice");
-const PLAIN = { destructive: false, breaksCustody: false, needsPower: false, source: TABLE } as const;
+const PLAIN = {
+	destructive: false,
+	breaksCustody: false,
+	needsPower: false,
+	needsStart: false,
+	source: TABLE,
+} as const;
 
 export const ORIGIN_TEST_RULES: readonly OriginTestRule[] = [
 	{
@@ -36,6 +42,7 @@ export const ORIGIN_TEST_RULES: readonly OriginTestRule[] = [
 		...PLAIN,
 		id: "counted-starts",
 		needsPower: true,
+		needsStart: true,
 		likely: ["intermittent", "unseated", "missed-before-dispatch"],
 		unlikely: ["transit-shock", "receiver-handling", "other-item", "set-up", "software-state"],
 	},
@@ -57,6 +64,7 @@ export const ORIGIN_TEST_RULES: readonly OriginTestRule[] = [
 		...PLAIN,
 		id: "other-driver",
 		needsPower: true,
+		needsStart: true,
 		answers: ["other-driver-cured"],
 		likely: ["software-state"],
 		unlikely: ["transit-shock", "missed-before-dispatch", "other-part"],

@@ -12,12 +12,14 @@ import type { ConsignmentComparison } from "./compare-consignment.ts";
 import { firstStateOf } from "./first-state-of.ts";
 import { leadScreen } from "./lead-screen.ts";
 import { type GivenFindings, type OriginOf, originOf } from "./origin-of.ts";
+import { type Handled, NOTHING_HANDLED } from "./what-next.ts";
 
 export function comparisonViewOf(
 	found: ConsignmentComparison,
 	shock: ShockOnLeg | null,
 	given: GivenFindings,
 	speaker: Speaker = ENGLISH,
+	handled: Handled = NOTHING_HANDLED,
 ): ComparisonView {
 	const { comparison, departure, arrival } = found;
 	return speaker.speak({
@@ -26,7 +28,7 @@ export function comparisonViewOf(
 		arrivalRecordId: arrival?.view.id ?? null,
 		outcome: comparison.outcome,
 		why: comparison.why,
-		lead: departure === null || arrival === null ? null : leadScreen(found, (at) => at, speaker),
+		lead: departure === null || arrival === null ? null : leadScreen(found, (at) => at, speaker, handled),
 		identity: comparison.identity,
 		firstState: firstStateOf(found),
 		betterOnArrival: comparison.betterOnArrival,

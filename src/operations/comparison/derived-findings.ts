@@ -1,5 +1,6 @@
 /** Findings that the records themselves hold, each with the records it was read from. What they do not tell is unknown. */
 import { goodnessFrom } from "../../calculations/comparison/goodness.ts";
+import { isDecisiveSame } from "../../calculations/comparison/identity.ts";
 import type { ComparisonRow } from "../../calculations/comparison/types.ts";
 import type { Sentence } from "../../calculations/judged.ts";
 import type { Finding, FindingState } from "../../calculations/origin/types.ts";
@@ -8,6 +9,7 @@ import { soakSoFar } from "../records/soak-so-far.ts";
 import type { ShockOnLeg } from "../transit-recordings/shock-on-leg.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 import { contradictions } from "./contradictions.ts";
+import { showsSameItem } from "./same-item.ts";
 
 export interface DerivedFinding extends Finding {
 	readonly recordIds: readonly string[];
@@ -69,10 +71,10 @@ function recorderFindings(shock: ShockOnLeg | null): DerivedFinding[] {
 }
 
 function identityFindings({ comparison }: ConsignmentComparison): string[] {
-	const { agree, mismatches } = comparison.identity;
+	const { identity } = comparison;
 	if (comparison.outcome === "identity-mismatch") return ["marks-differ"];
-	const decisive = agree.filter((name) => name === "serial-number" || name === "uuid");
-	return mismatches.length === 0 && decisive.length > 0 && agree.length >= 2 ? ["marks-agree"] : [];
+	if (showsSameItem(comparison)) return ["marks-agree"];
+	return identity.mismatches.length === 0 && isDecisiveSame(identity) ? ["number-agrees"] : [];
 }
 
 type Told = [id: string, state: FindingState, recordIds: readonly string[]][];

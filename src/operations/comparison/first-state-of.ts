@@ -1,6 +1,7 @@
 /** What the arrival record says of how the first test was made. */
 import { type FirstState, firstState } from "../../calculations/comparison/first-state.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
+import { showsSameItem } from "./same-item.ts";
 
 /** Null where the later record is no arrival record: only that tells of the state in which it came. */
 export function firstStateOf({ arrival, comparison, consignment }: ConsignmentComparison): FirstState | null {
@@ -21,8 +22,7 @@ export function firstStateOf({ arrival, comparison, consignment }: ConsignmentCo
 		wetnessSeen: firstPowerOn?.wetnessSeen,
 		workDoneBefore: firstPowerOn?.workDoneBefore,
 		otherItem: comparison.outcome === "identity-mismatch",
-		marksAgree:
-			comparison.identity.agree.length + comparison.identity.readAlike.length + Number(massAgrees(comparison.rows)),
+		sameItem: showsSameItem(comparison),
 		controlBefore: setUp.controlBefore,
 		controlAfter: setUp.controlAfter,
 		platforms: setUp.platforms,
@@ -34,8 +34,4 @@ export function firstStateOf({ arrival, comparison, consignment }: ConsignmentCo
 		].every((told) => told !== undefined),
 		filmed: statement.exhibits.some(({ mediaType }) => mediaType.startsWith("video/")),
 	});
-}
-
-function massAgrees(rows: ConsignmentComparison["comparison"]["rows"]): boolean {
-	return rows.find(({ check }) => check.id === "mass")?.comparison.result?.verdict === "equivalent";
 }

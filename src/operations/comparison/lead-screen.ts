@@ -2,10 +2,14 @@
 import type { ComparisonRow, CustodyChange, ReadingComparison } from "../../calculations/comparison/types.ts";
 import type { ReportKey } from "../../texts/say.ts";
 import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
-import { checksThatStop, powerStop } from "../records/power-stop.ts";
+import { checksThatStop } from "../records/power-stop.ts";
+import type { SealedRecord } from "../records/record-views.ts";
 import { nameOf } from "./check-name.ts";
 import type { ConsignmentComparison } from "./compare-consignment.ts";
 import { timesAtOdds } from "./contradictions.ts";
+import { isTested } from "./is-tested.ts";
+import { asHeld, isReported } from "./told-second-hand.ts";
+import { type Handled, NOTHING_HANDLED, whatNext } from "./what-next.ts";
 
 /** Writes a claimed time for whoever reads it: RFC 3339 UTC, and the minutes of its offset. */
 export type TimeWriter = (at: string, offsetMinutes: number) => string;
@@ -25,6 +29,7 @@ export function leadScreen(
 	found: ConsignmentComparison,
 	writeTime: TimeWriter,
 	speaker: Speaker = ENGLISH,
+	handled: Handled = NOTHING_HANDLED,
 ): LeadScreen {
 	const { say } = speaker;
 	const rows = found.comparison.rows.map((row) => ({ row, name: rowName(row, speaker), judged: judgedOf(row) }));
@@ -42,7 +47,7 @@ export function leadScreen(
 		],
 		placed: comparable ? found.line.changes.filter(isOnLeg).map(placeOf) : [],
 		elsewhere: found.line.changes.filter((change) => !isOnLeg(change)).map(placeOf),
-		next: nextOf(found, rows).map((key) => say(`comparison-page.next.${key}` as ReportKey)),
+		next: whatNext(found, handled).map((key) => say(`comparison-page.next.${key}` as ReportKey)),
 	};
 }
 
@@ -82,11 +87,6 @@ function judgedOf(row: ComparisonRow): ReadingComparison | null {
 	return row.comparison.status === "assessed" ? row.comparison.result : null;
 }
 
-/** Whether an end holds a result of a check. */
-export function isTested(reading: ComparisonRow["departure"]): boolean {
-	return reading !== null && reading.notTested === undefined;
-}
-
 const isGood = (verdict: string | undefined) => verdict === "proven-good" || verdict === "held-as-tested";
 const isBadAtAnEnd = (judged: ReadingComparison) =>
 	judged.conformity.departure?.verdict === "proven-bad" || judged.conformity.arrival?.verdict === "proven-bad";
@@ -98,6 +98,9 @@ function certainOf(
 	speaker: Speaker,
 ): string[] {
 	const { say, between } = speaker;
+	const ends = [departure, arrival];
+	const held = (words: string) => asHeld(words, ends, speaker);
+	const heldOnArrival = (words: string) => asHeld(words, [arrival], speaker);
 	const { changed, unchanged } = certainOfRows(rows, speaker);
 	const { parcel, firstPowerOn } = arrival?.statement ?? {};
 	const signs = (firstPowerOn?.stopSigns ?? []).map((sign) => say(`arrival.stop-sign.${sign}` as ReportKey));
@@ -106,22 +109,34 @@ function certainOf(
 		return say("general.quoted", { text: row === undefined ? id : rowName(row, speaker) });
 	});
 	return [
-		...(departure !== null && arrival !== null && departure.statement.state !== arrival.statement.state
-			? [
-					say("comparison-page.certain.states", {
-						left: stateWords(departure.statement.state, speaker),
-						arrived: stateWords(arrival.statement.state, speaker),
-					}),
-				]
-			: []),
-		...(signs.length > 0 ? [say("comparison-page.certain.stop", { signs: signs.join(between) })] : []),
-		...(points.length > 0 ? [say("comparison-page.certain.stop-point", { checks: points.join(between) })] : []),
-		...(firstPowerOn?.wetnessSeen === true ? [say("comparison-page.certain.wet")] : []),
-		...changed,
-		...(parcel?.outerDamage === "seen" ? [say("comparison-page.certain.parcel-damage")] : []),
-		...(comparison.identity.agree.includes("serial-number") ? [say("comparison-page.certain.same-board")] : []),
-		...unchanged,
+		...statesWords(departure, arrival, speaker),
+		...[
+			...(signs.length > 0 ? [say("comparison-page.certain.stop", { signs: signs.join(between) })] : []),
+			...(points.length > 0 ? [say("comparison-page.certain.stop-point", { checks: points.join(between) })] : []),
+			...(firstPowerOn?.wetnessSeen === true ? [say("comparison-page.certain.wet")] : []),
+		].map(heldOnArrival),
+		...changed.map(held),
+		...(parcel?.outerDamage === "seen" ? [say("comparison-page.certain.parcel-damage")] : []).map(heldOnArrival),
+		...[
+			...(comparison.identity.agree.includes("serial-number") ? [say("comparison-page.certain.same-board")] : []),
+			...unchanged,
+		].map(held),
 	];
+}
+
+/** The item as a whole, where the two ends differ; each end with what it rests on. */
+function statesWords(departure: SealedRecord | null, arrival: SealedRecord | null, speaker: Speaker): string[] {
+	if (departure === null || arrival === null || departure.statement.state === arrival.statement.state) return [];
+	const states = {
+		left: stateWords(departure.statement.state, speaker),
+		arrived: stateWords(arrival.statement.state, speaker),
+	};
+	if (!isReported(departure) && !isReported(arrival)) return [speaker.say("comparison-page.certain.states", states)];
+	const said = (end: "left" | "arrived", record: SealedRecord) =>
+		speaker.say(`comparison-page.certain.state-${end}${isReported(record) ? "-reported" : ""}`, {
+			state: states[end],
+		});
+	return [`${said("left", departure)} ${said("arrived", arrival)}`];
 }
 
 function stateWords(state: string, { say }: Speaker): string {
@@ -228,7 +243,8 @@ function recordWords(
 	const record = records.find(({ view }) => view.id === recordId);
 	if (record === undefined) return recordId;
 	const { at, offsetMinutes } = record.statement.observed;
-	return say(`comparison-page.record.${record.view.stage}`, { time: writeTime(at, offsetMinutes) });
+	const words = say(`comparison-page.record.${record.view.stage}`, { time: writeTime(at, offsetMinutes) });
+	return isReported(record) ? `${words} (${say("spine.reported")})` : words;
 }
 
 function spanWords(place: number, { line, order }: ConsignmentComparison, { say }: Speaker): string {
@@ -236,30 +252,4 @@ function spanWords(place: number, { line, order }: ConsignmentComparison, { say 
 	if (span === undefined) return "";
 	const holder = span.holderId === order.owner.id ? order.owner.name : order.repairer.name;
 	return say(`comparison-page.span.${span.kind}`, { holder });
-}
-
-/** What to do next, the most pressing first; keys under `comparison-page.next`. */
-function nextOf(found: ConsignmentComparison, rows: readonly NamedRow[]): string[] {
-	const { comparison, arrival, line } = found;
-	const statement = arrival?.statement;
-	const next: string[] = [];
-	const stopped = statement === undefined ? null : powerStop(statement);
-	if (comparison.outcome === "identity-mismatch") return ["keep", "identity", "talk"];
-	if (comparison.outcome === "state-conflict") next.push("conflict");
-	if (comparison.outcome === "moisture-hold" || stopped === "wet") next.push("moisture");
-	if (stopped === "sign" || stopped === "cell") next.push("stop");
-	const starts = statement?.state !== "does-not-start";
-	if (!starts && stopped === null) {
-		if (statement?.setUp.controlBefore !== true) next.push("control");
-		if ((statement?.setUp.platforms ?? 1) < 2) next.push("second-platform");
-	}
-	const lost = line.changes.filter((change) => change.kind === "lost" && change.spans.length > 0);
-	const onTheWay = lost.some(({ spans }) => spans.some((place) => line.spans[place]?.kind !== "stay"));
-	if (onTheWay || statement?.parcel?.outerDamage === "seen") next.push("carrier");
-	if (rows.some(({ judged }) => judged?.verdict === "not-comparable")) next.push("same-instrument");
-	if (stopped === null && rows.some(({ row }) => isTested(row.departure) && !isTested(row.arrival))) {
-		next.push("untested");
-	}
-	const well = starts && lost.length === 0 && next.every((key) => key === "untested" || key === "same-instrument");
-	return well ? ["all-well", ...next] : ["keep", ...next, "talk"];
 }

@@ -38,13 +38,15 @@ export function originOf(
 	return { findings, judged: faultOrigin({ findings, rules: FINDING_RULES, testRules: testsThatFit(found) }) };
 }
 
-/** None that powers an item that must not be powered; while two records name two items, only those that tell which it is. */
+/** None that powers an item that must not be powered, or asks a dead one to start; while two records name two items, only those that tell which it is. */
 function testsThatFit({ comparison, arrival }: ConsignmentComparison): readonly OriginTestRule[] {
 	if (comparison.outcome === "identity-mismatch") {
 		return ORIGIN_TEST_RULES.filter(({ likely }) => likely.includes("other-item"));
 	}
 	const stopped = comparison.outcome === "moisture-hold" || (arrival !== null && powerStop(arrival.statement) !== null);
-	return stopped ? ORIGIN_TEST_RULES.filter(({ needsPower }) => !needsPower) : ORIGIN_TEST_RULES;
+	if (stopped) return ORIGIN_TEST_RULES.filter(({ needsPower }) => !needsPower);
+	const starts = arrival?.statement.state !== "does-not-start";
+	return starts ? ORIGIN_TEST_RULES : ORIGIN_TEST_RULES.filter(({ needsStart }) => !needsStart);
 }
 
 function asksForOrigin({ comparison, departure, arrival, line }: ConsignmentComparison): boolean {

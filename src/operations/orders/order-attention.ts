@@ -10,7 +10,7 @@ export interface OrderAttention {
 	/** A leg has left, and no state before it is sealed. */
 	readonly lacksDeparture: boolean;
 	/** The state of the last arrival, where it is worse than what left, or is not known to have been so before. */
-	readonly arrivedWorse: string | null;
+	readonly arrivedWorse: { readonly state: string; readonly isReported: boolean } | null;
 	/** A proposal waits for the other side. */
 	readonly isProposed: boolean;
 	/** The proposal that both sides assented to and that holds. */
@@ -49,15 +49,15 @@ export function needsAttention(found: OrderAttention): boolean {
 function arrivedWorse(
 	legs: readonly LegMark[],
 	at: (legId: string, stage: string) => SealedMark | undefined,
-): string | null {
+): OrderAttention["arrivedWorse"] {
 	const last = legs.findLast(({ id }) => at(id, "arrival") !== undefined);
 	const arrived = last === undefined ? undefined : at(last.id, "arrival");
 	if (last === undefined || arrived === undefined || !(STATES.indexOf(arrived.state) > 0)) return null;
 	const left = at(last.id, "departure");
 	// On its way to the repairer an item is expected not to be good, unless it was seen better before.
 	const before = STATES.indexOf(left?.state ?? "");
-	if (before < 0) return last.isToOwner ? arrived.state : null;
-	return STATES.indexOf(arrived.state) > before ? arrived.state : null;
+	const isWorse = before < 0 ? last.isToOwner : STATES.indexOf(arrived.state) > before;
+	return isWorse ? { state: arrived.state, isReported: arrived.isReported } : null;
 }
 
 function cameTo(steps: readonly StepMark[]): Pick<OrderAttention, "isProposed" | "settled"> {

@@ -21,6 +21,7 @@ export function cushionDrawing(curve: PackCurve, speaker: Speaker = ENGLISH) {
 		limit: say("pack.curve-limit", values),
 		operating: say("pack.curve-point", values),
 		optimum: say("pack.curve-best", values),
+		tick: speaker.tick,
 	};
 	const drawing = peakCurve({
 		over: "stress",

@@ -31,10 +31,13 @@ export function carrierText(report: ReportFacts, most: number = Number.POSITIVE_
 
 /** One paragraph per section: its title, its facts numbered through the whole text. */
 function paragraphsOf(report: ReportFacts): string[] {
-	const { say } = report.speaker;
+	const { say, colon } = report.speaker;
 	let number = 0;
 	const sections = [
-		...carrierSections(report).map(({ title, blocks }) => ({ title, said: blocks.flatMap(factsOf) })),
+		...carrierSections(report).map(({ title, blocks }) => ({
+			title,
+			said: blocks.flatMap((block) => factsOf(block, colon)),
+		})),
 		{ title: say("report.carrier-text-photos"), said: photosOf(report) },
 	];
 	return sections
@@ -48,10 +51,10 @@ function paragraphsOf(report: ReportFacts): string[] {
 		});
 }
 
-function factsOf(block: Block): string[] {
+function factsOf(block: Block, colon: string): string[] {
 	switch (block.kind) {
 		case "facts":
-			return block.rows.map(([name, value]) => `${name}: ${plainWords(value)}`);
+			return block.rows.map(([name, value]) => `${name}${colon}${plainWords(value)}`);
 		case "list":
 			return [...block.items];
 		case "paragraph":

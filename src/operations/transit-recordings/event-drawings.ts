@@ -13,7 +13,7 @@ const LENGTHS_SHOWN = 4;
 export function traceDrawing(
 	event: RecordingEventView,
 	trace: RecordingCurves["traces"][number],
-	{ say }: Speaker = ENGLISH,
+	{ say, tick }: Speaker = ENGLISH,
 ): Drawing | null {
 	const { axes, peakIndex, sampleRateHz } = trace;
 	const reach = Math.max(8, Math.ceil((LENGTHS_SHOWN * event.durationMs * sampleRateHz) / 1000));
@@ -35,6 +35,7 @@ export function traceDrawing(
 			description: say("recording.trace-description", { peakGn: event.peakGn, durationMs: event.durationMs }),
 			axis: say("recording.axis-ms"),
 			valueAxis: say("recording.axis-gn"),
+			tick,
 			limit: "",
 			mark: "",
 		},
@@ -44,7 +45,7 @@ export function traceDrawing(
 export function spectrumDrawing(
 	event: RecordingEventView,
 	board: BoardLine | null,
-	{ say }: Speaker = ENGLISH,
+	{ say, tick }: Speaker = ENGLISH,
 ): Drawing {
 	const points = event.spectrum.map(({ frequencyHz, maximaxGn }) => ({ at: frequencyHz, gn: maximaxGn }));
 	const greatest = event.spectrum.reduce((one, other) => (other.maximaxGn > one.maximaxGn ? other : one));
@@ -60,6 +61,7 @@ export function spectrumDrawing(
 			description: say("recording.spectrum-description", words),
 			axis: say("recording.axis-hz"),
 			valueAxis: say("recording.axis-response"),
+			tick,
 			limit: say("recording.board-limit"),
 			mark: say("recording.board-frequency"),
 		},

@@ -52,16 +52,16 @@ export function eventSentences(
 	board: BoardLine | null,
 	speaker: Speaker = ENGLISH,
 ): string[] {
-	const { say } = speaker;
+	const { say, colon } = speaker;
 	const doubt = say(event.peakDoubt === null ? "recording.peak-holds" : `recording.doubt-${event.peakDoubt}`, {
 		samples: Math.floor(event.samplesInPulse),
 		rate: rateWords([event], speaker),
 	});
 	const by = say(event.freeFallDropBandM === null ? "recording.by-rebound" : "recording.by-fall");
 	return [
-		`${say("recording.peak")}: ${peakWords(event, speaker)}. ${doubt} ${say("recording.event-rate", { rate: rateWords([event], speaker) })}`,
+		`${say("recording.peak")}${colon}${peakWords(event, speaker)}. ${doubt} ${say("recording.event-rate", { rate: rateWords([event], speaker) })}`,
 		event.peakAgainstLimit.why,
-		`${say("recording.drop")}: ${dropWords(event, speaker)} (${by}). ${event.dropAgainstPack.why}`,
+		`${say("recording.drop")}${colon}${dropWords(event, speaker)} (${by}). ${event.dropAgainstPack.why}`,
 		...(board === null ? [] : [boardWords(event, board, speaker)]),
 	];
 }

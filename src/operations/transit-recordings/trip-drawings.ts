@@ -28,7 +28,7 @@ export function tripDrawings(
 	curves: RecordingCurves,
 	speaker: Speaker = ENGLISH,
 ): TripDrawings {
-	const { say } = speaker;
+	const { say, tick } = speaker;
 	const scale = timeScale(result.durationS);
 	const at = (afterS: number) => afterS / scale.seconds;
 	const startsMs = result.startsAt === null ? null : Date.parse(result.startsAt);
@@ -52,6 +52,7 @@ export function tripDrawings(
 							description: say(`recording.${series}-ends`, { least: ends.least, greatest: ends.greatest }),
 							axis,
 							valueAxis: series === "temperature" ? "°C" : "%",
+							tick,
 						},
 					},
 					220,
@@ -75,6 +76,7 @@ export function tripDrawings(
 				}),
 				axis,
 				valueAxis: say("recording.axis-gn"),
+				tick,
 			},
 		}),
 		caption: say(bands.length === 0 ? "recording.trip-caption-no-clock" : "recording.trip-caption"),

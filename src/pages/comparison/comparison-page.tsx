@@ -1,11 +1,17 @@
 /** Both ends of a leg side by side, the same page for both sides. First what a worried person needs; then every check. */
 import type { ComparisonView } from "../../contract/comparison.ts";
+import type { OrderView } from "../../contract/orders.ts";
 import type { ConsignmentComparison } from "../../operations/comparison/compare-consignment.ts";
-import { isTested, leadScreen, rowName } from "../../operations/comparison/lead-screen.ts";
+import { leadScreen } from "../../operations/comparison/lead-screen.ts";
+import { isReported, leadWords } from "../../operations/comparison/told-second-hand.ts";
+import { untestedChecks } from "../../operations/comparison/untested-checks.ts";
+import type { Handled } from "../../operations/comparison/what-next.ts";
 import type { SealedRecord } from "../../operations/records/record-views.ts";
 import { sealedLateWords } from "../../operations/records/sealed-late.ts";
+import { itemName } from "../../texts/item-name.ts";
 import { isTextKey, say, speak, type TextKey } from "../../texts/say.ts";
 import { groupsOfFour, offsetOf, showTime } from "../../texts/shown-time.ts";
+import { ENGLISH } from "../../texts/speaker.ts";
 import { CustodySpine } from "../components/custody-spine.tsx";
 import { ErasedNote } from "../components/erased-note.tsx";
 import { ReadInNote } from "../components/read-in-note.tsx";
@@ -22,23 +28,29 @@ export function ComparisonPage(props: {
 	readonly view: ComparisonView;
 	readonly shown: Shown;
 	readonly href: (shown: Shown) => string;
+	readonly handled: Handled;
+	/** The shop alone has a page of the order. */
+	readonly isShop: boolean;
 	/** Whether the reader may have the order's reports and dossiers. */
 	readonly hasPapers: boolean;
 	/** Of the records of whoever came by a link: their takers decide what others get. */
 	readonly files: readonly RecordFiles[];
 }) {
 	const { found, view } = props;
-	const { order, departure, arrival, comparison } = found;
+	const { order, departure, arrival } = found;
 	const both = departure !== null && arrival !== null;
 	return (
 		<Layout title={say("comparison-page.title")}>
-			<p class="step-of">
-				{order.item.maker} {order.item.model}
-			</p>
+			<p class="step-of">{itemName(order.item)}</p>
+			{props.isShop && (
+				<p class="no-print">
+					<a href={`/orders/${order.id}`}>{say("shop.back-to-order")}</a>
+				</p>
+			)}
 			{order.owner.erasedAt !== undefined && <ErasedNote at={order.owner.erasedAt} />}
 			<ReadInNote of={order} />
 			{both ? (
-				<p class="lead">{say(`comparison-page.lead.${comparison.outcome}`)}</p>
+				<p class="lead">{leadWords(found)}</p>
 			) : (
 				<div class="note">
 					<h2>{say("comparison-page.not-yet-title")}</h2>
@@ -46,10 +58,10 @@ export function ComparisonPage(props: {
 				</div>
 			)}
 			<div class="two-ends">
-				<End title={say("comparison-page.left")} record={departure} />
-				<End title={say("comparison-page.arrived")} record={arrival} />
+				<End title={say("comparison-page.left")} record={departure} order={order} />
+				<End title={say("comparison-page.arrived")} record={arrival} order={order} />
 			</div>
-			{both && <FirstScreen found={found} />}
+			{both && <FirstScreen found={found} handled={props.handled} />}
 			{both && <PlatformNote content={arrival.statement} />}
 			{both && <Identity found={found} />}
 			{both && view.firstState !== null && <FirstStateSection firstState={view.firstState} />}
@@ -82,7 +94,15 @@ export function ComparisonPage(props: {
 	);
 }
 
-function End({ title, record }: { readonly title: string; readonly record: SealedRecord | null }) {
+function End({
+	title,
+	record,
+	order,
+}: {
+	readonly title: string;
+	readonly record: SealedRecord | null;
+	readonly order: OrderView;
+}) {
 	if (record === null) {
 		return (
 			<section>
@@ -102,11 +122,15 @@ function End({ title, record }: { readonly title: string; readonly record: Seale
 			</p>
 			<p class="hint">{say("comparison-page.seen", { time: showTime(at, offsetOf(offsetMinutes)) })}</p>
 			{late !== null && <p class="hint">{late}</p>}
-			{view.provenance === "reported-to" && <p>{say("comparison-page.reported")}</p>}
+			{isReported(record) && <p>{say("comparison-page.reported", { party: holderOf(order, view.holderId) })}</p>}
 			{statement.reported?.words && <blockquote dir="auto">{statement.reported.words}</blockquote>}
 			{statement.statement && <blockquote dir="auto">{statement.statement}</blockquote>}
 		</section>
 	);
+}
+
+function holderOf({ owner, repairer }: OrderView, holderId: string): string {
+	return holderId === owner.id ? owner.name : repairer.name;
 }
 
 /** Which bytes were compared: whoever holds a receipt can check that they are these. */
@@ -131,8 +155,8 @@ function Fingerprints({ found }: { readonly found: ConsignmentComparison }) {
 	);
 }
 
-function FirstScreen({ found }: { readonly found: ConsignmentComparison }) {
-	const findings = leadScreen(found, (at, offsetMinutes) => showTime(at, offsetOf(offsetMinutes)));
+function FirstScreen({ found, handled }: { readonly found: ConsignmentComparison; readonly handled: Handled }) {
+	const findings = leadScreen(found, (at, offsetMinutes) => showTime(at, offsetOf(offsetMinutes)), ENGLISH, handled);
 	return (
 		<>
 			<Sentences title="comparison-page.certain" none="comparison-page.certain-none" sentences={findings.certain} />
@@ -181,6 +205,7 @@ function Sentences({
 
 function Identity({ found }: { readonly found: ConsignmentComparison }) {
 	const { identity } = found.comparison;
+	const { of, compared } = identity.withoutPower;
 	const rows = [
 		["agree", identity.agree],
 		["differ", identity.differ],
@@ -190,7 +215,11 @@ function Identity({ found }: { readonly found: ConsignmentComparison }) {
 	return (
 		<section>
 			<h2>{say("comparison-page.identity")}</h2>
-			{identity.withoutPower.of > 0 && <p>{say("comparison-page.identity.without-power", identity.withoutPower)}</p>}
+			{of > 0 && (
+				<p>
+					{say(`comparison-page.identity.${compared > 0 ? "without-power" : "none-compared"}`, identity.withoutPower)}
+				</p>
+			)}
 			{identity.likelySlips.map((mark) => (
 				<p key={mark} class="note">
 					{say("comparison-page.identity.slip", { mark: markWords(mark) })}
@@ -237,25 +266,23 @@ function Links({ found }: { readonly found: ConsignmentComparison }) {
 }
 
 function Untested({ found }: { readonly found: ConsignmentComparison }) {
-	const untested = (end: "departure" | "arrival") =>
-		found.comparison.rows
-			.filter((row) => !isTested(row[end]))
-			.map((row) => {
-				const reason = row[end]?.notTested;
-				const why =
-					reason === undefined || reason === "not-recorded"
-						? ""
-						: ` (${say(`arrival.not-tested.${reason}` as TextKey)})`;
-				return `${rowName(row)}${why}`;
-			});
+	const lacking = untestedChecks(found.comparison.rows);
 	return (
 		<section>
 			<h2>{say("comparison-page.untested")}</h2>
 			<p>{say("comparison-page.untested-text")}</p>
-			{(["departure", "arrival"] as const).map((end) => (
-				<div key={end}>
-					<h3>{say(`comparison-page.untested.${end}`)}</h3>
-					<p>{untested(end).join("; ") || say("comparison-page.untested-none")}</p>
+			{lacking.length === 0 && <p>{say("comparison-page.untested-none")}</p>}
+			{lacking.map(({ where, kinds }) => (
+				<div key={where}>
+					<h3>{say(`comparison-page.untested.${where}`)}</h3>
+					<dl class="facts">
+						{kinds.map(([kind, checks]) => (
+							<>
+								<dt>{kind}</dt>
+								<dd>{checks}</dd>
+							</>
+						))}
+					</dl>
 				</div>
 			))}
 		</section>

@@ -31,7 +31,7 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 	app.get("/orders/:id/consignments/:consignment/comparison", routes, async (request, reply) => {
 		const { id, consignment } = request.params as { id: string; consignment: string };
 		const { show = "all", from, to, present, absent } = validate(pageQuery, request.query);
-		const { found, shock } = await readComparison(deps, callerOf(request), consignment, { from, to });
+		const { found, shock, handled } = await readComparison(deps, callerOf(request), consignment, { from, to });
 		if (found.order.id !== id) throw fault("not-found");
 		const view = comparisonViewOf(found, shock, { present: idsIn(present), absent: idsIn(absent) });
 		const href = (shown: string) => {
@@ -42,7 +42,11 @@ export function registerComparison(app: FastifyInstance, deps: Deps): void {
 		const files = caller.kind === "link" && caller.scope !== "reader" ? await filesOf(caller, found.records) : [];
 		return sendPage(
 			reply,
-			<ComparisonPage {...{ found, view, shown: show, href, files }} hasPapers={hasPapers(caller)} />,
+			<ComparisonPage
+				{...{ found, view, shown: show, href, handled, files }}
+				isShop={caller.kind === "account"}
+				hasPapers={hasPapers(caller)}
+			/>,
 		);
 	});
 

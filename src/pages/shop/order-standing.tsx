@@ -52,7 +52,8 @@ export function OrderStanding(props: {
 
 function arrivedWords({ arrivedWorse, isProposed, settled }: OrderAttention): string[] {
 	if (arrivedWorse === null) return [];
-	const arrived = say(`shop.arrived.${arrivedWorse}` as TextKey);
+	const state = say(`shop.arrived.${arrivedWorse.state}` as TextKey);
+	const arrived = arrivedWorse.isReported ? `${state} (${say("shop.arrived-reported")})` : state;
 	if (settled !== null) return [arrived];
 	return [say(isProposed ? "shop.settled-proposed" : "shop.settled-not", { arrived })];
 }

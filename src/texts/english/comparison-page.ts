@@ -3,6 +3,11 @@ export const comparisonPage = {
 	"comparison-page.title": "What left and what arrived",
 	"comparison-page.lead.compared":
 		"Both ends of this journey are recorded. Here is what they show, first what is certain, then what is not.",
+	"comparison-page.lead.reported":
+		"Here is what is held of both ends of this journey, first what is certain, then what is not.",
+	"comparison-page.reported-by.departure": "State when it left: reported by {party}, not recorded by its holder.",
+	"comparison-page.reported-by.arrival": "State on arrival: reported by {party}, not recorded by its holder.",
+	"comparison-page.reported-by.bench": "State on the bench: reported by {party}, not recorded by its holder.",
 	"comparison-page.lead.identity-mismatch":
 		"The two records do not name the same board. As long as that is open, nothing else can be compared.",
 	"comparison-page.lead.no-first-state":
@@ -22,6 +27,9 @@ export const comparisonPage = {
 	"comparison-page.between-none": "No change was found that could be placed between two moments.",
 	"comparison-page.next": "What to do next",
 	"comparison-page.next.keep": "Keep the board, the packaging and all photos as they are.",
+	"comparison-page.next.own-record":
+		"One end is only reported. Whoever held the board then can still record what they saw themselves, while they remember it.",
+	"comparison-page.next.settled": "Both sides have agreed on a settlement. Keep your receipts.",
 	"comparison-page.next.conflict":
 		"Both sides repeat the check that came out better, with another lead, and count ten starts. A record is mended by a new one that names it, never written over.",
 	"comparison-page.next.stop": "A stop sign is on record: give the board no power before both sides agree on it.",
@@ -44,7 +52,7 @@ export const comparisonPage = {
 	"comparison-page.identity.agree": "The same at both ends",
 	"comparison-page.identity.differ": "Different",
 	"comparison-page.identity.read-alike": "Alike but for letters that are easily misread",
-	"comparison-page.identity.not-seen": "Not recorded at both ends",
+	"comparison-page.identity.not-seen": "Recorded at one end only",
 	"comparison-page.identity.serial-number": "serial number",
 	"comparison-page.identity.uuid": "device id",
 	"comparison-page.identity.maker": "maker",
@@ -77,8 +85,15 @@ export const comparisonPage = {
 	"comparison-page.untested": "Not tested",
 	"comparison-page.untested-text":
 		"What was not tested is listed for both ends alike. A gap is never counted as a failure.",
-	"comparison-page.untested.departure": "Not tested when it left",
-	"comparison-page.untested.arrival": "Not tested on arrival",
+	"comparison-page.untested.both": "Not tested at either end",
+	"comparison-page.untested.departure": "Not tested when it left, only on arrival",
+	"comparison-page.untested.arrival": "Not tested on arrival, only when it left",
+	"comparison-page.untested-kind.looked": "Looked at",
+	"comparison-page.untested-kind.starts": "Starts and trials",
+	"comparison-page.untested-kind.resistance": "Resistances",
+	"comparison-page.untested-kind.voltage": "Voltages",
+	"comparison-page.untested-kind.values": "Other values",
+	"comparison-page.untested-kind.counted": "Counted",
 	"comparison-page.untested-none": "Nothing is missing.",
 	"comparison-page.custody-text":
 		"A change lies somewhere between the last record where a check was good and the first where it was not.",
@@ -134,7 +149,9 @@ export const comparisonPage = {
 	"comparison-page.missing.arrival": "On arrival",
 	"comparison-page.tests": "Tests that would tell most next",
 	"comparison-page.identity.without-power":
-		"Of the {of} marks recorded before dispatch that a board shows without power, {agree} agree.",
+		"Marks recorded before dispatch that a board shows without power: {of}. Compared on arrival: {compared}; of these, {agree} agree.",
+	"comparison-page.identity.none-compared":
+		"Marks recorded before dispatch that a board shows without power: {of}. None of them was recorded on arrival, so none could be compared.",
 	"comparison-page.identity.slip":
 		"The two differ as a slip of the pen would make them: {mark}. Look at the photos of both ends.",
 	"comparison-page.choose-records": "Compare two other records",
@@ -149,6 +166,11 @@ export const comparisonPage = {
 	"comparison-page.certain.same-board": "The serial number is the same at both ends.",
 	"comparison-page.certain.states":
 		"What the records say of it as a whole: “{left}” when it left, “{arrived}” on arrival.",
+	"comparison-page.certain.as-reported": "The record of what was reported says: {words}",
+	"comparison-page.certain.state-left": "The record made when it left says “{state}”.",
+	"comparison-page.certain.state-left-reported": "The record of what was reported says “{state}” when it left.",
+	"comparison-page.certain.state-arrived": "The record made on arrival says “{state}”.",
+	"comparison-page.certain.state-arrived-reported": "The record of what was reported says “{state}” on arrival.",
 	"comparison-page.certain.stop": "On arrival a stop sign was noted: {signs}.",
 	"comparison-page.certain.stop-point":
 		"For {checks}, what was found on arrival is not as it should be. That counts as a stop sign.",
@@ -158,8 +180,7 @@ export const comparisonPage = {
 	"comparison-page.record.departure": "the departure record of {time}",
 	"comparison-page.record.arrival": "the arrival record of {time}",
 	"comparison-page.record.bench": "the bench record of {time}",
-	"comparison-page.reported":
-		"As reported to the other side, word for word; the holder has sealed no record of their own.",
+	"comparison-page.reported": "Reported by {party}, not recorded by its holder. Word for word as it came:",
 	"comparison-page.change.lost": "{check}: good in {after}, not good in {before}. In between: {spans}.",
 	"comparison-page.change.mended": "{check}: not good in {after}, good in {before}. In between: {spans}.",
 	"comparison-page.change.conflict":

@@ -1,7 +1,9 @@
 /** What the first test after delivery excludes and does not; how to still get what is missing. */
 export const firstState = {
-	"first-state.same-item-yes": "At least three marks agree: it is the item that left.",
-	"first-state.same-item-no": "Fewer than three marks were compared, so another item is not excluded.",
+	"first-state.same-item-yes":
+		"At least three marks agree, more than one of which items of one model do not share: it is the item that left.",
+	"first-state.same-item-no":
+		"Too few marks agree to exclude another item: that takes the serial number or device id, one more mark that items of one model do not share, and a third.",
 	"first-state.same-item-how": "Photograph the serial number and the marks named in the departure record.",
 	"first-state.untouched-yes": "Nothing was mended, flashed, cleaned or taken apart before the test.",
 	"first-state.untouched-no": "It is not recorded that nothing was done to it before the test.",

@@ -67,6 +67,8 @@ export const origin = {
 
 	"origin.finding-marks-differ": "Marks that no repair changes differ between the two records.",
 	"origin.finding-marks-agree": "Marks that tell two items apart agree in both records.",
+	"origin.finding-number-agrees":
+		"The serial number or device id is the same at both ends. A label alone can be exchanged: another item is not excluded by it.",
 	"origin.finding-start-missed-before": "A start failed before dispatch.",
 	"origin.finding-long-clean-test-before":
 		"Before dispatch it passed many cold starts and hours under load without a miss.",
@@ -155,8 +157,9 @@ export const origin = {
 	"origin.test-control-item": "Try another item that is known to be good on the same bench, before and after.",
 	"origin.test-reseat": "With the power off, seat it again. Change nothing else, and note what happens.",
 	"origin.test-counted-starts": "Count ten starts from cold and write down each.",
-	"origin.test-photos-of-same-place": "Photograph the damaged place and lay it beside the photo from before dispatch.",
-	"origin.test-marks-in-pack": "Look for a dent or crushed cushion in the pack where the damage on the item lies.",
+	"origin.test-photos-of-same-place":
+		"Photograph it from all sides and lay the photos beside those from before dispatch: is any damage new?",
+	"origin.test-marks-in-pack": "Look for a dent or crushed cushion in the pack, and where it lay against the item.",
 	"origin.test-other-driver": "Try another driver on a clean system.",
 	"origin.test-identity-marks": "Compare serial number, device id, mass and natural marks.",
 	"origin.test-original-files": "Lay the original files and their times beside the record.",

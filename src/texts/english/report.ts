@@ -13,6 +13,7 @@ export const report = {
 	"report.summary-question":
 		"What was the state of this item when it left, what was it when it arrived, and between which two records does each change lie?",
 	"report.summary-records": "Sealed records",
+	"report.summary-records-reported": "{count}, of them {reported} of what was reported, not recorded by its holder",
 	"report.summary-log": "Log",
 	"report.summary-log-of": "{size} entries, root {root}",
 	"report.summary-as-of": "As of",

@@ -34,6 +34,7 @@ export const shop = {
 	"shop.arrived.partly-good": "Arrived and is good in part",
 	"shop.arrived.intermittent": "Arrived and works now and then",
 	"shop.arrived.does-not-start": "Arrived and does not start",
+	"shop.arrived-reported": "reported, not recorded by its holder",
 	"shop.settled-not": "{arrived}; no settlement yet",
 	"shop.settled-proposed": "{arrived}; a settlement is proposed, no settlement yet",
 	"shop.waits-proposal": "an answer to a proposed settlement",

@@ -4,6 +4,11 @@ import type { ReportTexts } from "../report-texts.ts";
 export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.lead.compared":
 		"Les deux bouts de ce voyage sont consignés. Voici ce qu’ils montrent, d’abord ce qui est certain, puis ce qui ne l’est pas.",
+	"comparison-page.lead.reported":
+		"Voici ce qui est conservé des deux bouts de ce voyage, d’abord ce qui est certain, puis ce qui ne l’est pas.",
+	"comparison-page.reported-by.departure": "État au départ : rapporté par {party}, non consigné par son détenteur.",
+	"comparison-page.reported-by.arrival": "État à l’arrivée : rapporté par {party}, non consigné par son détenteur.",
+	"comparison-page.reported-by.bench": "État au banc : rapporté par {party}, non consigné par son détenteur.",
 	"comparison-page.lead.identity-mismatch":
 		"Les deux constats ne nomment pas la même carte. Tant que cela est ouvert, rien d’autre ne peut être comparé.",
 	"comparison-page.lead.no-first-state":
@@ -13,6 +18,9 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.lead.moisture-hold":
 		"De l’humidité a été vue. La carte reste hors tension jusqu’à ce que cela soit éclairci, et les contrôles attendent.",
 	"comparison-page.next.keep": "Gardez la carte, l’emballage et toutes les photos tels quels.",
+	"comparison-page.next.own-record":
+		"Un bout n’est que rapporté. Qui avait alors la carte peut encore consigner ce qu’il a vu lui-même, tant qu’il s’en souvient.",
+	"comparison-page.next.settled": "Les deux côtés se sont mis d’accord. Gardez vos reçus.",
 	"comparison-page.next.conflict":
 		"Les deux côtés refont le contrôle qui est sorti meilleur, avec un autre câble, et comptent dix démarrages. Un constat se corrige par un nouveau qui le nomme, jamais par écrasement.",
 	"comparison-page.next.stop":
@@ -49,8 +57,15 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.direction.better": "en mieux",
 	"comparison-page.direction.sideways": "ni mieux ni moins bien",
 	"comparison-page.not-recorded": "non consigné",
-	"comparison-page.untested.departure": "Non contrôlé au départ",
-	"comparison-page.untested.arrival": "Non contrôlé à l’arrivée",
+	"comparison-page.untested.both": "Contrôlé à aucun des deux bouts",
+	"comparison-page.untested.departure": "Non contrôlé au départ, seulement à l’arrivée",
+	"comparison-page.untested.arrival": "Non contrôlé à l’arrivée, seulement au départ",
+	"comparison-page.untested-kind.looked": "Regardé",
+	"comparison-page.untested-kind.starts": "Démarrages et essais",
+	"comparison-page.untested-kind.resistance": "Résistances",
+	"comparison-page.untested-kind.voltage": "Tensions",
+	"comparison-page.untested-kind.values": "Autres valeurs",
+	"comparison-page.untested-kind.counted": "Compté",
 	"comparison-page.untested-none": "Rien ne manque.",
 	"comparison-page.certain.differs": "{check} : changé, {direction}.",
 	"comparison-page.certain.bad-arrival": "{check} : hors limites à l’arrivée ; au départ, {before}.",
@@ -63,6 +78,11 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.certain.same-board": "Le numéro de série est le même aux deux bouts.",
 	"comparison-page.certain.states":
 		"Ce que disent les constats de l’ensemble : « {left} » au départ, « {arrived} » à l’arrivée.",
+	"comparison-page.certain.as-reported": "Le constat de ce qui a été rapporté dit : {words}",
+	"comparison-page.certain.state-left": "Le constat fait au départ dit « {state} ».",
+	"comparison-page.certain.state-left-reported": "Le constat de ce qui a été rapporté dit « {state} » au départ.",
+	"comparison-page.certain.state-arrived": "Le constat fait à l’arrivée dit « {state} ».",
+	"comparison-page.certain.state-arrived-reported": "Le constat de ce qui a été rapporté dit « {state} » à l’arrivée.",
 	"comparison-page.certain.stop": "À l’arrivée, un signe d’arrêt a été noté : {signs}.",
 	"comparison-page.certain.stop-point":
 		"Pour {checks}, ce qui a été constaté à l’arrivée n’est pas comme il se doit. Cela vaut signe d’arrêt.",

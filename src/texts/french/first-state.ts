@@ -2,8 +2,10 @@
 import type { ReportTexts } from "../report-texts.ts";
 
 export const firstState: ReportTexts["firstState"] = {
-	"first-state.same-item-yes": "Au moins trois marques concordent : c’est l’objet qui est parti.",
-	"first-state.same-item-no": "Moins de trois marques ont été comparées ; un autre objet n’est donc pas exclu.",
+	"first-state.same-item-yes":
+		"Au moins trois marques concordent, dont plus d’une que les objets d’un même modèle ne partagent pas : c’est l’objet qui est parti.",
+	"first-state.same-item-no":
+		"Trop peu de marques concordent pour exclure un autre objet : il faut le numéro de série ou l’identifiant de l’appareil, une autre marque que les objets d’un même modèle ne partagent pas, et une troisième.",
 	"first-state.same-item-how": "Photographiez le numéro de série et les marques nommées dans le constat de départ.",
 	"first-state.untouched-yes": "Rien n’a été réparé, reprogrammé, nettoyé ni démonté avant le contrôle.",
 	"first-state.untouched-no": "Il n’est pas consigné que rien n’y a été fait avant le contrôle.",

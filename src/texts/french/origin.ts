@@ -64,6 +64,8 @@ export const origin: ReportTexts["origin"] = {
 		"Cet essai détruit ce qu’il examine. Seulement si les deux côtés sont d’accord, et en tout dernier.",
 	"origin.finding-marks-differ": "Des marques qu’aucune réparation ne change diffèrent entre les deux constats.",
 	"origin.finding-marks-agree": "Des marques qui distinguent deux objets concordent dans les deux constats.",
+	"origin.finding-number-agrees":
+		"Le numéro de série ou l’identifiant de l’appareil est le même aux deux bouts. Une étiquette seule peut être échangée : un autre objet n’est pas exclu par là.",
 	"origin.finding-start-missed-before": "Un démarrage a échoué avant l’expédition.",
 	"origin.finding-long-clean-test-before":
 		"Avant l’expédition, il a passé de nombreux démarrages à froid et des heures en charge sans un raté.",
@@ -106,13 +108,13 @@ export const origin: ReportTexts["origin"] = {
 	"origin.finding-record-contradicts-itself":
 		"Un constat contient des heures ou des valeurs qui ne peuvent être vraies ensemble.",
 	"origin.recorded-peak":
-		"Un enregistreur de chocs sur l’objet (enregistrement {recording}, choc {impact}) a relevé {peakGn} gₙ en chemin ; l’emballage a été évalué avec une limite de {limitGn} gₙ. Les enregistrements ne sont pas scellés.",
+		"Un enregistreur de chocs sur l’objet (enregistrement {recording}, impact {impact}) a relevé {peakGn} gₙ en chemin ; l’emballage a été évalué avec une limite de {limitGn} gₙ. Les enregistrements ne sont pas scellés.",
 	"origin.recorded-peak-within-design":
-		"Un enregistreur de chocs sur l’objet (enregistrement {recording}, choc {impact}) a relevé {peakGn} gₙ en chemin ; l’emballage a été évalué avec une limite de {limitGn} gₙ. Cela équivaut à une chute de {lowM} à {highM} m, dans les {designM} m pour lesquels un emballage est évalué sur ce trajet. Les enregistrements ne sont pas scellés.",
+		"Un enregistreur de chocs sur l’objet (enregistrement {recording}, impact {impact}) a relevé {peakGn} gₙ en chemin ; l’emballage a été évalué avec une limite de {limitGn} gₙ. Cela équivaut à une chute de {lowM} à {highM} m, dans les {designM} m pour lesquels un emballage est évalué sur ce trajet. Les enregistrements ne sont pas scellés.",
 	"origin.recorded-drop":
-		"Un enregistreur de chocs dans le colis (enregistrement {recording}, choc {impact}) a relevé en chemin ce que produit une chute de {lowM} à {highM} m ; l’emballage protège jusqu’à {protectedM} m. Les enregistrements ne sont pas scellés.",
+		"Un enregistreur de chocs dans le colis (enregistrement {recording}, impact {impact}) a relevé en chemin ce que produit une chute de {lowM} à {highM} m ; l’emballage protège jusqu’à {protectedM} m. Les enregistrements ne sont pas scellés.",
 	"origin.recorded-board":
-		"D’après un enregistreur de chocs sur l’objet (enregistrement {recording}, choc {impact}), la carte a oscillé en chemin plus loin que ne le permet la règle sur les cartes. Les enregistrements ne sont pas scellés.",
+		"D’après un enregistreur de chocs sur l’objet (enregistrement {recording}, impact {impact}), la carte a oscillé en chemin plus loin que ne le permet la règle sur les cartes. Les enregistrements ne sont pas scellés.",
 	"origin.recorded-none":
 		"Un enregistreur de chocs sur l’objet (enregistrement {recording}) a fonctionné tout le trajet et n’a relevé aucun choc au-delà de ce pour quoi l’emballage et la carte ont été évalués. Les enregistrements ne sont pas scellés.",
 	"origin.recorder-silent-unread":
@@ -160,9 +162,9 @@ export const origin: ReportTexts["origin"] = {
 	"origin.test-reseat": "Hors tension, remettez-le en place. Ne changez rien d’autre, et notez ce qui se passe.",
 	"origin.test-counted-starts": "Comptez dix démarrages à froid et notez chacun.",
 	"origin.test-photos-of-same-place":
-		"Photographiez l’endroit endommagé et mettez la photo à côté de celle d’avant l’expédition.",
+		"Photographiez-le de tous les côtés et posez les photos à côté de celles d’avant l’envoi : un dommage est-il nouveau ?",
 	"origin.test-marks-in-pack":
-		"Cherchez dans l’emballage un creux ou un calage écrasé là où se trouve le dommage de l’objet.",
+		"Cherchez dans l’emballage un creux ou un calage écrasé, et à quel endroit de l’objet il se trouvait.",
 	"origin.test-other-driver": "Essayez un autre pilote sur un système propre.",
 	"origin.test-identity-marks":
 		"Comparez le numéro de série, l’identifiant de l’appareil, la masse et les marques naturelles.",

@@ -14,6 +14,8 @@ export const report: ReportTexts["report"] = {
 	"report.summary-question":
 		"Dans quel état était cet objet à son départ, dans quel état à son arrivée, et entre quels deux constats se situe chaque changement ?",
 	"report.summary-records": "Constats scellés",
+	"report.summary-records-reported":
+		"{count}, dont {reported} de ce qui a été rapporté, non consigné par son détenteur",
 	"report.summary-log": "Journal",
 	"report.summary-log-of": "{size} entrées, racine {root}",
 	"report.summary-as-of": "État au",

@@ -4,6 +4,14 @@ import type { ReportTexts } from "../report-texts.ts";
 export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.lead.compared":
 		"Beide Enden dieser Reise sind festgehalten. Hier steht, was sie zeigen, zuerst was sicher ist, dann was nicht.",
+	"comparison-page.lead.reported":
+		"Hier steht, was von beiden Enden dieser Reise vorliegt, zuerst was sicher ist, dann was nicht.",
+	"comparison-page.reported-by.departure":
+		"Zustand beim Abgang: berichtet von {party}, nicht vom Besitzer selbst festgehalten.",
+	"comparison-page.reported-by.arrival":
+		"Zustand nach der Ankunft: berichtet von {party}, nicht vom Besitzer selbst festgehalten.",
+	"comparison-page.reported-by.bench":
+		"Zustand am Prüfplatz: berichtet von {party}, nicht vom Besitzer selbst festgehalten.",
 	"comparison-page.lead.identity-mismatch":
 		"Die beiden Protokolle nennen nicht dieselbe Platine. Solange das offen ist, kann nichts anderes verglichen werden.",
 	"comparison-page.lead.no-first-state":
@@ -13,6 +21,9 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.lead.moisture-hold":
 		"Es wurde Feuchtigkeit gesehen. Die Platine bleibt ohne Strom, bis das geklärt ist, und die Prüfungen warten.",
 	"comparison-page.next.keep": "Lassen Sie die Platine, die Verpackung und alle Fotos, wie sie sind.",
+	"comparison-page.next.own-record":
+		"Ein Ende ist nur berichtet. Wer die Platine damals hatte, kann noch selbst festhalten, was zu sehen war, solange es in Erinnerung ist.",
+	"comparison-page.next.settled": "Beide Seiten haben sich geeinigt. Bewahren Sie Ihre Quittungen auf.",
 	"comparison-page.next.conflict":
 		"Beide Seiten wiederholen die Prüfung, die besser ausfiel, mit einem anderen Kabel und zählen zehn Starts. Ein Protokoll wird durch ein neues berichtigt, das es nennt, nie überschrieben.",
 	"comparison-page.next.stop":
@@ -49,8 +60,15 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.direction.better": "zum Besseren",
 	"comparison-page.direction.sideways": "weder besser noch schlechter",
 	"comparison-page.not-recorded": "nicht festgehalten",
-	"comparison-page.untested.departure": "Beim Abgang nicht geprüft",
-	"comparison-page.untested.arrival": "Nach der Ankunft nicht geprüft",
+	"comparison-page.untested.both": "An keinem Ende geprüft",
+	"comparison-page.untested.departure": "Beim Abgang nicht geprüft, nur nach der Ankunft",
+	"comparison-page.untested.arrival": "Nach der Ankunft nicht geprüft, nur beim Abgang",
+	"comparison-page.untested-kind.looked": "Angesehen",
+	"comparison-page.untested-kind.starts": "Starts und Versuche",
+	"comparison-page.untested-kind.resistance": "Widerstände",
+	"comparison-page.untested-kind.voltage": "Spannungen",
+	"comparison-page.untested-kind.values": "Andere Werte",
+	"comparison-page.untested-kind.counted": "Gezählt",
 	"comparison-page.untested-none": "Nichts fehlt.",
 	"comparison-page.certain.differs": "{check}: verändert, {direction}.",
 	"comparison-page.certain.bad-arrival": "{check}: nach der Ankunft außerhalb der Grenzen; beim Abgang {before}.",
@@ -63,6 +81,13 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.certain.same-board": "Die Seriennummer ist an beiden Enden dieselbe.",
 	"comparison-page.certain.states":
 		"Was die Protokolle im Ganzen sagen: „{left}“ beim Abgang, „{arrived}“ nach der Ankunft.",
+	"comparison-page.certain.as-reported": "Das Protokoll dessen, was berichtet wurde, sagt: {words}",
+	"comparison-page.certain.state-left": "Das Protokoll vom Abgang sagt „{state}“.",
+	"comparison-page.certain.state-left-reported":
+		"Das Protokoll dessen, was berichtet wurde, sagt „{state}“ beim Abgang.",
+	"comparison-page.certain.state-arrived": "Das Protokoll von der Ankunft sagt „{state}“.",
+	"comparison-page.certain.state-arrived-reported":
+		"Das Protokoll dessen, was berichtet wurde, sagt „{state}“ nach der Ankunft.",
 	"comparison-page.certain.stop": "Nach der Ankunft wurde ein Stoppzeichen vermerkt: {signs}.",
 	"comparison-page.certain.stop-point":
 		"Bei {checks} war der Befund nach der Ankunft nicht, wie er sein soll. Das gilt als Stoppzeichen.",

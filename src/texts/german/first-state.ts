@@ -2,9 +2,10 @@
 import type { ReportTexts } from "../report-texts.ts";
 
 export const firstState: ReportTexts["firstState"] = {
-	"first-state.same-item-yes": "Mindestens drei Merkmale stimmen überein: Es ist der Gegenstand, der abging.",
+	"first-state.same-item-yes":
+		"Mindestens drei Merkmale stimmen überein, mehr als eines davon haben Gegenstände eines Modells nicht gemeinsam: Es ist der Gegenstand, der abging.",
 	"first-state.same-item-no":
-		"Weniger als drei Merkmale wurden verglichen, daher ist ein anderer Gegenstand nicht ausgeschlossen.",
+		"Zu wenige Merkmale stimmen überein, um einen anderen Gegenstand auszuschließen: Dazu braucht es die Seriennummer oder Gerätekennung, ein weiteres Merkmal, das Gegenstände eines Modells nicht gemeinsam haben, und ein drittes.",
 	"first-state.same-item-how": "Fotografieren Sie die Seriennummer und die Merkmale, die das Abgangsprotokoll nennt.",
 	"first-state.untouched-yes": "Vor der Prüfung wurde nichts repariert, neu aufgespielt, gereinigt oder zerlegt.",
 	"first-state.untouched-no": "Es ist nicht festgehalten, dass vor der Prüfung nichts daran gemacht wurde.",

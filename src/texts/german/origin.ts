@@ -63,6 +63,8 @@ export const origin: ReportTexts["origin"] = {
 	"origin.test-destructive": "Dieser Test zerstört, was er ansieht. Nur wenn beide Seiten zustimmen, und zuallerletzt.",
 	"origin.finding-marks-differ": "Merkmale, die keine Reparatur ändert, weichen zwischen den beiden Protokollen ab.",
 	"origin.finding-marks-agree": "Merkmale, die zwei Gegenstände unterscheiden, stimmen in beiden Protokollen überein.",
+	"origin.finding-number-agrees":
+		"Seriennummer oder Gerätekennung ist an beiden Enden dieselbe. Ein Aufkleber allein kann vertauscht werden: Ein anderer Gegenstand ist damit nicht ausgeschlossen.",
 	"origin.finding-start-missed-before": "Ein Start misslang vor dem Versand.",
 	"origin.finding-long-clean-test-before":
 		"Vor dem Versand bestand er viele Kaltstarts und Stunden unter Last ohne Aussetzer.",
@@ -105,13 +107,13 @@ export const origin: ReportTexts["origin"] = {
 	"origin.finding-record-contradicts-itself":
 		"Ein Protokoll enthält Zeiten oder Werte, die nicht zusammen wahr sein können.",
 	"origin.recorded-peak":
-		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Stoß {impact}) zeichnete unterwegs {peakGn} gₙ auf; die Verpackung wurde mit einer Grenze von {limitGn} gₙ bewertet. Aufzeichnungen sind nicht versiegelt.",
+		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Aufschlag {impact}) zeichnete unterwegs {peakGn} gₙ auf; die Verpackung wurde mit einer Grenze von {limitGn} gₙ bewertet. Aufzeichnungen sind nicht versiegelt.",
 	"origin.recorded-peak-within-design":
-		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Stoß {impact}) zeichnete unterwegs {peakGn} gₙ auf; die Verpackung wurde mit einer Grenze von {limitGn} gₙ bewertet. Das entspricht einem Fall aus {lowM} bis {highM} m, innerhalb der {designM} m, für die eine Verpackung auf diesem Weg bewertet wird. Aufzeichnungen sind nicht versiegelt.",
+		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Aufschlag {impact}) zeichnete unterwegs {peakGn} gₙ auf; die Verpackung wurde mit einer Grenze von {limitGn} gₙ bewertet. Das entspricht einem Fall aus {lowM} bis {highM} m, innerhalb der {designM} m, für die eine Verpackung auf diesem Weg bewertet wird. Aufzeichnungen sind nicht versiegelt.",
 	"origin.recorded-drop":
-		"Ein Stoßschreiber im Paket (Aufzeichnung {recording}, Stoß {impact}) zeichnete unterwegs auf, was ein Fall aus {lowM} bis {highM} m bewirkt; die Verpackung schützt bis {protectedM} m. Aufzeichnungen sind nicht versiegelt.",
+		"Ein Stoßschreiber im Paket (Aufzeichnung {recording}, Aufschlag {impact}) zeichnete unterwegs auf, was ein Fall aus {lowM} bis {highM} m bewirkt; die Verpackung schützt bis {protectedM} m. Aufzeichnungen sind nicht versiegelt.",
 	"origin.recorded-board":
-		"Nach einem Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Stoß {impact}) schwang die Platine unterwegs weiter, als die Regel für Platinen erlaubt. Aufzeichnungen sind nicht versiegelt.",
+		"Nach einem Stoßschreiber am Gegenstand (Aufzeichnung {recording}, Aufschlag {impact}) schwang die Platine unterwegs weiter, als die Regel für Platinen erlaubt. Aufzeichnungen sind nicht versiegelt.",
 	"origin.recorded-none":
 		"Ein Stoßschreiber am Gegenstand (Aufzeichnung {recording}) lief den ganzen Weg mit und zeichnete keinen Stoß über dem auf, wofür Verpackung und Platine bewertet wurden. Aufzeichnungen sind nicht versiegelt.",
 	"origin.recorder-silent-unread":
@@ -160,9 +162,9 @@ export const origin: ReportTexts["origin"] = {
 		"Stecken Sie ihn bei ausgeschaltetem Strom neu ein. Ändern Sie nichts sonst und notieren Sie, was geschieht.",
 	"origin.test-counted-starts": "Zählen Sie zehn Kaltstarts und schreiben Sie jeden auf.",
 	"origin.test-photos-of-same-place":
-		"Fotografieren Sie die beschädigte Stelle und legen Sie das Foto aus der Zeit vor dem Versand daneben.",
+		"Fotografieren Sie ihn von allen Seiten und legen Sie die Fotos neben die von vor dem Versand: Ist ein Schaden neu?",
 	"origin.test-marks-in-pack":
-		"Suchen Sie in der Verpackung nach einer Delle oder gestauchtem Polster dort, wo der Schaden am Gegenstand liegt.",
+		"Sehen Sie nach einer Delle oder gequetschtem Polster in der Verpackung, und wo am Gegenstand sie lag.",
 	"origin.test-other-driver": "Probieren Sie einen anderen Treiber auf einem sauberen System.",
 	"origin.test-identity-marks": "Vergleichen Sie Seriennummer, Gerätekennung, Masse und natürliche Merkmale.",
 	"origin.test-original-files": "Legen Sie die Originaldateien mit ihren Zeiten neben das Protokoll.",

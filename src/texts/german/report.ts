@@ -14,6 +14,8 @@ export const report: ReportTexts["report"] = {
 	"report.summary-question":
 		"In welchem Zustand war dieser Gegenstand, als er abging, in welchem, als er ankam, und zwischen welchen zwei Protokollen liegt jede Veränderung?",
 	"report.summary-records": "Versiegelte Protokolle",
+	"report.summary-records-reported":
+		"{count}, davon {reported} über Berichtetes, nicht vom Besitzer selbst festgehalten",
 	"report.summary-log": "Logbuch",
 	"report.summary-log-of": "{size} Einträge, Wurzel {root}",
 	"report.summary-as-of": "Stand",

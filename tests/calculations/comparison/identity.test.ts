@@ -1,7 +1,12 @@
 /** Whether two records name one item: expectations by hand. Serial numbers are invented. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { compareIdentity, isOtherItem, type MassAgreement } from "../../../src/calculations/comparison/identity.ts";
+import {
+	compareIdentity,
+	isOtherItem,
+	isSameItem,
+	type MassAgreement,
+} from "../../../src/calculations/comparison/identity.ts";
 import type { ComparedState } from "../../../src/calculations/comparison/types.ts";
 
 type Marks = Readonly<Record<string, string | undefined>>;
@@ -73,8 +78,15 @@ describe("slips and marks read alike", () => {
 });
 
 test("of the marks that a dead board can show: serial, maker, model, scratch, mass; four of five agree", () => {
-	expect(judged({ uuid: undefined }, "agrees").withoutPower).toEqual({ agree: 4, of: 5 });
-	expect(judged({ uuid: undefined }, "agrees", ["scratch"]).withoutPower).toEqual({ agree: 5, of: 5 });
+	expect(judged({ uuid: undefined }, "agrees").withoutPower).toEqual({ agree: 4, compared: 4, of: 5 });
+	expect(judged({ uuid: undefined }, "agrees", ["scratch"]).withoutPower).toEqual({ agree: 5, compared: 5, of: 5 });
+});
+
+test("marks that nobody recorded on arrival are not compared, and what no end recorded is not named", () => {
+	const nothing = { "serial-number": undefined, uuid: undefined, maker: undefined, model: undefined };
+	const { withoutPower, notSeen } = judged({ ...nothing, firmware: undefined });
+	expect(withoutPower).toEqual({ agree: 0, compared: 0, of: 4 });
+	expect(notSeen).toEqual(["serial-number", "uuid", "maker", "model", "scratch"]);
 });
 
 test("property: the order of the two ends does not decide whether it is another item", () => {
@@ -87,4 +99,16 @@ test("property: the order of the two ends does not decide whether it is another 
 			expect(isOtherItem(there)).toBe(isOtherItem(back));
 		}),
 	);
+});
+
+// The page on bench practice: five identity points; a serial number with one more mark of its own excludes another item.
+test.each<[string, Marks, MassAgreement, readonly string[], boolean]>([
+	["serial, device id and model", {}, null, [], true],
+	["serial, scratch and mass", { uuid: undefined, maker: undefined, model: undefined }, "agrees", ["scratch"], true],
+	["serial and scratch, no third", { uuid: undefined, maker: undefined, model: undefined }, null, ["scratch"], false],
+	["serial, maker, model, mass: a label can be exchanged", { uuid: undefined }, "agrees", [], false],
+	["neither serial nor device id", { uuid: undefined, "serial-number": undefined }, "agrees", ["scratch"], false],
+	["one mark differs", { uuid: "77aa" }, "agrees", ["scratch"], false],
+])("another item is excluded, or not: %s", (_, came, mass, marks, same) => {
+	expect(isSameItem(judged(came, mass, marks), mass)).toBe(same);
 });

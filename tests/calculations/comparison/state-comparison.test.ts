@@ -69,7 +69,7 @@ describe("a card that came to another computer", () => {
 			notSeen: ["uuid", "scratch beside the second screw"],
 			likelySlips: [],
 			mismatches: [],
-			withoutPower: { agree: 3, of: 4 },
+			withoutPower: { agree: 3, compared: 3, of: 4 },
 		});
 	});
 

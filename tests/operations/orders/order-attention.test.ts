@@ -12,7 +12,7 @@ const out: LegMark = {
 };
 const way: LegMark = { ...out, id: "in", leg: 1, isToOwner: false };
 const record = (consignmentId: string, stage: string, state: string): SealedMark => ({
-	...{ orderId: "ord", consignmentId, stage, state },
+	...{ orderId: "ord", consignmentId, stage, state, isReported: false },
 });
 const step = (stepId: string, act: SettlementFacts["act"], proposalId = ""): StepMark => {
 	const said = { stepId, orderId: "ord", partyId: "pty" };
@@ -54,7 +54,7 @@ describe("an item that arrived", () => {
 			null,
 		],
 	])("%s", (_, legs, sealed, expected) => {
-		expect(orderAttention(order, legs, sealed, []).arrivedWorse).toBe(expected);
+		expect(orderAttention(order, legs, sealed, []).arrivedWorse?.state ?? null).toBe(expected);
 	});
 	it("asks for attention until something is settled, and again when that is reopened", () => {
 		const steps = [step("p", "proposes"), step("a", "assents", "p"), step("r", "reopens", "p")];

@@ -2,18 +2,12 @@
 import type { ComparisonRow } from "../../../calculations/comparison/types.ts";
 import { type Block, list, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
 import { readingWords } from "../../../texts/reading-words.ts";
-import type { ReportKey } from "../../../texts/say.ts";
 import { offsetOf } from "../../../texts/shown-time.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
 import { unitSymbol } from "../../../texts/unit-symbol.ts";
-import {
-	isComparable,
-	isHeldApart,
-	isTested,
-	leadScreen,
-	rowName,
-	type TimeWriter,
-} from "../../comparison/lead-screen.ts";
+import { isTested } from "../../comparison/is-tested.ts";
+import { isComparable, isHeldApart, leadScreen, rowName, type TimeWriter } from "../../comparison/lead-screen.ts";
+import { leadWords } from "../../comparison/told-second-hand.ts";
 import type { SealedRecord } from "../../records/record-views.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
 import { legTitle } from "./transit.ts";
@@ -58,7 +52,7 @@ function legBlocks({ found, view }: ReportLeg, speaker: Speaker): Block[] {
 		say(`comparison-page.column.${name}`),
 	);
 	return [
-		paragraph(say(`comparison-page.lead.${found.comparison.outcome}` as ReportKey), "note"),
+		paragraph(leadWords(found, speaker), "note"),
 		...sentences(say("report.comparison-certain"), certain),
 		...sentences(say("report.comparison-uncertain"), uncertain),
 		...sentences(say("report.comparison-placed"), placed),

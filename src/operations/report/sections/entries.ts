@@ -5,7 +5,7 @@ import type { ReportFacts } from "../report-facts.ts";
 import { throughWhat } from "../report-words.ts";
 
 export function entryBlocks({ entries, speaker }: ReportFacts): Block[] {
-	const { say, showTime } = speaker;
+	const { say, showTime, colon } = speaker;
 	if (entries.length === 0) return [];
 	const head = [
 		say("report.entries-number"),
@@ -15,7 +15,7 @@ export function entryBlocks({ entries, speaker }: ReportFacts): Block[] {
 	];
 	const rows = entries.map(({ index, kind, subject, time, byId }) => [
 		String(index),
-		`${say(`verify.kind.${kind}` as ReportKey)}: ${subject}`,
+		`${say(`verify.kind.${kind}` as ReportKey)}${colon}${subject}`,
 		showTime(time),
 		throughWhat(byId, speaker),
 	]);

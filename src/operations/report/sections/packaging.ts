@@ -30,17 +30,17 @@ function packBlocks(leg: number, pack: AssessmentView, speaker: Speaker): Block[
 		paragraph(say("report.pack-fingerprint", { fingerprint: pack.fingerprint }), "fixed"),
 		...lead(answer, speaker),
 		facts(factsOfPack(statement, speaker)),
+		...checks(answer, speaker),
 		...(curves.length === 0 ? [] : [paragraph(say("report.pack-curves"), "small")]),
 		...curves.map((curve): Block => {
 			const { drawing } = cushionDrawing(curve, speaker);
 			const caption = `${drawing.title}. ${drawing.description} ${say("pack.curve-legend")}`;
 			return { kind: "figure", drawing, caption };
 		}),
-		...checks(answer, speaker),
 	];
 }
 
-function lead(answer: Spoken<SealedPack["result"]>, { say }: Speaker): Block[] {
+function lead(answer: Spoken<SealedPack["result"]>, { say, colon }: Speaker): Block[] {
 	if (answer.status !== "assessed") {
 		return [paragraph(say("general.not-assessed", { why: answer.reason.message as unknown as string }))];
 	}
@@ -48,7 +48,7 @@ function lead(answer: Spoken<SealedPack["result"]>, { say }: Speaker): Block[] {
 	const design = made.find(({ id }) => id === "drop-height")?.limit;
 	return [
 		paragraph(
-			`${say("report.pack-verdict")}: ${say(`pack.verdict.${verdict}` as ReportKey)}. ${say(`pack.verdict-text.${verdict}` as ReportKey)}`,
+			`${say("report.pack-verdict")}${colon}${say(`pack.verdict.${verdict}` as ReportKey)}. ${say(`pack.verdict-text.${verdict}` as ReportKey)}`,
 			"note",
 		),
 		...(dropM === null || band === null

@@ -36,7 +36,7 @@ function legBlocks({ leg, found, claim }: ReportLeg, speaker: Speaker): Block[] 
 	const tableOf = (periods: LegClaimView["periods"]) =>
 		table(
 			head,
-			[4, 3, 4, 4],
+			[5, 2.6, 3.6, 4.8],
 			periods.map((period) => periodRow(period, speaker)),
 		);
 	return [
@@ -69,15 +69,15 @@ function basedOn(words: string, basis: LegClaimView["damageBasis"], { say }: Spe
 	return basis === "suggested" ? `${words} (${say("periods.damage-suggested")})` : words;
 }
 
-function periodRow(period: LegClaimView["periods"][number], { say }: Speaker): string[] {
+function periodRow(period: LegClaimView["periods"][number], { say, colon }: Speaker): string[] {
 	const { safeDate, endsOn, rolledTo, alternatives, missing, readOn, standing } = period;
 	const none = say(missing.length === 0 ? "periods.no-date" : "periods.missing", {
 		events: missing.map((event) => say(`periods.date.${event}` as ReportKey)).join(", "),
 	});
 	const others = [
-		...(endsOn === null || endsOn === safeDate ? [] : [`${say("periods.ends")}: ${endsOn}`]),
-		...(rolledTo === null || rolledTo === endsOn ? [] : [`${say("periods.rolled")}: ${rolledTo}`]),
-		...alternatives.map((one) => `${one.endsOn ?? say("periods.not-told")}: ${one.reading}`),
+		...(endsOn === null || endsOn === safeDate ? [] : [`${say("periods.ends")}${colon}${endsOn}`]),
+		...(rolledTo === null || rolledTo === endsOn ? [] : [`${say("periods.rolled")}${colon}${rolledTo}`]),
+		...alternatives.map((one) => `${one.endsOn ?? say("periods.not-told")}${colon}${one.reading}`),
 	];
 	const read = readOn === null ? say("periods.not-read") : say("periods.read-on", { date: readOn });
 	return [

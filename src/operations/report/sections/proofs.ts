@@ -3,7 +3,8 @@ import type { Source } from "../../../calculations/sources.ts";
 import { facts, paragraph, quoted, type Section, subheading, table } from "../../../reports/report.ts";
 import { isReportKey, type ReportKey } from "../../../texts/say.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
-import { isTested, rowName } from "../../comparison/lead-screen.ts";
+import { isTested } from "../../comparison/is-tested.ts";
+import { rowName } from "../../comparison/lead-screen.ts";
 import type { FileHandOut } from "../../pictures/hand-out.ts";
 import type { Naming } from "../numbered-exhibits.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
@@ -30,11 +31,11 @@ export function exhibits({ exhibits: all, handOuts, order, speaker }: ReportFact
 
 /** What the records say of a file, the same words once; and that it is one file where several name it. */
 function namingWords(namings: readonly Naming[], order: ReportFacts["order"], speaker: Speaker): string {
-	const { say, between } = speaker;
+	const { say, between, colon } = speaker;
 	const byWords = new Map<string, string[]>();
 	for (const { view, note, record } of namings) {
 		const key = `arrival.view.${view}`;
-		const words = [isReportKey(key) ? say(key) : view, ...(note === null ? [] : [note])].join(": ");
+		const words = [isReportKey(key) ? say(key) : view, ...(note === null ? [] : [note])].join(colon);
 		byWords.set(words, [...(byWords.get(words) ?? []), titleOf(order, record, speaker)]);
 	}
 	const records = new Set(namings.map(({ record }) => record.view.id));

@@ -146,7 +146,7 @@ function worstBlocks(event: RecordingEventView, { traces, board }: RecordingCurv
 	const spectrum = spectrumDrawing(event, board, speaker);
 	return [
 		subheading(say("report.recording-greatest", { number: event.number })),
-		paragraph(`${whenWords(event, speaker)}: ${placeInShort(event, speaker)}. ${event.place.why}`),
+		paragraph(`${whenWords(event, speaker)}${speaker.colon}${placeInShort(event, speaker)}. ${event.place.why}`),
 		list(eventSentences(event, board, speaker)),
 		...(traced === null ? [] : [figure(traced, `${traced.title}.`)]),
 		figure(spectrum, `${spectrum.title}. ${say("recording.spectrum-text")}`),

@@ -5,6 +5,7 @@ import { itemName } from "../../../texts/item-name.ts";
 import type { ReportKey } from "../../../texts/say.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
 import { leadScreen } from "../../comparison/lead-screen.ts";
+import { isReported, leadWords } from "../../comparison/told-second-hand.ts";
 import { amountsWords } from "../../settling/settling-words.ts";
 import { judgedPackOf } from "../../transit-recordings/judged-pack.ts";
 import { type Others, sentencesOnOnePage } from "../one-page.ts";
@@ -28,7 +29,7 @@ export function summary(report: ReportFacts): Section {
 				[say("report.item-what"), itemName(order.item)],
 				[say("report.owner"), order.owner.name],
 				[say("report.repairer"), order.repairer.name],
-				[say("report.summary-records"), String(records.length)],
+				[say("report.summary-records"), recordsWords(records, speaker)],
 				[say("report.settlement"), settled],
 				[say("report.summary-as-of"), showTime(asOf)],
 				[say("report.summary-log"), say("report.summary-log-of", { size: String(checkpoint.size), root })],
@@ -37,6 +38,13 @@ export function summary(report: ReportFacts): Section {
 			paragraph(not, "small"),
 		],
 	};
+}
+
+/** How many, and how many of them no holder recorded. */
+function recordsWords(records: ReportFacts["records"], { say }: Speaker): string {
+	const count = String(records.length);
+	const reported = records.filter(isReported).length;
+	return reported === 0 ? count : say("report.summary-records-reported", { count, reported });
 }
 
 /** Whether it holds, and what was agreed. */
@@ -78,7 +86,7 @@ function legBlocks({ order, speaker }: ReportFacts, reportLeg: ReportLeg, others
 		return [subheading(title), paragraph(say("report.summary-open"))];
 	}
 	const { certain, uncertain, placed } = leadScreen(found, claimedTimeWriter(speaker), speaker);
-	const lead = say(`comparison-page.lead.${found.comparison.outcome}` as ReportKey);
+	const lead = leadWords(found, speaker);
 	return [
 		subheading(title),
 		paragraph(lead),

@@ -1,8 +1,7 @@
 /** What the findings fit, and what nobody has looked for, on either side alike. */
-import { type Block, list, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
-import type { ReportKey } from "../../../texts/say.ts";
+import { type Block, facts, list, paragraph, type Section, subheading, table } from "../../../reports/report.ts";
 import type { Speaker } from "../../../texts/speaker.ts";
-import { isTested, rowName } from "../../comparison/lead-screen.ts";
+import { untestedChecks } from "../../comparison/untested-checks.ts";
 import type { ReportFacts, ReportLeg } from "../report-facts.ts";
 import { legTitle } from "./transit.ts";
 
@@ -64,15 +63,14 @@ export function missing(report: ReportFacts): Section {
 }
 
 function untested({ found }: ReportLeg, speaker: Speaker): Block[] {
-	const { say, between } = speaker;
+	const { say } = speaker;
 	if (found.departure === null || found.arrival === null) return [paragraph(say("report.summary-open"))];
-	return (["departure", "arrival"] as const).flatMap((end) => {
-		const names = found.comparison.rows.filter((row) => !isTested(row[end])).map((row) => rowName(row, speaker));
-		return [
-			paragraph(say(`comparison-page.untested.${end}` as ReportKey), "note"),
-			paragraph(names.join(between) || say("comparison-page.untested-none")),
-		];
-	});
+	const lacking = untestedChecks(found.comparison.rows, speaker);
+	if (lacking.length === 0) return [paragraph(say("comparison-page.untested-none"))];
+	return lacking.flatMap(({ where, kinds }) => [
+		paragraph(say(`comparison-page.untested.${where}`), "note"),
+		facts(kinds),
+	]);
 }
 
 /** For the origins that are still open. */
