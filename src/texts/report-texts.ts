@@ -75,6 +75,7 @@ type ComparisonPageKey =
 	| "comparison-page.untested-none"
 	| Under<
 			| "comparison-page.before"
+			| "comparison-page.before-point"
 			| "comparison-page.certain"
 			| "comparison-page.change"
 			| "comparison-page.column"

@@ -77,7 +77,7 @@ describe("the comparison page", () => {
 			firstPowerOn: { stopSigns: ["smell-or-smoke"] },
 		});
 		const next = section(stopped, "What to do next");
-		expect(next).toContain("give the board no power");
+		expect(next).toContain("do not power the board again");
 		expect(next).not.toMatch(/second one|Try another part|add now/);
 		expect(stopped).not.toContain("A try in a second computer");
 	});
@@ -88,8 +88,10 @@ describe("the comparison page", () => {
 		expect(section(page, "What is certain")).toContain(
 			"For “No cracks”, what was found on arrival is not as it should be. That counts as a stop sign",
 		);
+		expect(section(page, "What is certain")).toContain("“No cracks”: not as it should be on arrival; when it left,");
+		expect(page).not.toContain("No cracks: outside");
 		const next = section(page, "What to do next");
-		expect(next).toContain("give the board no power");
+		expect(next).toContain("do not power the board again");
 		expect(next).not.toMatch(/second one|Try another part|add now/);
 		expect(page).not.toContain("A try in a second computer");
 		const powered = ORIGIN_TEST_RULES.filter(({ needsPower }) => needsPower);

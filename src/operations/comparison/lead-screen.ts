@@ -163,18 +163,22 @@ function certainOfRows(
 	const unchanged: string[] = [];
 	const same: string[] = [];
 	const goodAtBoth: string[] = [];
-	for (const { name: check, judged } of rows) {
+	for (const { row, name: check, judged } of rows) {
 		if (judged === null) continue;
+		// A point that was looked at has no limits: “No cracks: outside its limits” would be read either way.
+		const of = row.check.kind === "visual" ? "point" : "bad";
 		const departure = judged.conformity.departure?.verdict;
 		const arrival = judged.conformity.arrival?.verdict;
 		const apart = isHeldApart(judged) ? ` ${say("comparison-page.certain.apart")}` : "";
 		if (arrival === "proven-bad" && departure === "proven-bad") {
-			changed.push(`${say("comparison-page.certain.bad-both", { check })}${apart}`);
+			changed.push(`${say(`comparison-page.certain.${of}-both`, { check })}${apart}`);
 		} else if (arrival === "proven-bad") {
-			const before = say(`comparison-page.before.${departure ?? "none"}` as ReportKey);
-			changed.push(`${say("comparison-page.certain.bad-arrival", { check, before })}${apart}`);
+			const before = say(
+				`comparison-page.${of === "point" ? "before-point" : "before"}.${departure ?? "none"}` as ReportKey,
+			);
+			changed.push(`${say(`comparison-page.certain.${of}-arrival`, { check, before })}${apart}`);
 		} else if (departure === "proven-bad") {
-			changed.push(`${say("comparison-page.certain.bad-departure", { check })}${apart}`);
+			changed.push(`${say(`comparison-page.certain.${of}-departure`, { check })}${apart}`);
 		} else if (judged.verdict === "differs") {
 			const direction = say(`comparison-page.direction.${judged.direction ?? "sideways"}`);
 			changed.push(say("comparison-page.certain.differs", { check, direction }));

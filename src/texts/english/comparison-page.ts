@@ -32,7 +32,7 @@ export const comparisonPage = {
 	"comparison-page.next.settled": "Both sides have agreed on a settlement. Keep your receipts.",
 	"comparison-page.next.conflict":
 		"Both sides repeat the check that came out better, with another lead, and count ten starts. A record is mended by a new one that names it, never written over.",
-	"comparison-page.next.stop": "A stop sign is on record: give the board no power before both sides agree on it.",
+	"comparison-page.next.stop": "A stop sign is on record: do not power the board again before both sides agree on it.",
 	"comparison-page.next.moisture":
 		"Keep the board without power. Photograph what is wet before it dries, then speak with each other.",
 	"comparison-page.next.identity": "Both sides look at the serial number and the marks once more, with photos.",
@@ -99,11 +99,18 @@ export const comparisonPage = {
 		"A change lies somewhere between the last record where a check was good and the first where it was not.",
 	"comparison-page.certain.differs": "{check}: changed {direction}.",
 	"comparison-page.certain.bad-arrival": "{check}: outside its limits on arrival; when it left, {before}.",
+	"comparison-page.certain.point-arrival": "“{check}”: not as it should be on arrival; when it left, {before}.",
+	"comparison-page.certain.point-both": "“{check}”: not as it should be at both ends.",
+	"comparison-page.certain.point-departure": "“{check}”: not as it should be when it left.",
 	"comparison-page.certain.bad-both": "{check}: outside its limits at both ends.",
 	"comparison-page.certain.apart":
 		"Each end is held to the limits by itself; only the size of a difference needs the same means at both.",
 	"comparison-page.certain.bad-departure": "{check}: outside its limits when it left.",
 	"comparison-page.certain.same": "The same at both ends: {checks}.",
+	"comparison-page.before-point.proven-good": "it was",
+	"comparison-page.before-point.held-as-tested": "it was, as far as it was tested",
+	"comparison-page.before-point.inconclusive": "not clear",
+	"comparison-page.before-point.none": "not tested",
 	"comparison-page.before.proven-good": "within them",
 	"comparison-page.before.held-as-tested": "within them as far as it was tested",
 	"comparison-page.before.inconclusive": "not clear",

@@ -24,7 +24,7 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.next.conflict":
 		"Les deux côtés refont le contrôle qui est sorti meilleur, avec un autre câble, et comptent dix démarrages. Un constat se corrige par un nouveau qui le nomme, jamais par écrasement.",
 	"comparison-page.next.stop":
-		"Un signe d’arrêt est consigné : ne mettez pas la carte sous tension avant que les deux côtés en soient d’accord.",
+		"Un signe d’arrêt est consigné : ne remettez pas la carte sous tension avant que les deux côtés en soient d’accord.",
 	"comparison-page.next.moisture":
 		"Gardez la carte hors tension. Photographiez ce qui est mouillé avant que cela sèche, puis parlez-vous.",
 	"comparison-page.next.identity":
@@ -69,6 +69,9 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.untested-none": "Rien ne manque.",
 	"comparison-page.certain.differs": "{check} : changé, {direction}.",
 	"comparison-page.certain.bad-arrival": "{check} : hors limites à l’arrivée ; au départ, {before}.",
+	"comparison-page.certain.point-arrival": "« {check} » : pas comme il se doit à l’arrivée ; au départ, {before}.",
+	"comparison-page.certain.point-both": "« {check} » : pas comme il se doit aux deux bouts.",
+	"comparison-page.certain.point-departure": "« {check} » : pas comme il se doit au départ.",
 	"comparison-page.certain.bad-both": "{check} : hors limites aux deux bouts.",
 	"comparison-page.certain.apart":
 		"Chaque bout est comparé seul aux limites ; seule la taille d’une différence demande les mêmes moyens aux deux.",
@@ -88,6 +91,10 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 		"Pour {checks}, ce qui a été constaté à l’arrivée n’est pas comme il se doit. Cela vaut signe d’arrêt.",
 	"comparison-page.certain.wet": "À l’arrivée, de l’humidité a été notée.",
 	"comparison-page.certain.parcel-damage": "Un dommage à l’extérieur du colis a été noté à l’arrivée.",
+	"comparison-page.before-point.proven-good": "comme il se doit",
+	"comparison-page.before-point.held-as-tested": "comme il se doit, pour autant que contrôlé",
+	"comparison-page.before-point.inconclusive": "pas clair",
+	"comparison-page.before-point.none": "non contrôlé",
 	"comparison-page.before.proven-good": "dans les limites",
 	"comparison-page.before.held-as-tested": "dans les limites, pour autant que contrôlé",
 	"comparison-page.before.inconclusive": "pas clair",

@@ -27,7 +27,7 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.next.conflict":
 		"Beide Seiten wiederholen die Prüfung, die besser ausfiel, mit einem anderen Kabel und zählen zehn Starts. Ein Protokoll wird durch ein neues berichtigt, das es nennt, nie überschrieben.",
 	"comparison-page.next.stop":
-		"Ein Stoppzeichen ist festgehalten: Schalten Sie die Platine nicht ein, bevor beide Seiten dem zustimmen.",
+		"Ein Stoppzeichen ist festgehalten: Schalten Sie die Platine nicht wieder ein, bevor beide Seiten dem zustimmen.",
 	"comparison-page.next.moisture":
 		"Lassen Sie die Platine ohne Strom. Fotografieren Sie, was nass ist, bevor es trocknet, und sprechen Sie dann miteinander.",
 	"comparison-page.next.identity": "Beide Seiten sehen sich Seriennummer und Merkmale noch einmal an, mit Fotos.",
@@ -72,6 +72,9 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 	"comparison-page.untested-none": "Nichts fehlt.",
 	"comparison-page.certain.differs": "{check}: verändert, {direction}.",
 	"comparison-page.certain.bad-arrival": "{check}: nach der Ankunft außerhalb der Grenzen; beim Abgang {before}.",
+	"comparison-page.certain.point-arrival": "„{check}“: nach der Ankunft nicht, wie es sein soll; beim Abgang {before}.",
+	"comparison-page.certain.point-both": "„{check}“: an beiden Enden nicht, wie es sein soll.",
+	"comparison-page.certain.point-departure": "„{check}“: beim Abgang nicht, wie es sein soll.",
 	"comparison-page.certain.bad-both": "{check}: an beiden Enden außerhalb der Grenzen.",
 	"comparison-page.certain.apart":
 		"Jedes Ende wird für sich an den Grenzen gemessen; nur die Größe eines Unterschieds braucht an beiden dieselben Mittel.",
@@ -93,6 +96,10 @@ export const comparisonPage: ReportTexts["comparisonPage"] = {
 		"Bei {checks} war der Befund nach der Ankunft nicht, wie er sein soll. Das gilt als Stoppzeichen.",
 	"comparison-page.certain.wet": "Nach der Ankunft wurde Nässe vermerkt.",
 	"comparison-page.certain.parcel-damage": "Nach der Ankunft wurde ein Schaden am Äußeren des Pakets vermerkt.",
+	"comparison-page.before-point.proven-good": "wie es sein soll",
+	"comparison-page.before-point.held-as-tested": "wie es sein soll, soweit geprüft",
+	"comparison-page.before-point.inconclusive": "nicht eindeutig",
+	"comparison-page.before-point.none": "nicht geprüft",
 	"comparison-page.before.proven-good": "innerhalb",
 	"comparison-page.before.held-as-tested": "innerhalb, soweit geprüft",
 	"comparison-page.before.inconclusive": "nicht eindeutig",

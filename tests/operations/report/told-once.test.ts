@@ -16,7 +16,8 @@ const order = {
 describe("the row on the settlement", () => {
 	const rowOf = (status: string, steps: readonly object[]) => {
 		const log = { checkpoint: { size: 9 }, root: "ab", asOf: new Date("2026-03-02T10:00:00Z") };
-		const report = { order, records: [{}, {}], legs: [], settlement: { status, steps }, ...log, speaker };
+		const records = [1, 2].map(() => ({ view: { provenance: "recorded-by-holder" } }));
+		const report = { order, records, legs: [], settlement: { status, steps }, ...log, speaker };
 		const rows = summary(report as unknown as ReportFacts).blocks.flatMap((block) =>
 			block.kind === "facts" ? block.rows : [],
 		);
