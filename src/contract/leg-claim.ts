@@ -107,7 +107,7 @@ export const legClaimView = z.strictObject({
 	regimeBasis: z.enum(["chosen", "suggested"]),
 	outerDamage: z.enum([...OUTER_DAMAGE, "not-recorded"]),
 	/**
-	 * `in-question` where something was noted for a claim, the outside was damaged or the item arrived not well; `nothing-seen`
+	 * `in-question` where something was noted for a claim, the outside was damaged or the item arrived worse than it left; `nothing-seen`
 	 * where an arrival is sealed and says none of it.
 	 */
 	question: z.enum(["in-question", "nothing-seen", "open"]),

@@ -13,6 +13,7 @@ import { claimCaseOf, saveClaimCase } from "../../database/claim-cases.ts";
 import { noticesOf } from "../../database/notices.ts";
 import { ownerOfOrder } from "../../database/orders.ts";
 import { Fault, fault } from "../../faults.ts";
+import { isWorseOnArrival } from "../../records/arrived-worse.ts";
 import type { OpenedStatement } from "../../records/record-statement.ts";
 import { ENGLISH, type Speaker } from "../../texts/speaker.ts";
 import { publicHolidays } from "../calculations/holidays.ts";
@@ -24,6 +25,12 @@ import { type SealedRecord, sealedRecordsOfOrder } from "../records/record-views
 import { legCover } from "./leg-cover.ts";
 import { localDate, offsetMinutesOf } from "./local-date.ts";
 import { watchedPeriods } from "./watched-periods.ts";
+
+/** What the records at the two ends of a leg say; null where none is sealed. */
+interface Ends {
+	readonly departure: OpenedStatement | null;
+	readonly arrival: OpenedStatement | null;
+}
 
 /** Replaces what is noted. @throws version-stale; bad-input for a set of holidays that is not known */
 export async function saveLegClaim(
@@ -70,23 +77,24 @@ export async function legClaim(
 	const sent = notices.map(({ plain }) => (plain as NoticeView).sentOn).sort()[0];
 	const claim = claimOf(order, leg, ends, noted, sent, deps.now(), speaker);
 	const version = row?.version ?? 0;
-	return { ...claim, question: questionOf(version, claim.outerDamage, ends.arrival), version };
+	return { ...claim, question: questionOf(version, claim.outerDamage, ends, leg.direction === "to-owner"), version };
 }
 
 function questionOf(
 	version: number,
 	outerDamage: LegClaimView["outerDamage"],
-	arrival: OpenedStatement | null,
+	{ departure, arrival }: Ends,
+	isToOwner: boolean,
 ): LegClaimView["question"] {
-	const isUnwell = arrival !== null && !["good", "not-tested"].includes(arrival.state);
-	if (version > 0 || outerDamage === "seen" || isUnwell) return "in-question";
+	const isWorse = arrival !== null && isWorseOnArrival(arrival.state, departure?.state, isToOwner);
+	if (version > 0 || outerDamage === "seen" || isWorse) return "in-question";
 	return arrival === null ? "open" : "nothing-seen";
 }
 
 function claimOf(
 	order: OrderView,
 	leg: ConsignmentView,
-	{ departure, arrival }: { readonly departure: OpenedStatement | null; readonly arrival: OpenedStatement | null },
+	{ departure, arrival }: Ends,
 	noted: LegClaimInput,
 	/** Day on which the first notice that is kept was sent. */
 	noticeSent: CivilDate | undefined,

@@ -97,7 +97,7 @@ export async function isSettled(deps: Deps, orderId: string): Promise<boolean> {
 }
 
 /**
- * The dates of a leg, where something was noted for a claim, or the arrival shows outer damage or an item that is not well;
+ * The dates of a leg, where something was noted for a claim, or the arrival shows outer damage or an item that is worse than it left;
  * null where nothing is in question.
  */
 export async function claimInQuestion(

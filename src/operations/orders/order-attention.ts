@@ -1,5 +1,6 @@
 /** What an order waits for, and what it has come to, from what stands of it in plain. */
 import type { LegMark, OrderMark, SealedMark, StepMark } from "../../database/order-marks.ts";
+import { isWorseOnArrival } from "../../records/arrived-worse.ts";
 import { settlementState } from "../../records/settlement-state.ts";
 
 export interface OrderAttention {
@@ -16,9 +17,6 @@ export interface OrderAttention {
 	/** The proposal that both sides assented to and that holds. */
 	readonly settled: { readonly at: string; readonly outcome: string } | null;
 }
-
-/** The best first; what was not tested or came back unrepaired is not on it. */
-const STATES = ["good", "partly-good", "intermittent", "does-not-start"];
 
 /** What the marks of one order say; `sealed` and `steps` in the order of the log. */
 export function orderAttention(
@@ -52,11 +50,8 @@ function arrivedWorse(
 ): OrderAttention["arrivedWorse"] {
 	const last = legs.findLast(({ id }) => at(id, "arrival") !== undefined);
 	const arrived = last === undefined ? undefined : at(last.id, "arrival");
-	if (last === undefined || arrived === undefined || !(STATES.indexOf(arrived.state) > 0)) return null;
-	const left = at(last.id, "departure");
-	// On its way to the repairer an item is expected not to be good, unless it was seen better before.
-	const before = STATES.indexOf(left?.state ?? "");
-	const isWorse = before < 0 ? last.isToOwner : STATES.indexOf(arrived.state) > before;
+	if (last === undefined || arrived === undefined) return null;
+	const isWorse = isWorseOnArrival(arrived.state, at(last.id, "departure")?.state, last.isToOwner);
 	return isWorse ? { state: arrived.state, isReported: arrived.isReported } : null;
 }
 

@@ -7,7 +7,8 @@ import { say } from "../../texts/say.ts";
 export function Countdown({ claim }: { readonly claim: LegClaimView }) {
 	if (claim.question === "nothing-seen") return null;
 	const watched = watchedPeriods(claim);
-	const missed = watched.filter((period) => isMissed(claim, period));
+	// Of the likelier reading alone: a date of the other that is still open comes next.
+	const missed = claim.periods.filter((period) => isMissed(claim, period));
 	const next = watched.find(({ ruleId }) => ruleId === claim.nextRuleId);
 	// What was missed is told as missed, and not again as the last date that there was.
 	const coming = next === undefined || missed.includes(next) ? [] : [countdownWords(next)];

@@ -67,6 +67,7 @@ describe("the dates of a claim", () => {
 		const claim = (await shop.ask("GET", path)).json();
 		expect(claim).toMatchObject({ regime: "cmr", regimeBasis: "suggested", damage: "not-apparent", version: 0 });
 		expect(claim.outerDamage).toBe("not-recorded");
+		expect(claim.question).toBe("open");
 		expect(claim.claimants).toBeNull();
 		expect(claim.holidays).toMatchObject({ country: "DE", region: null, basis: "suggested" });
 		// D01
